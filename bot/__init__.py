@@ -1,0 +1,1 @@
+"""The voice: settings, command line, talk, receiving and sending."""

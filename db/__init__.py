@@ -1,0 +1,1 @@
+"""The memory: schema, engine, the one writer, and stores, one a concern."""

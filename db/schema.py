@@ -1,0 +1,425 @@
+"""The tables. "Once" is a unique constraint; an instant is UTC; a local date is a date beside its zone."""
+
+from __future__ import annotations
+
+from datetime import UTC, date, datetime, time
+from typing import Any
+
+from sqlalchemy import (
+    JSON,
+    BigInteger,
+    Date,
+    Dialect,
+    ForeignKey,
+    Index,
+    Integer,
+    LargeBinary,
+    MetaData,
+    Text,
+    Time,
+    TypeDecorator,
+    UniqueConstraint,
+    text,
+)
+from sqlalchemy import DateTime as SqlDateTime
+from sqlalchemy.orm import DeclarativeBase, Mapped, mapped_column
+
+
+class Instant(TypeDecorator[datetime]):
+    """An aware UTC datetime. A naive one is refused; SQLite, which keeps no offset, gets UTC and gives UTC back."""
+
+    impl = SqlDateTime(timezone=True)
+    cache_ok = True
+
+    def process_bind_param(self, value: datetime | None, dialect: Dialect) -> datetime | None:
+        if value is None:
+            return None
+        if value.tzinfo is None:
+            raise ValueError(f"{value!r} has no zone: an instant must be aware")
+        return value.astimezone(UTC)
+
+    def process_result_value(self, value: datetime | None, dialect: Dialect) -> datetime | None:
+        if value is None:
+            return None
+        return value.replace(tzinfo=UTC) if value.tzinfo is None else value.astimezone(UTC)
+
+
+class Base(DeclarativeBase):
+    """All tables, with names for every constraint so that a migration can speak of them."""
+
+    metadata = MetaData(
+        naming_convention={
+            "ix": "ix_%(table_name)s_%(column_0_N_name)s",
+            "uq": "uq_%(table_name)s_%(column_0_N_name)s",
+            "ck": "ck_%(table_name)s_%(constraint_name)s",
+            "fk": "fk_%(table_name)s_%(column_0_N_name)s_%(referred_table_name)s",
+            "pk": "pk_%(table_name)s",
+        }
+    )
+    type_annotation_map = {  # noqa: RUF012 - SQLAlchemy's own way
+        datetime: Instant(),
+        date: Date(),
+        time: Time(),
+        str: Text(),
+        bytes: LargeBinary(),
+        dict[str, Any]: JSON(none_as_null=True),
+        list[Any]: JSON(none_as_null=True),
+    }
+
+
+Chat = BigInteger().with_variant(Integer, "sqlite")
+"""A chat id of the platform: up to 52 bits."""
+
+
+# --- people ---------------------------------------------------------------------------------------------------------
+
+
+class Person(Base):
+    """One chat with the bot: a client, a coach, or both."""
+
+    __tablename__ = "person"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    chat: Mapped[int] = mapped_column(Chat, unique=True)
+    label: Mapped[str]
+    """The first name as the platform gave it or as the person changed it; nothing else of a name is kept."""
+    language: Mapped[str] = mapped_column(default="en")
+    zone: Mapped[str | None]
+    morning: Mapped[time | None]
+    """Local time of the morning message."""
+    unreachable_since: Mapped[datetime | None]
+    created_at: Mapped[datetime]
+
+
+class Consent(Base):
+    """An agreement that a person gave, and when they took it back."""
+
+    __tablename__ = "consent"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    person_id: Mapped[int] = mapped_column(ForeignKey("person.id"), index=True)
+    text_version: Mapped[str]
+    language: Mapped[str]
+    given_at: Mapped[datetime]
+    withdrawn_at: Mapped[datetime | None]
+
+
+class Coach(Base):
+    """A person who may publish programmes and sees their own clients."""
+
+    __tablename__ = "coach"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    person_id: Mapped[int] = mapped_column(ForeignKey("person.id"), unique=True)
+    digest_weekday: Mapped[int] = mapped_column(default=0)
+    """0 is Monday."""
+    created_at: Mapped[datetime]
+
+
+class CoachLink(Base):
+    """A one-time link by which somebody becomes a coach; only its hash is stored."""
+
+    __tablename__ = "coach_link"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    token_hash: Mapped[str] = mapped_column(unique=True)
+    expires_at: Mapped[datetime]
+    used_by: Mapped[int | None] = mapped_column(ForeignKey("person.id"))
+    used_at: Mapped[datetime | None]
+
+
+class Invite(Base):
+    """A link by which clients join one programme version; only its hash is stored."""
+
+    __tablename__ = "invite"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    coach_id: Mapped[int] = mapped_column(ForeignKey("coach.id"), index=True)
+    version_id: Mapped[int] = mapped_column(ForeignKey("programme_version.id"))
+    token_hash: Mapped[str] = mapped_column(unique=True)
+    places: Mapped[int]
+    used: Mapped[int] = mapped_column(default=0)
+    expires_at: Mapped[datetime]
+
+
+# --- programmes and courses -----------------------------------------------------------------------------------------
+
+
+class ProgrammeVersion(Base):
+    """A programme file as its coach sent it. Content-addressed; once published it never changes."""
+
+    __tablename__ = "programme_version"
+    __table_args__ = (UniqueConstraint("coach_id", "digest"),)
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    coach_id: Mapped[int] = mapped_column(ForeignKey("coach.id"))
+    digest: Mapped[str]
+    """SHA-256 of the file, hexadecimal."""
+    title: Mapped[str]
+    source: Mapped[str]
+    stored_at: Mapped[datetime]
+    published_at: Mapped[datetime | None]
+
+
+class Course(Base):
+    """A client's way through one programme version."""
+
+    __tablename__ = "course"
+    __table_args__ = (
+        Index(
+            "uq_course_one_open_a_client",
+            "person_id",
+            unique=True,
+            sqlite_where=text("state IN ('joining', 'active', 'waiting')"),
+            postgresql_where=text("state IN ('joining', 'active', 'waiting')"),
+        ),
+    )
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    person_id: Mapped[int] = mapped_column(ForeignKey("person.id"))
+    coach_id: Mapped[int] = mapped_column(ForeignKey("coach.id"), index=True)
+    version_id: Mapped[int] = mapped_column(ForeignKey("programme_version.id"))
+    invite_id: Mapped[int | None] = mapped_column(ForeignKey("invite.id"))
+    state: Mapped[str]
+    """joining, active, waiting (for the coach), finished, stopped."""
+    day: Mapped[int] = mapped_column(default=1)
+    """Number of the programme day in hand, from 1."""
+    level: Mapped[int] = mapped_column(default=0)
+    """Ease level: 0 as written, 1 lighter, 2 lightest."""
+    rests_taken: Mapped[int] = mapped_column(default=0)
+    """How many of the rest days that follow the day in hand are already taken."""
+    starts_on: Mapped[date | None]
+    created_at: Mapped[datetime]
+    ended_at: Mapped[datetime | None]
+
+
+class LedgerRow(Base):
+    """What one course gets on one local date, and what was decided to get there."""
+
+    __tablename__ = "ledger"
+    __table_args__ = (
+        UniqueConstraint("person_id", "local_date"),
+        UniqueConstraint("course_id", "local_date"),
+    )
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    course_id: Mapped[int] = mapped_column(ForeignKey("course.id"))
+    person_id: Mapped[int] = mapped_column(ForeignKey("person.id"))
+    local_date: Mapped[date]
+    zone: Mapped[str]
+    kind: Mapped[str]
+    """session, rest, measure, asking, waiting."""
+    day: Mapped[int | None]
+    level: Mapped[int]
+    prescribed: Mapped[bool] = mapped_column(default=False)
+    """A date off that a verdict gave, or a rest day taken before its turn."""
+    morning: Mapped[str | None]
+    """The answer to this date's morning question: settled, same, worse."""
+    decision: Mapped[dict[str, Any] | None]
+    """The votes and the verdict that made this row: see `plans.rules.Decision.as_json`."""
+    made_at: Mapped[datetime]
+
+
+class CheckInRow(Base):
+    """What a client said about one ledger row, as it stands after corrections."""
+
+    __tablename__ = "checkin"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    ledger_id: Mapped[int] = mapped_column(ForeignKey("ledger.id"), unique=True)
+    completion: Mapped[str | None]
+    pain: Mapped[int | None]
+    kind: Mapped[str | None]
+    place: Mapped[str | None]
+    side: Mapped[str | None]
+    why: Mapped[str | None]
+    half: Mapped[bool | None]
+    sore: Mapped[bool] = mapped_column(default=False)
+    tightness: Mapped[int | None]
+    flag: Mapped[str | None]
+    flag_state: Mapped[str | None]
+    asking: Mapped[str | None]
+    """The question that was opened by a button and is not answered yet, so that a typed answer finds it."""
+    updated_at: Mapped[datetime]
+
+
+class Answer(Base):
+    """Each answer as it came, never changed: the trail behind a check-in."""
+
+    __tablename__ = "answer"
+    __table_args__ = (UniqueConstraint("update_id", "n"),)
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    update_id: Mapped[int] = mapped_column(Chat)
+    n: Mapped[int]
+    person_id: Mapped[int] = mapped_column(ForeignKey("person.id"), index=True)
+    ledger_id: Mapped[int | None] = mapped_column(ForeignKey("ledger.id"), index=True)
+    field: Mapped[str]
+    value: Mapped[str]
+    at: Mapped[datetime]
+
+
+class MeasureRow(Base):
+    """One value of a measure, taken by the client themselves."""
+
+    __tablename__ = "measure"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    course_id: Mapped[int] = mapped_column(ForeignKey("course.id"), index=True)
+    ledger_id: Mapped[int] = mapped_column(ForeignKey("ledger.id"))
+    measure: Mapped[str]
+    value: Mapped[float]
+    """In the measure's own unit: cm or degrees."""
+    side: Mapped[str | None]
+    at: Mapped[datetime]
+
+
+class Alert(Base):
+    """Something a coach must know. One open alert a client and cause; later events join it."""
+
+    __tablename__ = "alert"
+    __table_args__ = (
+        Index(
+            "uq_alert_one_open_a_cause",
+            "course_id",
+            "cause",
+            unique=True,
+            sqlite_where=text("closed_at IS NULL"),
+            postgresql_where=text("closed_at IS NULL"),
+        ),
+    )
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    course_id: Mapped[int] = mapped_column(ForeignKey("course.id"))
+    ledger_id: Mapped[int | None] = mapped_column(ForeignKey("ledger.id"))
+    cause: Mapped[str]
+    at_once: Mapped[bool]
+    """False: for the coach's next morning list."""
+    facts: Mapped[dict[str, Any]]
+    events: Mapped[int] = mapped_column(default=1)
+    opened_at: Mapped[datetime]
+    told_at: Mapped[datetime | None]
+    closed_at: Mapped[datetime | None]
+
+
+class Overrule(Base):
+    """What a coach decided for a client's next row: repeat, ease, or letting a waiting client go on."""
+
+    __tablename__ = "overrule"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    course_id: Mapped[int] = mapped_column(ForeignKey("course.id"), index=True)
+    what: Mapped[str]
+    note: Mapped[str | None]
+    seen_answer_id: Mapped[int | None] = mapped_column(ForeignKey("answer.id"))
+    """The last answer the coach had seen: newer, more cautious evidence wins."""
+    at: Mapped[datetime]
+    applied_on: Mapped[date | None]
+
+
+class Due(Base):
+    """Something that is due at an instant of the calendar clock: a morning, a nudge, a digest."""
+
+    __tablename__ = "due"
+    __table_args__ = (UniqueConstraint("kind", "subject"), Index("ix_due_at", "at"))
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    kind: Mapped[str]
+    """morning (subject: person), nudge (ledger row), digest and morning-list (coach)."""
+    subject: Mapped[int]
+    at: Mapped[datetime]
+
+
+# --- the way in and the way out -------------------------------------------------------------------------------------
+
+
+class Inbox(Base):
+    """An update that was stored before the platform was told so, and what became of it.
+
+    `machine` times are seconds of the machine clock, not instants of the calendar.
+    """
+
+    __tablename__ = "inbox"
+    __table_args__ = (
+        Index(
+            "ix_inbox_open",
+            "chat",
+            "update_id",
+            sqlite_where=text("state IN ('waiting', 'leased')"),
+            postgresql_where=text("state IN ('waiting', 'leased')"),
+        ),
+    )
+
+    update_id: Mapped[int] = mapped_column(Chat, primary_key=True, autoincrement=False)
+    chat: Mapped[int] = mapped_column(Chat)
+    payload: Mapped[dict[str, Any] | None]
+    """The update without names save the first name; emptied when handled."""
+    document: Mapped[bytes | None]
+    """A file that the update carries, fetched before the update's transaction."""
+    state: Mapped[str] = mapped_column(default="waiting")
+    """waiting, leased, handled, failed."""
+    tries: Mapped[int] = mapped_column(default=0)
+    worker: Mapped[str | None]
+    lease_until: Mapped[float | None]
+    stored_at: Mapped[datetime]
+    """Calendar: a tap counts at the moment it was stored."""
+    failure: Mapped[str | None]
+    """The class name of the last failure, never a person's words."""
+
+
+class Outbox(Base):
+    """A message that must leave. `key` makes it once; lanes are 0 alert, 1 answer, 2 session, 3 nudge, 4 digest."""
+
+    __tablename__ = "outbox"
+    __table_args__ = (
+        Index(
+            "ix_outbox_waiting",
+            "lane",
+            "id",
+            sqlite_where=text("state = 'waiting'"),
+            postgresql_where=text("state = 'waiting'"),
+        ),
+        Index(
+            "ix_outbox_open_chat",
+            "chat",
+            "state",
+            sqlite_where=text("state IN ('waiting', 'leased', 'sending')"),
+            postgresql_where=text("state IN ('waiting', 'leased', 'sending')"),
+        ),
+    )
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    key: Mapped[str] = mapped_column(unique=True)
+    chat: Mapped[int] = mapped_column(Chat)
+    lane: Mapped[int]
+    kind: Mapped[str]
+    """alert, answer, session, nudge, digest, edit, tap (a callback answer): how an unknown outcome is dealt with."""
+    method: Mapped[str]
+    """The Bot API method in python-telegram-bot's spelling: send_message, edit_message_text …"""
+    payload: Mapped[dict[str, Any]]
+    """The method's arguments as JSON, without chat_id and, for an edit, without message_id."""
+    edits: Mapped[int | None] = mapped_column(ForeignKey("outbox.id"))
+    """The outbox row whose message this one edits; it waits for that row's message id."""
+    state: Mapped[str] = mapped_column(default="waiting")
+    """waiting, leased, sending, sent, refused, unknown, skipped."""
+    why: Mapped[str | None]
+    """Why it was refused or skipped: a rule's name or the platform's error class."""
+    late_after: Mapped[datetime | None]
+    """Calendar: from then on the message is skipped as late."""
+    attempts: Mapped[int] = mapped_column(default=0)
+    next_at: Mapped[float] = mapped_column(default=0.0)
+    """Machine clock, seconds: not before."""
+    worker: Mapped[str | None]
+    lease_until: Mapped[float | None]
+    message_id: Mapped[int | None]
+    made_at: Mapped[datetime]
+    sent_at: Mapped[datetime | None]
+
+
+class Note(Base):
+    """Small facts of the running installation: the last confirmed update, the send budget, the zone data's version."""
+
+    __tablename__ = "note"
+
+    name: Mapped[str] = mapped_column(primary_key=True)
+    value: Mapped[dict[str, Any]]

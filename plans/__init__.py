@@ -1,0 +1,1 @@
+"""The craft: programmes, replies, rules and measures. Pure: no clock, no database, no chat."""

@@ -1,0 +1,95 @@
+"""What a client has said about one day, as plain facts. Completion and feeling are two facts; neither hides the other."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+
+class Completion(StrEnum):
+    """How much of the session was done."""
+
+    DONE = "done"
+    PART = "part"
+    NONE = "none"
+
+
+class Kind(StrEnum):
+    """What a pain feels like, ordered from the mildest meaning to the gravest."""
+
+    DULL_BOTH = "dull-both"
+    DULL_ONE = "dull-one"
+    OTHER = "other"
+    SHARP = "sharp"
+    NERVE = "nerve"
+    POP = "pop"
+
+
+class Why(StrEnum):
+    """Why a session was cut short or left out."""
+
+    TIME = "time"
+    TOO_HARD = "too-hard"
+    PAIN = "pain"
+    ILL = "ill"
+    OTHER = "other"
+
+
+class Place(StrEnum):
+    """Whether the pain is where the programme works, or somewhere else."""
+
+    HERE = "here"
+    ELSEWHERE = "elsewhere"
+
+
+class Side(StrEnum):
+    """Which side of the body."""
+
+    LEFT = "left"
+    RIGHT = "right"
+    BOTH = "both"
+
+
+class Flag(StrEnum):
+    """A red flag's level: whom to see, and how soon. Later members are graver."""
+
+    CLINICIAN = "clinician"
+    SAME_DAY = "same-day"
+    EMERGENCY = "emergency"
+
+
+class FlagState(StrEnum):
+    """Whether a red flag is confirmed. `UNSURE` waits for the person's own yes or no."""
+
+    UNSURE = "unsure"
+    CONFIRMED = "confirmed"
+    DENIED = "denied"
+
+
+class Morning(StrEnum):
+    """The answer to "how is it now?", the morning after pain or soreness."""
+
+    SETTLED = "settled"
+    SAME = "same"
+    WORSE = "worse"
+
+
+@dataclass(frozen=True, slots=True)
+class CheckIn:
+    """Everything that a client has said about one day; a field that is None was not said.
+
+    `pain` is 0-10, the worst since the last session began, apart from the stretch feeling. `tightness` is 0-10.
+    `half` says of a part whether it was half or more. `sore` are soreness words that are no pain number.
+    """
+
+    completion: Completion | None = None
+    pain: int | None = None
+    kind: Kind | None = None
+    place: Place | None = None
+    side: Side | None = None
+    why: Why | None = None
+    half: bool | None = None
+    sore: bool = False
+    tightness: int | None = None
+    flag: Flag | None = None
+    flag_state: FlagState | None = None
