@@ -1,0 +1,460 @@
+"""A client's way through a programme: what one local date brings, from all that came before it.
+
+Everything here is a function of plain values. The ledger rows of a course, oldest first, are its history; a row that
+is made stays made, and a decision is only what the next row would be.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from datetime import date, timedelta
+from enum import StrEnum
+
+from plans.checkin import CheckIn, Completion, FlagState, Morning
+from plans.heavier import is_heavier, movements_of
+from plans.programme import Day, Programme
+from plans.rules import (
+    RULE_SET,
+    Evidence,
+    Settings,
+    Tell,
+    Verdict,
+    Vote,
+    counts_as_done,
+    deciding,
+    hurts_on,
+    most_cautious,
+    votes,
+)
+
+LIGHTEST = 2
+
+
+class RowKind(StrEnum):
+    """What a ledger row holds."""
+
+    SESSION = "session"
+    REST = "rest"
+    MEASURE = "measure"
+    ASKING = "asking"
+    WAITING = "waiting"
+
+
+class Question(StrEnum):
+    """What must be known before a date's day is handed out."""
+
+    FLAG = "flag"
+    PAIN = "pain"
+    MORNING = "morning"
+
+
+@dataclass(frozen=True, slots=True)
+class Position:
+    """Where a course stands: the day in hand (from 1), its ease level, and following rest days already taken."""
+
+    day: int = 1
+    level: int = 0
+    rests_taken: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """One ledger row as the rules see it. `prescribed`: a date off that a verdict gave, or a rest day taken early."""
+
+    on: date
+    kind: RowKind
+    day: int | None = None
+    level: int = 0
+    prescribed: bool = False
+    delivered: bool = True
+    checkin: CheckIn = field(default_factory=CheckIn)
+    morning: Morning | None = None
+    recorded: bool = False
+    """A measure was recorded on this date."""
+
+
+@dataclass(frozen=True, slots=True)
+class Overruling:
+    """A coach's word for the next row. `newer`: the client has answered since the coach looked."""
+
+    verdict: Verdict | None
+    """None lets a waiting course go on."""
+    newer: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Decision:
+    """What the next row is, where the course stands then, and why. No `kind` means that the course is finished."""
+
+    kind: RowKind | None
+    position: Position
+    day: int | None = None
+    prescribed: bool = False
+    question: Question | None = None
+    verdict: Verdict | None = None
+    votes: tuple[Vote, ...] = ()
+    reason: str = ""
+    """The rule that decided, or start, rest-over, went-on, undelivered, measure, climb, coach …"""
+    heavier: bool = False
+    """Whether the next session day is a heavier one."""
+
+    @property
+    def facts(self) -> Mapping[str, int | str | bool]:
+        """The numbers behind the deciding vote."""
+        vote = next((vote for vote in self.votes if vote.rule == self.reason), None)
+        return vote.facts if vote else {}
+
+    def told(self, when: Tell) -> tuple[Vote, ...]:
+        """The votes that a coach hears of, now or on the list."""
+        return tuple(vote for vote in self.votes if vote.tell is when)
+
+    def as_json(self) -> dict[str, object]:
+        """The decision as it is stored with its row."""
+        return {
+            "rules": RULE_SET,
+            "verdict": self.verdict.word if self.verdict is not None else None,
+            "reason": self.reason,
+            "heavier": self.heavier,
+            "votes": [
+                {
+                    "rule": vote.rule,
+                    "verdict": vote.verdict.word if vote.verdict is not None else None,
+                    "tell": vote.tell,
+                    "facts": dict(vote.facts),
+                }
+                for vote in self.votes
+            ],
+        }
+
+
+# --- looking back ---------------------------------------------------------------------------------------------------
+
+
+def _last_effective(history: Sequence[Entry]) -> Entry | None:
+    """The last row that handed something out; an unanswered question handed out nothing."""
+    return next((entry for entry in reversed(history) if entry.kind is not RowKind.ASKING), None)
+
+
+def _since_source(history: Sequence[Entry]) -> tuple[Entry | None, Sequence[Entry]]:
+    """The row whose answer the next morning is about, and the rows after it."""
+    for index in range(len(history) - 1, -1, -1):
+        entry = history[index]
+        if entry.kind is RowKind.WAITING:
+            return None, ()
+        if entry.kind is RowKind.SESSION or hurts_on(entry.checkin) or entry.checkin.flag is not None:
+            return entry, history[index + 1 :]
+    return None, ()
+
+
+def _mornings(after: Sequence[Entry]) -> list[Morning]:
+    return [entry.morning for entry in after if entry.morning is not None]
+
+
+def open_question(history: Sequence[Entry], *, asked_on: date | None = None) -> Question | None:
+    """What must be asked before the next row is handed out; `asked_on` is the date whose morning it would be.
+
+    An unsure flag comes first, then a missing pain number (asked on one morning only), then "how is it now?".
+    """
+    source, after = _since_source(history)
+    if source is None:
+        return None
+    if source.checkin.flag_state is FlagState.UNSURE:
+        return Question.FLAG
+    asked_before = any(entry.kind is RowKind.ASKING and entry.on != asked_on for entry in after)
+    done = source.checkin.completion in (Completion.DONE, Completion.PART)
+    if source.kind is RowKind.SESSION and done and source.checkin.pain is None and not asked_before:
+        return Question.PAIN
+    answers = _mornings(after)
+    if hurts_on(source.checkin) and Morning.SETTLED not in answers and not _answered_on(after, asked_on):
+        return Question.MORNING
+    return None
+
+
+def _answered_on(after: Sequence[Entry], day: date | None) -> bool:
+    return any(entry.on == day and entry.morning is not None for entry in after)
+
+
+def _done(entry: Entry) -> bool:
+    return entry.kind is RowKind.SESSION and entry.checkin.completion in (Completion.DONE, Completion.PART)
+
+
+def _clean(entry: Entry, settings: Settings) -> bool:
+    return (
+        entry.kind is RowKind.SESSION
+        and counts_as_done(entry.checkin)
+        and entry.checkin.pain is not None
+        and entry.checkin.pain <= settings.clean
+    )
+
+
+def _next_session_day(programme: Programme, after: int) -> Day | None:
+    return next((day for day in programme.days[after:] if day.kind == "session"), None)
+
+
+def known_movements(programme: Programme, history: Collection[Entry]) -> frozenset[str]:
+    """The movements that a client has done at least part of a session with."""
+    held = {entry.day for entry in history if _done(entry) and entry.day is not None}
+    return frozenset().union(*(movements_of(programme.day(day)) for day in held))
+
+
+def next_is_heavier(programme: Programme, history: Sequence[Entry], day: int, settings: Settings) -> bool:
+    """Whether the session day that follows `day` is heavier than what this client last did clean."""
+    coming = _next_session_day(programme, day)
+    if coming is None:
+        return False
+    known = known_movements(programme, history)
+    cleans = [entry.day for entry in history if _clean(entry, settings) and entry.day is not None]
+    base = cleans[-1] if cleans else day
+    return is_heavier(coming, programme.day(base), known | movements_of(programme.day(base)))
+
+
+# --- a lapse --------------------------------------------------------------------------------------------------------
+
+
+def gap(history: Sequence[Entry], today: date) -> int:
+    """Dates since the last done session or the start (yesterday is 0), less rest, measure and prescribed rest days."""
+    if not history:
+        return 0
+    last = next((entry.on for entry in reversed(history) if _done(entry)), history[0].on)
+    passed = sum(1 for e in history if last < e.on < today and e.kind in (RowKind.REST, RowKind.MEASURE))
+    return (today - last).days - 1 - passed
+
+
+def _first_held(history: Sequence[Entry], dates: int) -> int | None:
+    """The first session day held in the given number of dates up to the last done session."""
+    last = next((entry.on for entry in reversed(history) if _done(entry)), None)
+    if last is None:
+        return None
+    held = [e.day for e in history if _done(e) and last - timedelta(days=dates - 1) <= e.on <= last and e.day]
+    return min(held, default=None)
+
+
+def _after_lapse(position: Position, history: Sequence[Entry], today: date) -> tuple[Position, Vote | None]:
+    """The position after a lapse, and the lapse as a vote. Never forward.
+
+    Bands are this program's own choice, from studies of time off: little is lost in a week, much in a month.
+    """
+    missed = gap(history, today)
+    if missed < 8:
+        return position, None
+    if missed > 28:
+        return Position(), Vote("lapse", Verdict.REPEAT, Tell.LIST, {"gap": missed, "back": 1, "level": 0})
+    back = min(_first_held(history, 7 if missed < 14 else 14) or 1, position.day)
+    level = position.level if missed < 14 else LIGHTEST
+    tell = None if missed < 14 else Tell.LIST
+    moved = position if (back, level) == (position.day, position.level) else Position(back, level)
+    return moved, Vote("lapse", Verdict.REPEAT, tell, {"gap": missed, "back": back, "level": level})
+
+
+# --- one step -------------------------------------------------------------------------------------------------------
+
+
+def _hand_out(programme: Programme, position: Position, **why: object) -> Decision:
+    """The row for the day in hand; past the last day the course is finished."""
+    if position.day > len(programme.days):
+        return Decision(None, position, **why)  # type: ignore[arg-type]
+    kind = RowKind(programme.day(position.day).kind)
+    return Decision(kind, position, day=position.day, **why)  # type: ignore[arg-type]
+
+
+def _lighter(position: Position) -> Position:
+    return replace(position, level=min(position.level + 1, LIGHTEST))
+
+
+def _rest_day_coming(programme: Programme, position: Position) -> int | None:
+    """The number of the rest day that follows the day in hand and is not taken yet."""
+    number = position.day + 1 + position.rests_taken
+    if number <= len(programme.days) and programme.day(number).kind == "rest":
+        return number
+    return None
+
+
+def _passed(position: Position) -> Position:
+    return Position(position.day + 1 + position.rests_taken, position.level)
+
+
+def _stay(programme: Programme, position: Position, *, take_rest: bool, date_off: bool, **why: object) -> Decision:
+    """The same day again: after the rest day that comes next where there is one, or after a date off."""
+    rest = _rest_day_coming(programme, position) if take_rest else None
+    if rest is not None:
+        taken = replace(position, rests_taken=position.rests_taken + 1)
+        return Decision(RowKind.REST, taken, day=rest, prescribed=True, **why)  # type: ignore[arg-type]
+    if date_off:
+        return Decision(RowKind.REST, position, prescribed=True, **why)  # type: ignore[arg-type]
+    return _hand_out(programme, position, **why)
+
+
+def _apply(programme: Programme, position: Position, verdict: Verdict, *, done: bool, **why: object) -> Decision:
+    heavier = bool(why.get("heavier"))
+    if verdict is Verdict.REFER:
+        return Decision(RowKind.WAITING, position, **why)  # type: ignore[arg-type]
+    if verdict is Verdict.REST:
+        return _stay(programme, _lighter(position), take_rest=done, date_off=True, **why)
+    if verdict is Verdict.EASE:
+        return _stay(programme, _lighter(position), take_rest=done, date_off=False, **why)
+    if verdict is Verdict.REPEAT:
+        return _stay(programme, position, take_rest=done, date_off=False, **why)
+    if position.level == 0:
+        return _hand_out(programme, _passed(position), **why)
+    climbed = replace(position, level=position.level - 1)
+    if heavier:
+        return _stay(programme, climbed, take_rest=done, date_off=False, **{**why, "reason": "climb"})
+    return _hand_out(programme, _passed(climbed), **why)
+
+
+def _overruled(verdict: Verdict, overruling: Overruling | None) -> tuple[Verdict, bool]:
+    """The verdict after a coach's word, and whether it was the coach's. Newer, more cautious evidence wins."""
+    if overruling is None or overruling.verdict is None or verdict is Verdict.REFER:
+        return verdict, False
+    if overruling.newer and verdict > overruling.verdict:
+        return verdict, False
+    return overruling.verdict, True
+
+
+def decide(
+    programme: Programme,
+    position: Position,
+    history: Sequence[Entry],
+    today: date,
+    *,
+    settings: Settings,
+    overruling: Overruling | None = None,
+    ask: bool = True,
+) -> Decision:
+    """What the row of `today` is. `history` may end with today's own question, answered or not.
+
+    With `ask=False` the open question is left out, to show beforehand what follows as things stand.
+    """
+    last = _last_effective(history)
+    if last is None:
+        return _hand_out(programme, position, reason="start")
+    if overruling is not None and overruling.verdict is None:
+        return _go_on(programme, position, history, today)
+    question = open_question(history, asked_on=today) if ask else None
+    if question is not None:
+        return Decision(RowKind.ASKING, position, question=question, reason=f"ask-{question}")
+    if last.kind is RowKind.WAITING:
+        return _go_on(programme, position, history, today)
+    if last.kind is RowKind.MEASURE:
+        return _after_measure(programme, position, last)
+    if last.kind is RowKind.SESSION and not last.delivered and last.checkin == CheckIn():
+        return _hand_out(programme, position, reason="undelivered")
+    return _judge(programme, position, history, last, today, settings=settings, overruling=overruling)
+
+
+def _go_on(programme: Programme, position: Position, history: Sequence[Entry], today: date) -> Decision:
+    moved, lapse = _after_lapse(position, history, today)
+    return _hand_out(programme, moved, reason="went-on", votes=(lapse,) if lapse else ())
+
+
+def _after_measure(programme: Programme, position: Position, last: Entry) -> Decision:
+    if last.recorded:
+        return _hand_out(programme, _passed(position), verdict=Verdict.ADVANCE, reason="measured")
+    return _hand_out(programme, position, verdict=Verdict.REPEAT, reason="not-measured")
+
+
+def _judge(
+    programme: Programme,
+    position: Position,
+    history: Sequence[Entry],
+    last: Entry,
+    today: date,
+    *,
+    settings: Settings,
+    overruling: Overruling | None,
+) -> Decision:
+    given, heavier = _given(programme, position, history, last, today, settings)
+    why: dict[str, object] = {"votes": given, "heavier": heavier}
+    if last.kind is RowKind.REST:
+        return _after_rest(programme, position, last, given, overruling, why)
+    moved, lapse = _after_lapse(position, history, today)
+    if lapse is not None:
+        given = (lapse, *given)
+    verdict, by_coach = _overruled(most_cautious(given), overruling)
+    chosen = deciding(given)
+    why |= {
+        "votes": given,
+        "verdict": verdict,
+        "reason": "coach" if by_coach else (chosen.rule if chosen else "no-vote"),
+    }
+    return _apply(programme, moved, verdict, done=_done(last), **why)
+
+
+def _given(
+    programme: Programme,
+    position: Position,
+    history: Sequence[Entry],
+    last: Entry,
+    today: date,
+    settings: Settings,
+) -> tuple[tuple[Vote, ...], bool]:
+    """The votes on what the client said, and whether the next session day is heavier."""
+    source, after = _since_source(history)
+    mornings = [(entry.on, entry.morning) for entry in after if entry.morning is not None]
+    earlier = [said for on, said in mornings if on != today]
+    heavier = next_is_heavier(programme, history, position.day, settings)
+    seen = Evidence(
+        checkin=source.checkin if source else CheckIn(),
+        next_is_heavier=heavier,
+        morning=next((said for on, said in mornings if on == today), None),
+        morning_before=earlier[-1] if earlier else None,
+        judged_before=source is not last or _softened(programme, last),
+        on_rest=last.kind is RowKind.REST,
+        settings=settings,
+    )
+    return votes(seen), heavier
+
+
+def _softened(programme: Programme, entry: Entry) -> bool:
+    """A session that a report before it turned into a date off: the row keeps the session's day."""
+    return entry.kind is RowKind.REST and entry.day is not None and programme.day(entry.day).kind == "session"
+
+
+def _after_rest(
+    programme: Programme,
+    position: Position,
+    last: Entry,
+    given: tuple[Vote, ...],
+    overruling: Overruling | None,
+    why: dict[str, object],
+) -> Decision:
+    """After a rest day: a prescribed one leads back to the day in hand, a programme's own one passes with its date."""
+    onward = position if last.prescribed else _passed(position)
+    verdict = max((vote.verdict for vote in given if vote.verdict is not None), default=Verdict.ADVANCE)
+    verdict, by_coach = _overruled(verdict, overruling)
+    chosen = deciding(given)
+    if verdict in (Verdict.ADVANCE, Verdict.REPEAT):
+        return _hand_out(programme, onward, **why, reason="coach" if by_coach else "rest-over")
+    why |= {"verdict": verdict, "reason": "coach" if by_coach or chosen is None else chosen.rule}
+    return _apply(programme, onward, verdict, done=False, **why)
+
+
+def let_go(position: Position) -> Position:
+    """Where a course goes on after waiting for the coach: the same day, one level lighter."""
+    return _lighter(position)
+
+
+_NOT_BEFORE = ("not-done", "unsure-flag")
+"""Rules without a say before the session: it may still be done, and an unsure flag is asked back first."""
+
+
+def soften_today(checkin: CheckIn, position: Position, settings: Settings) -> Decision | None:
+    """What a report before the session does to a session already handed out; None leaves it as it is.
+
+    Pain of 3-5 brings the lighter version, 6-7 a date off, and what refers waits for the coach. A made row may only
+    become more cautious.
+    """
+    given = votes(Evidence(checkin=checkin, settings=settings))
+    verdict = max((vote.verdict for vote in given if vote.verdict and vote.rule not in _NOT_BEFORE), default=None)
+    if verdict is None:
+        return None
+    reason = next(vote.rule for vote in given if vote.verdict is verdict)
+    shared = {"verdict": verdict, "votes": given, "reason": reason}
+    if verdict is Verdict.REFER:
+        return Decision(RowKind.WAITING, position, day=position.day, **shared)  # type: ignore[arg-type]
+    if verdict is Verdict.REST:
+        return Decision(RowKind.REST, _lighter(position), prescribed=True, **shared)  # type: ignore[arg-type]
+    if reason != "acceptable":
+        return None
+    return Decision(RowKind.SESSION, _lighter(position), day=position.day, **shared)  # type: ignore[arg-type]
