@@ -189,6 +189,8 @@ class Course(Base):
     rests_taken: Mapped[int] = mapped_column(default=0)
     """How many of the rest days that follow the day in hand are already taken."""
     starts_on: Mapped[date | None]
+    screened: Mapped[str | None]
+    """The answer to the joining question about health: none, or something (then the coach's word comes first)."""
     created_at: Mapped[datetime]
     ended_at: Mapped[datetime | None]
 
@@ -216,7 +218,9 @@ class LedgerRow(Base):
     morning: Mapped[str | None]
     """The answer to this date's morning question: settled, same, worse."""
     decision: Mapped[dict[str, Any] | None]
-    """The votes and the verdict that made this row: see `plans.rules.Decision.as_json`."""
+    """The votes and the verdict that made this row: see `plans.course.Decision.as_json`."""
+    outbox_id: Mapped[int | None] = mapped_column(ForeignKey("outbox.id"))
+    """The message that shows this row and carries its buttons."""
     made_at: Mapped[datetime]
 
 

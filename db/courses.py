@@ -1,0 +1,203 @@
+"""Courses and their ledger: one row a course and local date, and what was said about it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import fields
+from datetime import date, datetime, timedelta
+from enum import StrEnum
+
+from sqlalchemy import exists, select
+from sqlalchemy.ext.asyncio import AsyncSession
+
+from db.schema import Answer, CheckInRow, Course, LedgerRow, MeasureRow, Outbox, Person
+from plans.checkin import CheckIn, Completion, Flag, FlagState, Kind, Morning, Place, Side, Why
+from plans.course import Decision, Entry, Position, RowKind
+
+
+class CourseState(StrEnum):
+    """Where a course is in its life."""
+
+    JOINING = "joining"
+    ACTIVE = "active"
+    WAITING = "waiting"
+    FINISHED = "finished"
+    STOPPED = "stopped"
+
+
+OPEN = (CourseState.JOINING, CourseState.ACTIVE, CourseState.WAITING)
+
+_TYPES = {
+    "completion": Completion,
+    "kind": Kind,
+    "place": Place,
+    "side": Side,
+    "why": Why,
+    "flag": Flag,
+    "flag_state": FlagState,
+}
+
+
+async def open_course(session: AsyncSession, person: Person) -> Course | None:
+    """The person's one course that is not over, its row locked for the use case that follows."""
+    return await session.scalar(
+        select(Course).where(Course.person_id == person.id, Course.state.in_(OPEN)).with_for_update()
+    )
+
+
+async def locked(session: AsyncSession, course_id: int) -> Course | None:
+    """A course by its id, its row locked for the use case that follows."""
+    return await session.get(Course, course_id, with_for_update=True)
+
+
+def position_of(course: Course) -> Position:
+    """Where the course stands."""
+    return Position(course.day, course.level, course.rests_taken)
+
+
+def move(course: Course, position: Position) -> None:
+    """Puts the course where a decision says it stands."""
+    course.day, course.level, course.rests_taken = position.day, position.level, position.rests_taken
+
+
+async def row_on(session: AsyncSession, course: Course, day: date) -> LedgerRow | None:
+    """The course's row of one local date."""
+    return await session.scalar(
+        select(LedgerRow).where(LedgerRow.course_id == course.id, LedgerRow.local_date == day)
+    )
+
+
+async def last_row(session: AsyncSession, course: Course) -> LedgerRow | None:
+    """The course's newest row."""
+    return await session.scalar(
+        select(LedgerRow)
+        .where(LedgerRow.course_id == course.id)
+        .order_by(LedgerRow.local_date.desc())
+        .limit(1)
+    )
+
+
+async def make_row(
+    session: AsyncSession, course: Course, decision: Decision, *, day: date, zone: str, now: datetime
+) -> LedgerRow:
+    """Makes the row of one date and moves the course; a second row for the date is refused by the table itself."""
+    row = LedgerRow(
+        course_id=course.id, person_id=course.person_id, local_date=day, zone=zone, made_at=now, kind="", level=0
+    )
+    session.add(row)
+    fill_row(row, course, decision)
+    await session.flush()
+    return row
+
+
+def fill_row(row: LedgerRow, course: Course, decision: Decision) -> None:
+    """Writes a decision into its row and moves the course accordingly."""
+    if decision.kind is None:
+        raise ValueError("a finished course has no row")
+    row.kind = decision.kind
+    row.day = decision.day
+    row.level = decision.position.level
+    row.prescribed = decision.prescribed
+    row.decision = decision.as_json() | {"question": decision.question}
+    move(course, decision.position)
+
+
+async def checkin_row(session: AsyncSession, row: LedgerRow, now: datetime) -> CheckInRow:
+    """What was said about a row, made empty on the first word."""
+    found = await session.scalar(select(CheckInRow).where(CheckInRow.ledger_id == row.id))
+    if found is None:
+        found = CheckInRow(ledger_id=row.id, sore=False, updated_at=now)
+        session.add(found)
+        await session.flush()
+    return found
+
+
+def as_checkin(row: CheckInRow | None) -> CheckIn:
+    """A stored check-in as the rules read it."""
+    if row is None:
+        return CheckIn()
+    values = {name.name: getattr(row, name.name) for name in fields(CheckIn)}
+    for name, kind in _TYPES.items():
+        if values[name] is not None:
+            values[name] = kind(values[name])
+    return CheckIn(**values)
+
+
+def write_checkin(row: CheckInRow, said: CheckIn, now: datetime) -> None:
+    """Writes a check-in back over what was stored."""
+    for name in fields(CheckIn):
+        setattr(row, name.name, getattr(said, name.name))
+    row.updated_at = now
+
+
+async def history(session: AsyncSession, course: Course) -> list[tuple[LedgerRow, Entry]]:
+    """All rows of a course, oldest first, each beside what the rules see of it."""
+    measured = exists().where(MeasureRow.ledger_id == LedgerRow.id)
+    found = await session.execute(
+        select(LedgerRow, CheckInRow, Outbox.state, measured)
+        .outerjoin(CheckInRow, CheckInRow.ledger_id == LedgerRow.id)
+        .outerjoin(Outbox, Outbox.id == LedgerRow.outbox_id)
+        .where(LedgerRow.course_id == course.id)
+        .order_by(LedgerRow.local_date)
+    )
+    return [
+        (row, _entry(row, said, sent=state == "sent", recorded=recorded)) for row, said, state, recorded in found
+    ]
+
+
+def _entry(row: LedgerRow, said: CheckInRow | None, *, sent: bool, recorded: bool) -> Entry:
+    return Entry(
+        on=row.local_date,
+        kind=RowKind(row.kind),
+        day=row.day,
+        level=row.level,
+        prescribed=row.prescribed,
+        delivered=sent,
+        checkin=as_checkin(said),
+        morning=Morning(row.morning) if row.morning else None,
+        recorded=recorded,
+    )
+
+
+async def note_answer(
+    session: AsyncSession,
+    *,
+    update_id: int,
+    person: Person,
+    row: LedgerRow | None,
+    said: Sequence[tuple[str, str]],
+    now: datetime,
+) -> None:
+    """Keeps each fact of an answer as it came; the same update counts once."""
+    for n, (name, value) in enumerate(said):
+        session.add(
+            Answer(
+                update_id=update_id,
+                n=n,
+                person_id=person.id,
+                ledger_id=row.id if row else None,
+                field=name,
+                value=value,
+                at=now,
+            )
+        )
+    await session.flush()
+
+
+async def last_answer_id(session: AsyncSession, course: Course) -> int | None:
+    """The newest answer of a course's client, for knowing what a coach had seen."""
+    return await session.scalar(
+        select(Answer.id).where(Answer.person_id == course.person_id).order_by(Answer.id.desc()).limit(1)
+    )
+
+
+async def rows_between(
+    session: AsyncSession, course: Course, first: date, last: date
+) -> list[tuple[LedgerRow, Entry]]:
+    """The rows of a course from the first to the last date, both included."""
+    return [pair for pair in await history(session, course) if first <= pair[0].local_date <= last]
+
+
+def week_before(day: date) -> tuple[date, date]:
+    """The seven dates that end the day before `day`."""
+    return day - timedelta(days=7), day - timedelta(days=1)

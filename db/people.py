@@ -1,0 +1,78 @@
+"""People and their agreement: who is behind a chat, and what they said yes to."""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+from sqlalchemy import select, update
+from sqlalchemy.ext.asyncio import AsyncSession
+
+from db.schema import Coach, Consent, Person
+
+
+async def by_chat(session: AsyncSession, chat: int) -> Person | None:
+    """The person of a chat, if this chat has spoken before."""
+    return await session.scalar(select(Person).where(Person.chat == chat))
+
+
+async def known(session: AsyncSession, chat: int, *, label: str, now: datetime) -> Person:
+    """The person of a chat, made on the first contact; a chat that speaks is reachable again."""
+    person = await by_chat(session, chat)
+    if person is None:
+        person = Person(chat=chat, label=label, language="en", created_at=now)
+        session.add(person)
+        await session.flush()
+    person.unreachable_since = None
+    return person
+
+
+async def mark_unreachable(session: AsyncSession, chat: int, now: datetime) -> Person | None:
+    """Notes that a chat refuses messages; returns the person when this is news."""
+    person = await by_chat(session, chat)
+    if person is None or person.unreachable_since is not None:
+        return None
+    person.unreachable_since = now
+    return person
+
+
+async def agree(session: AsyncSession, person: Person, *, text_version: str, now: datetime) -> None:
+    """Stores an explicit agreement: which text, in which language, when."""
+    session.add(
+        Consent(person_id=person.id, text_version=text_version, language=person.language, given_at=now)
+    )
+
+
+async def has_agreed(session: AsyncSession, person: Person, text_version: str) -> bool:
+    """Whether the person's agreement to this text stands."""
+    found = await session.scalar(
+        select(Consent.id).where(
+            Consent.person_id == person.id,
+            Consent.text_version == text_version,
+            Consent.withdrawn_at.is_(None),
+        )
+    )
+    return found is not None
+
+
+async def withdraw(session: AsyncSession, person: Person, now: datetime) -> None:
+    """Takes back every standing agreement of a person."""
+    await session.execute(
+        update(Consent)
+        .where(Consent.person_id == person.id, Consent.withdrawn_at.is_(None))
+        .values(withdrawn_at=now)
+    )
+
+
+async def coach_of(session: AsyncSession, person: Person) -> Coach | None:
+    """The person's coach role, if they have one."""
+    return await session.scalar(select(Coach).where(Coach.person_id == person.id))
+
+
+async def make_coach(session: AsyncSession, person: Person, now: datetime) -> Coach:
+    """Gives a person the coach role; giving it twice changes nothing."""
+    coach = await coach_of(session, person)
+    if coach is None:
+        coach = Coach(person_id=person.id, created_at=now, digest_weekday=0)
+        session.add(coach)
+        await session.flush()
+    return coach

@@ -1,0 +1,39 @@
+"""Programme versions: stored as sent, published once, never changed."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import datetime
+
+from sqlalchemy import select
+from sqlalchemy.ext.asyncio import AsyncSession
+
+from db.schema import Coach, ProgrammeVersion
+from plans.programme import Programme
+
+
+async def store(
+    session: AsyncSession, coach: Coach, programme: Programme, source: str, now: datetime
+) -> ProgrammeVersion:
+    """Keeps a valid programme file; the same content sent again is the same version."""
+    found = await session.scalar(
+        select(ProgrammeVersion).where(
+            ProgrammeVersion.coach_id == coach.id, ProgrammeVersion.digest == programme.digest
+        )
+    )
+    if found is not None:
+        return found
+    version = ProgrammeVersion(
+        coach_id=coach.id, digest=programme.digest, title=programme.title, source=source, stored_at=now
+    )
+    session.add(version)
+    await session.flush()
+    return version
+
+
+async def of_coach(session: AsyncSession, coach: Coach) -> Sequence[ProgrammeVersion]:
+    """A coach's versions, newest first."""
+    found = await session.scalars(
+        select(ProgrammeVersion).where(ProgrammeVersion.coach_id == coach.id).order_by(ProgrammeVersion.id.desc())
+    )
+    return found.all()
