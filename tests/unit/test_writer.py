@@ -1,0 +1,278 @@
+from __future__ import annotations
+
+import asyncio
+from collections.abc import AsyncIterator, Sequence
+from datetime import UTC, datetime
+from pathlib import Path
+
+import pytest
+from sqlalchemy import func, select, text
+from sqlalchemy.exc import IntegrityError, OperationalError
+from sqlalchemy.ext.asyncio import AsyncConnection, AsyncSession
+
+from db.engine import Database, opened, writing_engine
+from db.schema import Base, Coach, Note
+from db.writer import (
+    Job,
+    JobCancelled,
+    NestedWrite,
+    NotInsideWrite,
+    Writer,
+    WriterClosed,
+    after_commit,
+    announce,
+    current_session,
+    inside_write,
+)
+
+
+@pytest.fixture
+async def database(tmp_path: Path) -> AsyncIterator[Database]:
+    url = f"sqlite:///{tmp_path}/writer.db"
+    async with writing_engine(url) as engine, engine.begin() as connection:
+        await connection.run_sync(Base.metadata.create_all)
+    async with opened(url) as database:
+        yield database
+
+
+def noting(name: str, value: int = 0) -> Job[str]:
+    async def job(session: AsyncSession) -> str:
+        session.add(Note(name=name, value={"n": value}))
+        await session.flush()
+        return name
+
+    return job
+
+
+async def names(database: Database) -> list[str]:
+    async with database.reading() as session:
+        return sorted(await session.scalars(select(Note.name)))
+
+
+async def test_a_result_comes_back_after_its_row_is_there(database: Database) -> None:
+    assert await database.write(noting("one")) == "one"
+    assert await names(database) == ["one"]
+
+
+async def test_an_exception_undoes_its_own_job_and_no_other(database: Database) -> None:
+    async def failing(session: AsyncSession) -> None:
+        await noting("bad")(session)
+        raise ValueError("no")
+
+    results = await asyncio.gather(
+        database.write(noting("first")),
+        database.write(failing),
+        database.write(noting("last")),
+        return_exceptions=True,
+    )
+    assert results[0] == "first"
+    assert results[2] == "last"
+    assert isinstance(results[1], ValueError)
+    assert await names(database) == ["first", "last"]
+
+
+async def test_a_broken_constraint_reaches_only_the_one_who_broke_it(database: Database) -> None:
+    results = await asyncio.gather(
+        *(database.write(noting(name)) for name in ("a", "a", "b")), return_exceptions=True
+    )
+    assert [type(result) for result in results] == [str, IntegrityError, str]
+    assert await names(database) == ["a", "b"]
+
+
+async def test_a_cancelled_caller_does_not_undo_its_job(database: Database) -> None:
+    started, go_on = asyncio.Event(), asyncio.Event()
+
+    async def slow(session: AsyncSession) -> None:
+        started.set()
+        await go_on.wait()
+        await noting("kept")(session)
+
+    caller = asyncio.create_task(database.write(slow))
+    await started.wait()
+    caller.cancel()
+    with pytest.raises(asyncio.CancelledError):
+        await caller
+    go_on.set()
+    await database.write(noting("after"))
+    assert await names(database) == ["after", "kept"]
+
+
+async def test_a_job_that_calls_the_writer_again_is_refused_and_undone(database: Database) -> None:
+    async def nested(session: AsyncSession) -> None:
+        await noting("outer")(session)
+        await database.write(noting("inner"))
+
+    with pytest.raises(NestedWrite):
+        await asyncio.wait_for(database.write(nested), 5)
+    assert await names(database) == []
+
+
+async def test_a_task_started_inside_a_job_is_refused_too(database: Database) -> None:
+    async def spawning(session: AsyncSession) -> None:
+        await asyncio.create_task(database.write(noting("inner")))
+
+    with pytest.raises(NestedWrite):
+        await asyncio.wait_for(database.write(spawning), 5)
+
+
+async def test_a_job_sees_what_earlier_jobs_of_its_group_did(database: Database) -> None:
+    async def count(session: AsyncSession) -> int:
+        return (await session.scalars(select(func.count()).select_from(Note))).one()
+
+    results = await asyncio.gather(
+        database.write(noting("a")), database.write(count), database.write(noting("b")), database.write(count)
+    )
+    assert (results[1], results[3]) == (1, 2)
+
+
+async def test_two_hundred_concurrent_writers_each_count_once(database: Database) -> None:
+    await database.write(noting("counter"))
+
+    async def add_one(session: AsyncSession) -> None:
+        note = await session.get_one(Note, "counter")
+        note.value = {"n": note.value["n"] + 1}
+
+    await asyncio.gather(*(database.write(add_one) for _ in range(200)))
+    async with database.reading() as session:
+        assert (await session.get_one(Note, "counter")).value == {"n": 200}
+
+
+async def test_what_waits_together_is_committed_together(database: Database) -> None:
+    moments: list[list[str]] = []
+
+    async def job(session: AsyncSession) -> None:
+        await noting(f"n{len(moments)}")(session)
+        moments.append(await names(database))
+
+    await asyncio.gather(*(database.write(job) for _ in range(5)))
+    assert moments == [[]] * 5
+    assert len(await names(database)) == 5
+
+
+async def test_hooks_run_after_the_commit_and_not_after_an_undoing(database: Database) -> None:
+    called: list[str] = []
+
+    async def good(session: AsyncSession) -> None:
+        after_commit(lambda: called.append("good"))
+        assert called == []
+
+    async def bad(session: AsyncSession) -> None:
+        after_commit(lambda: called.append("bad"))
+        raise ValueError("no")
+
+    await asyncio.gather(database.write(good), database.write(bad), return_exceptions=True)
+    assert called == ["good"]
+
+
+async def test_a_failing_hook_is_logged_and_the_next_one_still_runs(
+    database: Database, caplog: pytest.LogCaptureFixture
+) -> None:
+    called: list[str] = []
+
+    def broken() -> None:
+        raise ValueError("hook")
+
+    async def job(session: AsyncSession) -> None:
+        after_commit(broken)
+        after_commit(lambda: called.append("next"))
+
+    await database.write(job)
+    assert called == ["next"]
+    assert [record.message for record in caplog.records] == ["after_commit_hook_failed"]
+
+
+async def test_listeners_are_woken_by_a_commit_and_left_alone_by_an_undoing(database: Database) -> None:
+    event = asyncio.Event()
+    database.writer.listen("rows", event)
+
+    async def bad(session: AsyncSession) -> None:
+        announce("rows")
+        raise ValueError("no")
+
+    async def good(session: AsyncSession) -> None:
+        announce("rows")
+
+    with pytest.raises(ValueError, match="no"):
+        await database.write(bad)
+    assert not event.is_set()
+    await database.write(good)
+    assert event.is_set()
+
+
+async def test_the_session_travels_to_whatever_a_job_calls(database: Database) -> None:
+    async def job(session: AsyncSession) -> bool:
+        return current_session() is session and inside_write()
+
+    assert await database.write(job)
+    assert not inside_write()
+    with pytest.raises(NotInsideWrite):
+        current_session()
+    with pytest.raises(NotInsideWrite):
+        after_commit(lambda: None)
+
+
+async def test_marks_that_wait_together_are_merged_into_one_call(database: Database) -> None:
+    calls: list[list[int]] = []
+
+    async def even(connection: AsyncConnection, items: Sequence[int]) -> list[bool]:
+        calls.append(list(items))
+        return [item % 2 == 0 for item in items]
+
+    held = await asyncio.gather(*(database.merged(even, n) for n in range(6)))
+    assert held == [True, False, True, False, True, False]
+    assert calls == [[0, 1, 2, 3, 4, 5]]
+
+
+async def test_a_failing_merge_reaches_its_callers_and_leaves_jobs_alone(database: Database) -> None:
+    async def broken(connection: AsyncConnection, items: Sequence[int]) -> list[bool]:
+        raise ValueError("merge")
+
+    results = await asyncio.gather(
+        database.merged(broken, 1), database.write(noting("kept")), return_exceptions=True
+    )
+    assert isinstance(results[0], ValueError)
+    assert await names(database) == ["kept"]
+
+
+async def test_a_commit_that_fails_reaches_every_caller_of_the_group(database: Database) -> None:
+    async def dangling(session: AsyncSession) -> None:
+        await session.execute(text("PRAGMA defer_foreign_keys = ON"))
+        session.add(Coach(person_id=99, created_at=datetime(2026, 1, 1, tzinfo=UTC)))
+
+    results = await asyncio.gather(
+        database.write(noting("lost")), database.write(dangling), return_exceptions=True
+    )
+    assert [type(result) for result in results] == [IntegrityError, IntegrityError]
+    assert await names(database) == []
+    assert await database.write(noting("next")) == "next"
+
+
+async def test_a_reading_session_cannot_change_anything(database: Database) -> None:
+    async with database.reading() as session:
+        session.add(Note(name="sneaked", value={}))
+        with pytest.raises(OperationalError, match="readonly"):
+            await session.flush()
+
+
+async def test_stopping_finishes_what_waits_and_refuses_what_comes_later(database: Database) -> None:
+    engine = database.writer._engine
+    writer = Writer(engine)
+    writer.start()
+    waiting = asyncio.create_task(writer.write(noting("waiting")))
+    await asyncio.sleep(0)
+    await writer.stop()
+    assert await waiting == "waiting"
+    with pytest.raises(WriterClosed):
+        await writer.write(noting("late"))
+
+
+async def test_a_job_that_awaits_something_cancelled_hurts_only_itself(database: Database) -> None:
+    async def cancelled(session: AsyncSession) -> None:
+        await noting("gone")(session)
+        raise asyncio.CancelledError
+
+    results = await asyncio.gather(
+        database.write(cancelled), database.write(noting("kept")), return_exceptions=True
+    )
+    assert isinstance(results[0], JobCancelled)
+    assert await names(database) == ["kept"]
