@@ -71,6 +71,11 @@ Chat = BigInteger().with_variant(Integer, "sqlite")
 """A chat id of the platform: up to 52 bits."""
 
 
+def _partial(name: str, *columns: str, where: str, unique: bool = False) -> Index:
+    """An index of some rows only; a query uses it when it repeats `where` word for word."""
+    return Index(name, *columns, unique=unique, sqlite_where=text(where), postgresql_where=text(where))
+
+
 # --- people ---------------------------------------------------------------------------------------------------------
 
 
@@ -87,6 +92,8 @@ class Person(Base):
     zone: Mapped[str | None]
     morning: Mapped[time | None]
     """Local time of the morning message."""
+    asking: Mapped[str | None]
+    """A question this person opened themselves and has not answered: zone, morning, or a coach's found-out."""
     unreachable_since: Mapped[datetime | None]
     created_at: Mapped[datetime]
 
@@ -242,8 +249,8 @@ class CheckInRow(Base):
     tightness: Mapped[int | None]
     flag: Mapped[str | None]
     flag_state: Mapped[str | None]
-    asking: Mapped[str | None]
-    """The question that was opened by a button and is not answered yet, so that a typed answer finds it."""
+    odd: Mapped[bool] = mapped_column(default=False)
+    """The client said "sore, pain or something odd": kind, place and number are asked, whatever else is known."""
     updated_at: Mapped[datetime]
 
 
@@ -345,13 +352,8 @@ class Inbox(Base):
 
     __tablename__ = "inbox"
     __table_args__ = (
-        Index(
-            "ix_inbox_open",
-            "chat",
-            "update_id",
-            sqlite_where=text("state IN ('waiting', 'leased')"),
-            postgresql_where=text("state IN ('waiting', 'leased')"),
-        ),
+        _partial("ix_inbox_open", "update_id", where="state IN ('waiting', 'leased')"),
+        _partial("ix_inbox_open_chat", "chat", "update_id", where="state IN ('waiting', 'leased')"),
     )
 
     update_id: Mapped[int] = mapped_column(Chat, primary_key=True, autoincrement=False)
@@ -365,6 +367,7 @@ class Inbox(Base):
     tries: Mapped[int] = mapped_column(default=0)
     worker: Mapped[str | None]
     lease_until: Mapped[float | None]
+    """While leased: until when. While waiting for another try: not before."""
     stored_at: Mapped[datetime]
     """Calendar: a tap counts at the moment it was stored."""
     failure: Mapped[str | None]
@@ -376,20 +379,14 @@ class Outbox(Base):
 
     __tablename__ = "outbox"
     __table_args__ = (
-        Index(
-            "ix_outbox_waiting",
-            "lane",
-            "id",
-            sqlite_where=text("state = 'waiting'"),
-            postgresql_where=text("state = 'waiting'"),
+        _partial(
+            "uq_outbox_one_in_flight_a_chat", "chat", where="state IN ('leased', 'sending')", unique=True
         ),
-        Index(
-            "ix_outbox_open_chat",
-            "chat",
-            "state",
-            sqlite_where=text("state IN ('waiting', 'leased', 'sending')"),
-            postgresql_where=text("state IN ('waiting', 'leased', 'sending')"),
-        ),
+        _partial("ix_outbox_waiting", "lane", "id", where="state = 'waiting'"),
+        _partial("ix_outbox_waiting_chat", "chat", "lane", "id", where="state = 'waiting'"),
+        _partial("ix_outbox_waiting_edits", "edits", where="state = 'waiting' AND edits IS NOT NULL"),
+        _partial("ix_outbox_late", "late_after", where="state = 'waiting' AND late_after IS NOT NULL"),
+        _partial("ix_outbox_backoff", "next_at", where="state = 'waiting' AND next_at > 0"),
     )
 
     id: Mapped[int] = mapped_column(primary_key=True)
@@ -401,7 +398,11 @@ class Outbox(Base):
     method: Mapped[str]
     """The Bot API method in python-telegram-bot's spelling: send_message, edit_message_text …"""
     payload: Mapped[dict[str, Any]]
-    """The method's arguments as JSON, without chat_id and, for an edit, without message_id."""
+    """The method's arguments as JSON, without chat_id; an edit of an outbox row has no message_id either.
+
+    A file is `{"attachment": digest, "filename": …}` or `{"base64": …, "filename": …}`. `again` is no
+    argument but the line that stands first if an alert has to be repeated.
+    """
     edits: Mapped[int | None] = mapped_column(ForeignKey("outbox.id"))
     """The outbox row whose message this one edits; it waits for that row's message id."""
     state: Mapped[str] = mapped_column(default="waiting")
@@ -418,6 +419,18 @@ class Outbox(Base):
     message_id: Mapped[int | None]
     made_at: Mapped[datetime]
     sent_at: Mapped[datetime | None]
+
+
+class Attachment(Base):
+    """A file that many messages carry, kept once: the picture of a session. Nothing personal is kept here."""
+
+    __tablename__ = "attachment"
+
+    digest: Mapped[str] = mapped_column(primary_key=True)
+    """SHA-256 of the file, hexadecimal."""
+    body: Mapped[bytes]
+    file_ids: Mapped[dict[str, Any]]
+    """By method: the platform's id of the file after its first upload."""
 
 
 class Note(Base):

@@ -12,13 +12,16 @@ from collections import deque
 from collections.abc import Awaitable, Callable, Sequence
 from contextvars import ContextVar
 from dataclasses import dataclass, field
-from typing import Any, Protocol, TypeVar
+from typing import Any, TypeVar
 
 from sqlalchemy.ext.asyncio import AsyncConnection, AsyncEngine, AsyncSession
 
 T = TypeVar("T")
-Item = TypeVar("Item", contravariant=True)
 Job = Callable[[AsyncSession], Awaitable[T]]
+"""A function that is given the writer's session."""
+
+Merger = Callable[[AsyncConnection, Sequence[T]], Awaitable[Sequence[bool]]]
+"""Applies many small changes of one sort at once and says for each, in order, whether it took hold."""
 
 GROUP = 256
 """At most so many functions and marks share one transaction, so that the first need not wait for the last."""
@@ -40,12 +43,6 @@ class WriterClosed(RuntimeError):
 
 class JobCancelled(RuntimeError):
     """Something that a function awaited in the writer was cancelled; the function was undone."""
-
-
-class Merger(Protocol[Item]):
-    """Applies many small changes of one sort at once and says for each, in order, whether it took hold."""
-
-    async def __call__(self, connection: AsyncConnection, items: Sequence[Item]) -> Sequence[bool]: ...
 
 
 @dataclass(slots=True)

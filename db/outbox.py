@@ -1,0 +1,382 @@
+"""The way out: what must leave is a row first, written together with its cause, once by its key."""
+
+from __future__ import annotations
+
+from collections.abc import Awaitable, Callable, Collection, Mapping, Sequence
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Any
+
+from sqlalchemy import (
+    ColumnElement,
+    Select,
+    and_,
+    bindparam,
+    exists,
+    func,
+    literal_column,
+    or_,
+    select,
+    text,
+    tuple_,
+    update,
+)
+from sqlalchemy.ext.asyncio import AsyncConnection, AsyncSession
+from sqlalchemy.orm import aliased
+
+from db.delivery import ENOUGH, LANES, Failure, Kind, Next, Reason, State, after_failure, changed
+from db.once import insert_unless_there
+from db.schema import Outbox, Person
+from db.writer import announce
+
+TOPIC = "outbox"
+"""What is announced to the writer's listeners when there may be something to send."""
+
+METHODS = frozenset(
+    {
+        "send_message",
+        "send_photo",
+        "send_document",
+        "edit_message_text",
+        "edit_message_caption",
+        "edit_message_reply_markup",
+        "answer_callback_query",
+    }
+)
+"""What a row may ask of the platform, in python-telegram-bot's spelling."""
+
+OnUnreachable = Callable[[AsyncSession, int], Awaitable[None]]
+"""Called with the session and the chat in the write that found the chat unreachable."""
+
+_WAITING: ColumnElement[str] = literal_column("'waiting'")
+_LEASED: ColumnElement[str] = literal_column("'leased'")
+_SENDING: ColumnElement[str] = literal_column("'sending'")
+_NO_SYNC = {"synchronize_session": False}
+
+
+@dataclass(frozen=True, slots=True)
+class Letter:
+    """A message in one worker's hands. `message_id` is that of the message it edits, if it edits one.
+
+    `attempts` counts the tries before this one.
+    """
+
+    id: int
+    chat: int
+    lane: int
+    kind: Kind
+    method: str
+    payload: dict[str, Any]
+    attempts: int
+    message_id: int | None
+
+
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """One step of a message on its way: `SENDING` before the request, `SENT` after the answer."""
+
+    id: int
+    worker: str
+    to: State
+    at: datetime
+    message_id: int | None = None
+
+
+async def put(
+    session: AsyncSession,
+    *,
+    key: str,
+    chat: int,
+    kind: Kind | str,
+    method: str,
+    payload: Mapping[str, Any],
+    now: datetime,
+    late_after: datetime | None = None,
+    edits: int | None = None,
+    lane: int | None = None,
+) -> int:
+    """Let a message leave once for `key`; returns its row's id, the earlier one's if the key is there.
+
+    `late_after` is when it is no longer worth sending; `edits` is the row whose message it edits, and then
+    the payload needs no message id. Raises `ValueError` for a kind or method that nobody could send.
+    """
+    _check(method, payload, edits)
+    row = {
+        "key": key,
+        "chat": chat,
+        "kind": Kind(kind),
+        "lane": LANES[Kind(kind)] if lane is None else lane,
+        "method": method,
+        "payload": dict(payload),
+        "edits": edits,
+        "state": State.WAITING,
+        "attempts": 0,
+        "next_at": 0.0,
+        "late_after": late_after,
+        "made_at": now,
+    }
+    announce(TOPIC)
+    made = await session.scalar(insert_unless_there(session, Outbox, [row]).returning(Outbox.id))
+    return made or (await session.scalars(select(Outbox.id).where(Outbox.key == key))).one()
+
+
+def _check(method: str, payload: Mapping[str, Any], edits: int | None) -> None:
+    if method not in METHODS:
+        raise ValueError(f"{method!r} cannot be sent; there are {', '.join(sorted(METHODS))}")
+    if method.startswith("edit_") != (edits is not None or "message_id" in payload):
+        raise ValueError(f"{method!r}: an edit, and nothing else, names a row to edit or a message_id")
+
+
+async def claim(
+    session: AsyncSession,
+    worker: str,
+    *,
+    machine_now: float,
+    now: datetime,
+    lease_seconds: float,
+    limit: int,
+    paced: Collection[int] = (),
+) -> list[Letter]:
+    """Lease up to `limit` messages, one a chat, the most urgent lane first, then the oldest.
+
+    What is late is skipped, what a dead worker had leased is free again, and chats in `paced` get no new
+    message yet. A message in backoff holds up its own lane of its chat, until it has failed too often.
+    """
+    await _tidy(session, machine_now, now)
+    chosen = _ready(machine_now, paced).order_by(Outbox.lane, Outbox.id).limit(limit)
+    statement = (
+        update(Outbox)
+        .where(Outbox.id.in_(chosen.with_for_update(skip_locked=True)))
+        .values(state=State.LEASED, worker=worker, lease_until=machine_now + lease_seconds)
+        .returning(
+            Outbox.id,
+            Outbox.chat,
+            Outbox.lane,
+            Outbox.kind,
+            Outbox.method,
+            Outbox.payload,
+            Outbox.attempts,
+            Outbox.edits,
+        )
+    )
+    rows = (await session.execute(statement, execution_options=_NO_SYNC)).all()
+    messages = await _message_ids(session, [row.edits for row in rows if row.edits is not None])
+    letters = [_letter(row, messages.get(row.edits)) for row in rows]
+    return sorted(letters, key=lambda letter: (letter.lane, letter.id))
+
+
+async def _message_ids(session: AsyncSession, ids: Sequence[int]) -> dict[int, int | None]:
+    if not ids:
+        return {}
+    rows = await session.execute(select(Outbox.id, Outbox.message_id).where(Outbox.id.in_(ids)))
+    return {id_: message_id for id_, message_id in rows}
+
+
+def _letter(row: Any, message_id: int | None) -> Letter:
+    id_, chat, lane, kind, method, payload, attempts, _edits = row
+    return Letter(id_, chat, lane, Kind(kind), method, payload, attempts, message_id)
+
+
+def _ready(machine_now: float, paced: Collection[int]) -> Select[int]:
+    in_flight = aliased(Outbox)
+    return select(Outbox.id).where(
+        Outbox.state == _WAITING,
+        Outbox.next_at <= machine_now,
+        _has_its_message(Outbox),
+        or_(Outbox.chat.not_in(paced), Outbox.kind == Kind.TAP),
+        ~exists().where(in_flight.chat == Outbox.chat, in_flight.state.in_([_LEASED, _SENDING])),
+        ~_held_up(machine_now),
+    )
+
+
+def _held_up(machine_now: float) -> ColumnElement[bool]:
+    """Whether something of the same chat goes before: it is ready too, or in backoff in the same lane."""
+    ahead = aliased(Outbox)
+    ready = and_(ahead.next_at <= machine_now, _has_its_message(ahead))
+    in_backoff = and_(ahead.next_at > machine_now, ahead.lane == Outbox.lane, ahead.attempts < ENOUGH)
+    return exists().where(
+        ahead.chat == Outbox.chat,
+        ahead.state == _WAITING,
+        tuple_(ahead.lane, ahead.id) < tuple_(Outbox.lane, Outbox.id),
+        or_(ready, in_backoff),
+    )
+
+
+def _has_its_message(row: type[Outbox]) -> ColumnElement[bool]:
+    edited = aliased(Outbox)
+    return or_(row.edits.is_(None), exists().where(edited.id == row.edits, edited.message_id.is_not(None)))
+
+
+async def _tidy(session: AsyncSession, machine_now: float, now: datetime) -> None:
+    late = and_(Outbox.state == _WAITING, Outbox.late_after.is_not(None), Outbox.late_after <= now)
+    edited = aliased(Outbox)
+    orphan = and_(
+        Outbox.state == _WAITING,
+        Outbox.edits.is_not(None),
+        exists().where(
+            edited.id == Outbox.edits,
+            edited.message_id.is_(None),
+            edited.state.in_([State.SENT, State.REFUSED, State.UNKNOWN, State.SKIPPED]),
+        ),
+    )
+    await _set(session, late, state=State.SKIPPED, why="late")
+    await _set(session, orphan, state=State.SKIPPED, why="nothing-to-edit")
+    expired = and_(
+        Outbox.state.in_([_LEASED, _SENDING]), Outbox.state == _LEASED, Outbox.lease_until <= machine_now
+    )
+    await _set(session, expired, state=State.WAITING, worker=None, lease_until=None)
+
+
+async def apply_marks(connection: AsyncConnection, marks: Sequence[Mark]) -> list[bool]:
+    """Apply many marks at once, one UPDATE for each state and worker; says whose fence held."""
+    held: set[tuple[int, str, State]] = set()
+    for to, worker in sorted({(mark.to, mark.worker) for mark in marks}):
+        alike = [mark for mark in marks if (mark.to, mark.worker) == (to, worker)]
+        ids = await _mark_alike(connection, to, worker, [mark.id for mark in alike])
+        held |= {(id_, worker, to) for id_ in ids}
+        if to is State.SENT:
+            await _keep_message_ids(connection, [mark for mark in alike if mark.id in ids])
+    if any(to is State.SENT for _, _, to in held):
+        announce(TOPIC)
+    return [(mark.id, mark.worker, mark.to) in held for mark in marks]
+
+
+async def _mark_alike(connection: AsyncConnection, to: State, worker: str, ids: Sequence[int]) -> set[int]:
+    before = {State.SENDING: _LEASED, State.SENT: _SENDING}[to]
+    values: dict[str, Any] = (
+        {"state": to, "attempts": Outbox.attempts + 1}
+        if to is State.SENDING
+        else {"state": to, "worker": None, "lease_until": None, "why": None}
+    )
+    statement = (
+        update(Outbox)
+        .where(Outbox.id.in_(ids), Outbox.state == before, Outbox.worker == worker)
+        .values(**values)
+        .returning(Outbox.id)
+    )
+    return set((await connection.execute(statement)).scalars())
+
+
+async def _keep_message_ids(connection: AsyncConnection, marks: Sequence[Mark]) -> None:
+    if not marks:
+        return
+    table = Outbox.__table__
+    statement = (
+        update(table)  # type: ignore[arg-type]
+        .where(table.c.id == bindparam("row"))
+        .values(message_id=bindparam("message"), sent_at=bindparam("moment"))
+    )
+    await connection.execute(
+        statement, [{"row": m.id, "message": m.message_id, "moment": m.at} for m in marks]
+    )
+
+
+async def failed(
+    session: AsyncSession,
+    letter: Letter,
+    worker: str,
+    failure: Failure,
+    *,
+    machine_now: float,
+    now: datetime,
+    on_unreachable: OnUnreachable,
+) -> Next | None:
+    """Note a failed try and what follows from it; None, and nothing is changed, if the lease was lost."""
+    following = after_failure(
+        failure, kind=letter.kind, attempts=letter.attempts + 1, marked_up="parse_mode" in letter.payload
+    )
+    held = and_(Outbox.id == letter.id, Outbox.state.in_([_LEASED, _SENDING]), Outbox.worker == worker)
+    if not await _set(session, held, **_columns(following, letter.payload, machine_now, now)):
+        return None
+    if following.unreachable:
+        await _now_unreachable(session, letter.chat, now, on_unreachable)
+    announce(TOPIC)
+    return following
+
+
+def _columns(
+    following: Next, payload: Mapping[str, Any], machine_now: float, now: datetime
+) -> dict[str, Any]:
+    return {
+        "state": following.state,
+        "why": following.why,
+        "payload": changed(payload, following),
+        "next_at": machine_now + following.pause if following.pause else 0.0,
+        "worker": None,
+        "lease_until": None,
+        "sent_at": now if following.state is State.SENT else None,
+    }
+
+
+async def _now_unreachable(
+    session: AsyncSession, chat: int, now: datetime, on_unreachable: OnUnreachable
+) -> None:
+    statement = (
+        update(Person)
+        .where(Person.chat == chat, Person.unreachable_since.is_(None))
+        .values(unreachable_since=now)
+        .returning(Person.id)
+    )
+    if (await session.execute(statement)).first() is not None:
+        await on_unreachable(session, chat)
+
+
+async def release(session: AsyncSession, worker: str) -> int:
+    """Give back what `worker` leased and never began to send; returns how many."""
+    mine = and_(Outbox.state.in_([_LEASED, _SENDING]), Outbox.state == _LEASED, Outbox.worker == worker)
+    announce(TOPIC)
+    return await _set(session, mine, state=State.WAITING, worker=None, lease_until=None)
+
+
+async def recover(
+    session: AsyncSession, *, machine_now: float, now: datetime, all_but: str | None = None
+) -> int:
+    """Deal with what was being sent when its worker died, as with a lost answer; returns how many.
+
+    Those whose lease is over; with `all_but`, at the start of the only process, everyone's but that worker's,
+    and what others had leased is free again.
+    """
+    dead = Outbox.lease_until <= machine_now if all_but is None else Outbox.worker != all_but
+    in_flight = Outbox.state.in_([_LEASED, _SENDING])
+    rows = (await session.scalars(select(Outbox).where(in_flight, Outbox.state == _SENDING, dead))).all()
+    lost = Failure(Reason.ANSWER_LOST, "WorkerLost")
+    for row in rows:
+        following = after_failure(lost, kind=Kind(row.kind), attempts=row.attempts, marked_up=False)
+        for name, value in _columns(following, row.payload, machine_now, now).items():
+            setattr(row, name, value)
+    await session.flush()
+    leased = and_(in_flight, Outbox.state == _LEASED, dead)
+    await _set(session, leased, state=State.WAITING, worker=None, lease_until=None)
+    announce(TOPIC)
+    return len(rows)
+
+
+async def next_due(session: AsyncSession, machine_now: float) -> float | None:
+    """When, by the machine clock, the next message in backoff may be tried; None if none is."""
+    return await session.scalar(
+        select(func.min(Outbox.next_at)).where(
+            Outbox.state == _WAITING, text("next_at > 0"), Outbox.next_at > machine_now
+        )
+    )
+
+
+async def counts(session: AsyncSession) -> dict[str, int]:
+    """How many messages are in each state."""
+    rows = await session.execute(select(Outbox.state, func.count()).group_by(Outbox.state))
+    return {state: count for state, count in rows}
+
+
+async def open_work(session: AsyncSession, limit: int = 20) -> list[str]:
+    """The messages that are still on their way, in words, at most `limit` of them."""
+    columns = select(Outbox.id, Outbox.kind, Outbox.state, Outbox.attempts)
+    flying = columns.where(Outbox.state.in_([_LEASED, _SENDING])).order_by(Outbox.chat).limit(limit)
+    waiting = columns.where(Outbox.state == _WAITING).order_by(Outbox.lane, Outbox.id).limit(limit)
+    rows = [*(await session.execute(flying)), *(await session.execute(waiting))]
+    return [f"message {id_} ({kind}) is {state} after {tries} tries" for id_, kind, state, tries in rows][
+        :limit
+    ]
+
+
+async def _set(session: AsyncSession, where: ColumnElement[bool], **values: Any) -> int:
+    statement = update(Outbox).where(where).values(**values).returning(Outbox.id)
+    return len((await session.execute(statement, execution_options=_NO_SYNC)).all())

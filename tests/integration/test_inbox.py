@@ -1,0 +1,218 @@
+from __future__ import annotations
+
+import asyncio
+import json
+from collections.abc import AsyncIterator
+from datetime import timedelta
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from db import inbox
+from db.engine import Database
+from db.inbox import Claimed, LeaseLost
+from db.schema import Inbox
+from tests.integration.fakes import NOON, database_in
+
+
+@pytest.fixture
+async def database(tmp_path: Path) -> AsyncIterator[Database]:
+    async with database_in(tmp_path) as database:
+        yield database
+
+
+def said(update_id: int, chat: int = 7, text: str = "done") -> dict[str, Any]:
+    person = {"id": chat, "is_bot": False, "first_name": "Ada", "last_name": "Quill", "username": "aq"}
+    message = {
+        "message_id": update_id,
+        "date": 1,
+        "chat": {"id": chat, "type": "private", "first_name": "Ada", "last_name": "Quill"},
+        "from": person | {"language_code": "de"},
+        "text": text,
+    }
+    return {"update_id": update_id, "message": message}
+
+
+async def store(database: Database, *updates: dict[str, Any]) -> int:
+    return await database.write(lambda session: inbox.store(session, updates, NOON))
+
+
+async def claim(database: Database, worker: str = "w", at: float = 0.0, limit: int = 10) -> list[Claimed]:
+    return await database.write(
+        lambda session: inbox.claim(session, worker, machine_now=at, lease_seconds=60, limit=limit)
+    )
+
+
+async def finish(database: Database, update_id: int, worker: str = "w") -> bool:
+    return await database.write(lambda session: inbox.handled(session, update_id, worker))
+
+
+async def row(database: Database, update_id: int) -> Inbox:
+    async with database.reading() as session:
+        return await session.get_one(Inbox, update_id)
+
+
+async def test_a_repeated_update_is_stored_once(database: Database) -> None:
+    assert await store(database, said(5), said(6)) == 2
+    assert await store(database, said(6), said(7)) == 1
+    assert [c.update_id for c in await claim(database)] == [5]
+
+
+async def test_nothing_is_stored_for_an_empty_answer(database: Database) -> None:
+    assert await store(database) == 0
+    async with database.reading() as session:
+        assert await inbox.next_offset(session, NOON) is None
+
+
+async def test_only_the_first_name_and_the_language_of_a_person_are_kept(database: Database) -> None:
+    update = said(1)
+    update["message"]["contact"] = {"phone_number": "+1555", "first_name": "Bo", "vcard": "BEGIN:VCARD"}
+    update["message"]["location"] = {"latitude": 1.0, "longitude": 2.0}
+    await store(database, update)
+    kept = json.dumps((await row(database, 1)).payload)
+    assert '"first_name": "Ada"' in kept
+    assert '"language_code": "de"' in kept
+    for gone in ("Quill", "aq", "+1555", "VCARD", "latitude", "contact"):
+        assert gone not in kept
+
+
+async def test_the_offset_follows_the_last_stored_update_and_is_forgotten_after_a_quiet_week(
+    database: Database,
+) -> None:
+    await store(database, said(41), said(42))
+    async with database.reading() as session:
+        assert await inbox.next_offset(session, NOON + timedelta(days=1)) == 43
+        assert await inbox.next_offset(session, NOON + timedelta(days=7)) is None
+    await store(database, said(10))
+    async with database.reading() as session:
+        assert await inbox.next_offset(session, NOON) == 11
+
+
+async def test_a_chat_is_handled_one_by_one_and_many_chats_at_once(database: Database) -> None:
+    await store(database, said(1, chat=7), said(2, chat=7), said(3, chat=8))
+    assert [c.update_id for c in await claim(database)] == [1, 3]
+    assert await claim(database) == []
+    assert await finish(database, 1)
+    assert [c.update_id for c in await claim(database)] == [2]
+
+
+async def test_an_update_without_a_chat_is_claimed_like_any_other(database: Database) -> None:
+    await store(database, {"update_id": 1, "poll": {"id": "x"}}, said(2))
+    assert [(c.update_id, c.chat) for c in await claim(database)] == [(1, 0), (2, 7)]
+
+
+async def test_what_was_handled_keeps_no_words(database: Database) -> None:
+    await store(database, said(1))
+    await claim(database)
+    await finish(database, 1)
+    kept = await row(database, 1)
+    assert (kept.state, kept.payload, kept.document) == ("handled", None, None)
+
+
+async def test_a_worker_that_slept_past_its_lease_marks_nothing(database: Database) -> None:
+    await store(database, said(1))
+    await claim(database, "slow", at=0)
+    assert [c.tries for c in await claim(database, "quick", at=61)] == [2]
+    assert not await finish(database, 1, "slow")
+    with pytest.raises(LeaseLost):
+        await database.write(
+            lambda session: inbox.retry_or_fail(session, 1, "slow", failure="X", machine_now=62)
+        )
+    assert await finish(database, 1, "quick")
+
+
+async def test_the_third_failure_is_final_and_the_chat_goes_on(database: Database) -> None:
+    await store(database, said(1), said(2))
+    at, outcomes = 0.0, []
+    for _ in range(3):
+        assert [c.update_id for c in await claim(database, at=at)] == [1]
+        at += 10
+        outcomes.append(
+            await database.write(
+                lambda session: inbox.retry_or_fail(session, 1, "w", failure="KeyError", machine_now=at)  # noqa: B023
+            )
+        )
+        at += 10
+    assert outcomes == [False, False, True]
+    failed = await row(database, 1)
+    assert (failed.state, failed.failure) == ("failed", "KeyError")
+    assert [c.update_id for c in await claim(database, at=at)] == [2]
+
+
+async def test_a_retry_waits_and_holds_up_only_its_own_chat(database: Database) -> None:
+    await store(database, said(1, chat=7), said(2, chat=7), said(3, chat=8))
+    await claim(database, limit=1)
+    await database.write(lambda session: inbox.retry_or_fail(session, 1, "w", failure="X", machine_now=0))
+    assert [c.update_id for c in await claim(database, at=0.5)] == [3]
+    assert [c.update_id for c in await claim(database, at=1.5)] == [1]
+
+
+async def test_a_new_process_frees_what_a_dead_one_held(database: Database) -> None:
+    await store(database, said(1), said(2, chat=8))
+    await claim(database, "dead", limit=1)
+    await claim(database, "me", limit=1)
+    assert await database.write(lambda session: inbox.release_others(session, "me")) == 1
+    assert [c.update_id for c in await claim(database, "me")] == [1]
+
+
+async def test_a_document_stays_beside_its_update_until_it_is_handled(database: Database) -> None:
+    await store(database, said(1))
+    (claimed,) = await claim(database)
+    assert await database.write(lambda session: inbox.keep_document(session, claimed, "w", b"title: x", None))
+    assert (await row(database, 1)).document == b"title: x"
+    assert not await database.write(
+        lambda session: inbox.keep_document(session, claimed, "other", None, "too-large")
+    )
+
+
+async def test_why_a_document_is_missing_stands_in_the_payload(database: Database) -> None:
+    await store(database, said(1))
+    (claimed,) = await claim(database)
+    await database.write(lambda session: inbox.keep_document(session, claimed, "w", None, "too-large"))
+    payload = (await row(database, 1)).payload
+    assert payload is not None
+    assert payload["document_left_out"] == "too-large"
+
+
+async def test_sixteen_claimers_share_two_hundred_updates_without_a_double(database: Database) -> None:
+    await store(database, *(said(n, chat=n % 20) for n in range(200)))
+    order: list[tuple[int, int]] = []
+
+    async def worker(name: str) -> None:
+        while claimed := await claim(database, name, limit=3):
+            for one in claimed:
+                order.append((one.chat, one.update_id))
+                assert await finish(database, one.update_id, name)
+
+    await asyncio.gather(*(worker(f"w{n}") for n in range(16)))
+    while left := await claim(database):
+        for one in left:
+            order.append((one.chat, one.update_id))
+            await finish(database, one.update_id)
+    assert sorted(update_id for _, update_id in order) == list(range(200))
+    for chat in range(20):
+        mine = [update_id for where, update_id in order if where == chat]
+        assert mine == sorted(mine)
+
+
+async def test_open_work_names_what_is_not_handled(database: Database) -> None:
+    await store(database, said(1), said(2, chat=8))
+    await claim(database, limit=1)
+    async with database.reading() as session:
+        assert await inbox.open_work(session) == [
+            "update 1 is leased after 1 tries",
+            "update 2 is waiting after 0 tries",
+        ]
+        assert await inbox.counts(session) == {"leased": 1, "waiting": 1}
+
+
+async def test_a_claim_walks_the_index_of_open_updates(database: Database) -> None:
+    async with database.reading() as session:
+        statement = inbox._free(1.0).order_by(Inbox.update_id).limit(5)
+        sql = statement.compile(session.get_bind(), compile_kwargs={"literal_binds": True})
+        connection = await session.connection()
+        plan = [line[-1] for line in await connection.exec_driver_sql(f"EXPLAIN QUERY PLAN {sql}")]
+    assert any("ix_inbox_open " in line or line.endswith("ix_inbox_open") for line in plan), plan
+    assert any("ix_inbox_open_chat" in line for line in plan), plan
+    assert not any(line.startswith("SCAN") and "INDEX" not in line for line in plan), plan

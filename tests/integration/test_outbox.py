@@ -1,0 +1,408 @@
+from __future__ import annotations
+
+import asyncio
+from collections.abc import AsyncIterator, Collection
+from datetime import datetime, timedelta
+from pathlib import Path
+from typing import Any
+
+import pytest
+from sqlalchemy import insert, select
+from sqlalchemy.exc import IntegrityError
+from sqlalchemy.ext.asyncio import AsyncSession
+
+from db import outbox
+from db.attachments import attach, found, remember_upload
+from db.delivery import Failure, Kind, Next, Reason, State
+from db.engine import Database
+from db.outbox import Letter, Mark
+from db.schema import Attachment, Outbox, Person
+from tests.integration.fakes import NOON, database_in
+
+
+@pytest.fixture
+async def database(tmp_path: Path) -> AsyncIterator[Database]:
+    async with database_in(tmp_path) as database:
+        yield database
+
+
+async def put(database: Database, key: str, kind: Kind = Kind.ANSWER, chat: int = 7, **more: Any) -> int:
+    arguments: dict[str, Any] = {"method": "send_message", "payload": {"text": key}, "now": NOON} | more
+    return await database.write(
+        lambda session: outbox.put(session, key=key, chat=chat, kind=kind, **arguments)
+    )
+
+
+async def claim(
+    database: Database,
+    worker: str = "w",
+    *,
+    at: float = 0.0,
+    now: datetime = NOON,
+    limit: int = 10,
+    paced: Collection[int] = (),
+) -> list[Letter]:
+    return await database.write(
+        lambda session: outbox.claim(
+            session, worker, machine_now=at, now=now, lease_seconds=60, limit=limit, paced=paced
+        )
+    )
+
+
+async def mark(
+    database: Database, id_: int, to: State, worker: str = "w", message: int | None = None
+) -> bool:
+    return await database.merged(outbox.apply_marks, Mark(id_, worker, to, NOON, message))
+
+
+async def send(database: Database, id_: int, worker: str = "w", message: int = 1) -> None:
+    assert await mark(database, id_, State.SENDING, worker)
+    assert await mark(database, id_, State.SENT, worker, message)
+
+
+async def fail(
+    database: Database, letter: Letter, reason: Reason, worker: str = "w", at: float = 0.0, after: float = 0.0
+) -> tuple[Next | None, list[int]]:
+    told: list[int] = []
+
+    async def unreachable(session: AsyncSession, chat: int) -> None:
+        told.append(chat)
+
+    following = await database.write(
+        lambda session: outbox.failed(
+            session,
+            letter,
+            worker,
+            Failure(reason, "Name", after),
+            machine_now=at,
+            now=NOON,
+            on_unreachable=unreachable,
+        )
+    )
+    return following, told
+
+
+async def row(database: Database, id_: int) -> Outbox:
+    async with database.reading() as session:
+        return await session.get_one(Outbox, id_)
+
+
+def keys(letters: list[Letter]) -> list[str]:
+    return [letter.payload["text"] for letter in letters]
+
+
+async def test_a_second_put_with_the_same_key_is_the_first_one(database: Database) -> None:
+    first = await put(database, "a")
+    assert await put(database, "a", payload={"text": "other"}) == first
+    assert keys(await claim(database)) == ["a"]
+
+
+async def test_what_nobody_could_send_is_refused_at_once(database: Database) -> None:
+    with pytest.raises(ValueError, match="'send_sticker' cannot be sent"):
+        await put(database, "a", method="send_sticker")
+    with pytest.raises(ValueError, match="names a row to edit"):
+        await put(database, "a", method="edit_message_text")
+    with pytest.raises(ValueError, match="names a row to edit"):
+        await put(database, "b", edits=1)
+    with pytest.raises(ValueError, match="'gossip'"):
+        await put(database, "a", kind="gossip")  # type: ignore[arg-type]
+
+
+async def test_the_most_urgent_lane_leaves_first_and_then_the_oldest(database: Database) -> None:
+    for key, kind in [("d", Kind.DIGEST), ("s", Kind.SESSION), ("a", Kind.ANSWER), ("x", Kind.ALERT)]:
+        await put(database, key, kind, chat=ord(key))
+    await put(database, "t", Kind.SESSION, chat=1)
+    assert keys(await claim(database, limit=3)) == ["x", "a", "s"]
+    assert keys(await claim(database)) == ["t", "d"]
+
+
+async def test_one_message_a_chat_is_in_flight(database: Database) -> None:
+    first = await put(database, "a")
+    await put(database, "b")
+    await put(database, "x", Kind.ALERT)
+    alert = (await claim(database))[0]
+    assert alert.payload["text"] == "x"
+    assert await claim(database) == []
+    await send(database, alert.id)
+    assert [letter.id for letter in await claim(database)] == [first]
+
+
+async def test_the_database_itself_refuses_a_second_message_in_flight(database: Database) -> None:
+    await put(database, "a")
+    second = await put(database, "b")
+    await claim(database)
+
+    async def force(session: AsyncSession) -> None:
+        (await session.get_one(Outbox, second)).state = "leased"
+
+    with pytest.raises(IntegrityError):
+        await database.write(force)
+
+
+async def test_an_edit_waits_for_its_messages_id_and_brings_it(database: Database) -> None:
+    session_row = await put(database, "s", Kind.SESSION)
+    await put(database, "e", Kind.EDIT, method="edit_message_text", edits=session_row)
+    (first,) = await claim(database)
+    assert first.id == session_row
+    await send(database, first.id, message=77)
+    (edit,) = await claim(database)
+    assert (edit.payload["text"], edit.message_id) == ("e", 77)
+
+
+async def test_an_edit_that_waits_does_not_hold_up_an_answer(database: Database) -> None:
+    slow = await put(database, "s", Kind.SESSION)
+    await claim(database)
+    letter = Letter(slow, 7, 2, Kind.SESSION, "send_message", {"text": "s"}, 0, None)
+    await fail(database, letter, Reason.SERVER_ERROR)
+    await put(database, "e", Kind.EDIT, method="edit_message_text", edits=slow)
+    await put(database, "a")
+    assert keys(await claim(database)) == ["a"]
+
+
+async def test_an_edit_of_a_message_that_never_left_is_skipped(database: Database) -> None:
+    target = await put(database, "s", Kind.SESSION)
+    edit = await put(database, "e", Kind.EDIT, method="edit_message_text", edits=target)
+    (letter,) = await claim(database)
+    await mark(database, target, State.SENDING)
+    await fail(database, letter, Reason.ANSWER_LOST)
+    assert await claim(database) == []
+    assert ((await row(database, edit)).state, (await row(database, edit)).why) == (
+        "skipped",
+        "nothing-to-edit",
+    )
+
+
+async def test_what_is_late_by_the_calendar_is_skipped(database: Database) -> None:
+    late = await put(database, "s", Kind.SESSION, late_after=NOON + timedelta(hours=1))
+    assert await claim(database, now=NOON + timedelta(hours=1)) == []
+    assert ((await row(database, late)).state, (await row(database, late)).why) == ("skipped", "late")
+
+
+async def test_backoff_is_waited_for_and_its_end_can_be_asked(database: Database) -> None:
+    await put(database, "a")
+    (letter,) = await claim(database)
+    await mark(database, letter.id, State.SENDING)
+    await fail(database, letter, Reason.SERVER_ERROR, at=100.0)
+    assert await claim(database, at=100.5) == []
+    async with database.reading() as session:
+        assert await outbox.next_due(session, 100.5) == 101.0
+    (again,) = await claim(database, at=101.0)
+    assert again.attempts == 1
+    async with database.reading() as session:
+        assert await outbox.next_due(session, 101.0) is None
+
+
+async def test_backoff_keeps_the_order_of_its_lane_until_it_has_failed_too_often(database: Database) -> None:
+    await put(database, "first")
+    await put(database, "second")
+    await put(database, "alert", Kind.ALERT)
+    await send(database, (await claim(database))[0].id)
+    at = 0.0
+    for _ in range(4):
+        (letter,) = await claim(database, at=at)
+        assert letter.payload["text"] == "first"
+        await mark(database, letter.id, State.SENDING)
+        await fail(database, letter, Reason.SERVER_ERROR, at=at)
+        assert await claim(database, at=at) == []
+        at += 500
+    (letter,) = await claim(database, at=at)
+    await mark(database, letter.id, State.SENDING)
+    await fail(database, letter, Reason.SERVER_ERROR, at=at)
+    assert keys(await claim(database, at=at)) == ["second"]
+
+
+async def test_chats_that_are_paced_get_nothing_but_callback_answers(database: Database) -> None:
+    await put(database, "a")
+    await put(database, "b", chat=8)
+    await put(database, "c", Kind.TAP, chat=9, method="answer_callback_query")
+    assert keys(await claim(database, paced=[7, 9])) == ["b", "c"]
+
+
+async def test_marks_hold_only_for_the_worker_that_has_the_lease(database: Database) -> None:
+    await put(database, "a")
+    (letter,) = await claim(database, "slow", at=0.0)
+    assert [again.id for again in await claim(database, "quick", at=61.0)] == [letter.id]
+    assert not await mark(database, letter.id, State.SENDING, "slow")
+    await send(database, letter.id, "quick", message=5)
+    assert not await mark(database, letter.id, State.SENT, "quick")
+    assert (await fail(database, letter, Reason.SERVER_ERROR, "slow"))[0] is None
+    sent = await row(database, letter.id)
+    assert (sent.state, sent.message_id, sent.attempts, sent.sent_at) == ("sent", 5, 1, NOON)
+
+
+async def test_many_marks_at_once_each_learn_about_their_own_fence(database: Database) -> None:
+    for n in range(20):
+        await put(database, f"k{n}", chat=n)
+    letters = await claim(database, limit=20)
+    mine = await asyncio.gather(
+        *(
+            mark(database, letter.id, State.SENDING, "w" if n % 2 else "thief")
+            for n, letter in enumerate(letters)
+        )
+    )
+    assert mine == [bool(n % 2) for n in range(20)]
+    sent = await asyncio.gather(
+        *(mark(database, letter.id, State.SENT, message=letter.id + 1000) for letter in letters)
+    )
+    assert sent == mine
+    async with database.reading() as session:
+        kept = await session.execute(select(Outbox.id, Outbox.message_id).where(Outbox.state == "sent"))
+        assert all(message == id_ + 1000 for id_, message in kept)
+
+
+async def test_a_block_refuses_the_message_and_tells_once(database: Database) -> None:
+    async def join(session: AsyncSession) -> None:
+        session.add(Person(chat=7, label="Ada", created_at=NOON))
+
+    await database.write(join)
+    await put(database, "a")
+    await put(database, "b")
+    told: list[int] = []
+    for _ in range(2):
+        (letter,) = await claim(database)
+        await mark(database, letter.id, State.SENDING)
+        told += (await fail(database, letter, Reason.BLOCKED))[1]
+        assert (await row(database, letter.id)).state == "refused"
+    assert told == [7]
+    async with database.reading() as session:
+        assert (await session.scalars(select(Person.unreachable_since))).one() == NOON
+
+
+async def test_a_lost_alert_comes_again_marked_as_a_repeat(database: Database) -> None:
+    await put(database, "x", Kind.ALERT, payload={"text": "Please look.", "again": "Perhaps again:"})
+    (letter,) = await claim(database)
+    await mark(database, letter.id, State.SENDING)
+    await fail(database, letter, Reason.ANSWER_LOST)
+    (again,) = await claim(database, at=10.0)
+    assert again.payload["text"] == "Perhaps again:\n\nPlease look."
+
+
+async def test_markup_that_the_platform_refuses_is_tried_as_plain_text_once(database: Database) -> None:
+    await put(database, "a", payload={"text": "<b>x", "parse_mode": "HTML"})
+    (letter,) = await claim(database)
+    await mark(database, letter.id, State.SENDING)
+    await fail(database, letter, Reason.BAD_REQUEST)
+    (again,) = await claim(database)
+    assert again.payload == {"text": "x"}
+    await fail(database, again, Reason.BAD_REQUEST)
+    assert (await row(database, letter.id)).state == "refused"
+
+
+async def test_after_a_crash_the_unsent_waits_and_what_was_being_sent_follows_its_kind(
+    database: Database,
+) -> None:
+    for n, kind in enumerate([Kind.SESSION, Kind.ANSWER, Kind.ALERT, Kind.NUDGE]):
+        await put(database, kind, kind, chat=n)
+    letters = await claim(database, "dead")
+    for letter in letters:
+        if letter.kind is not Kind.NUDGE:
+            await mark(database, letter.id, State.SENDING, "dead")
+    count = await database.write(
+        lambda session: outbox.recover(session, machine_now=0.0, now=NOON, all_but="new")
+    )
+    states = {letter.kind: (await row(database, letter.id)).state for letter in letters}
+    assert count == 3
+    assert states == {"session": "unknown", "answer": "waiting", "alert": "waiting", "nudge": "waiting"}
+
+
+async def test_only_what_outlived_its_lease_is_recovered_beside_other_workers(database: Database) -> None:
+    await put(database, "a", Kind.SESSION)
+    (letter,) = await claim(database, "other", at=0.0)
+    await mark(database, letter.id, State.SENDING, "other")
+
+    async def recover(at: float) -> int:
+        return await database.write(lambda session: outbox.recover(session, machine_now=at, now=NOON))
+
+    assert await recover(59.0) == 0
+    assert await recover(60.0) == 1
+    assert (await row(database, letter.id)).state == "unknown"
+
+
+async def test_a_stopping_worker_gives_back_what_it_never_began(database: Database) -> None:
+    await put(database, "a")
+    await put(database, "b", chat=8)
+    first, _ = await claim(database)
+    await mark(database, first.id, State.SENDING)
+    assert await database.write(lambda session: outbox.release(session, "w")) == 1
+    async with database.reading() as session:
+        assert await outbox.counts(session) == {"sending": 1, "waiting": 1}
+        assert len(await outbox.open_work(session)) == 2
+
+
+async def test_sixteen_claimers_share_two_hundred_messages_without_a_double(database: Database) -> None:
+    for n in range(200):
+        await put(database, f"k{n}", chat=n % 20)
+    order: list[tuple[int, int]] = []
+
+    async def worker(name: str) -> None:
+        idle = 0
+        while idle < 3:
+            letters = await claim(database, name, limit=2)
+            idle = 0 if letters else idle + 1
+            for letter in letters:
+                order.append((letter.chat, letter.id))
+                await send(database, letter.id, name)
+
+    await asyncio.gather(*(worker(f"w{n}") for n in range(16)))
+    assert len(order) == len(set(order)) == 200
+    for chat in range(20):
+        mine = [id_ for where, id_ in order if where == chat]
+        assert mine == sorted(mine)
+
+
+async def test_a_file_is_kept_once_and_remembers_its_upload(database: Database) -> None:
+    first = await database.write(lambda session: attach(session, b"png", "a.png"))
+    second = await database.write(lambda session: attach(session, b"png", "b.png"))
+    assert first["attachment"] == second["attachment"]
+    digest = first["attachment"]
+    await database.write(lambda session: remember_upload(session, digest, "send_photo", "F1"))
+    async with database.reading() as session:
+        assert (await found(session, digest)).file_ids == {"send_photo": "F1"}
+        assert len((await session.scalars(select(Attachment))).all()) == 1
+        with pytest.raises(LookupError, match="no attachment 00"):
+            await found(session, "00")
+
+
+async def plan(database: Database, statement: Any) -> list[str]:
+    async with database.reading() as session:
+        connection = await session.connection()
+        sql = statement.compile(connection.sync_connection, compile_kwargs={"literal_binds": True})
+        return [line[-1] for line in await connection.exec_driver_sql(f"EXPLAIN QUERY PLAN {sql}")]
+
+
+async def test_a_claim_walks_indexes_and_never_the_whole_table(database: Database) -> None:
+    steps = await plan(database, outbox._ready(1.0, [5]).order_by(Outbox.lane, Outbox.id).limit(16))
+    assert steps[0].endswith("USING INDEX ix_outbox_waiting"), steps
+    assert not any("TEMP B-TREE" in step for step in steps), steps
+    assert any("uq_outbox_one_in_flight_a_chat" in step for step in steps), steps
+    assert any("ix_outbox_waiting_chat" in step for step in steps), steps
+
+
+async def test_a_claim_among_a_hundred_thousand_waiting_messages_stays_quick(database: Database) -> None:
+    async def fill(session: AsyncSession) -> None:
+        rows = [
+            {
+                "key": str(n),
+                "chat": n // 4,
+                "lane": 2,
+                "kind": "session",
+                "method": "send_message",
+                "payload": {"text": str(n)},
+                "state": "waiting",
+                "attempts": 0,
+                "next_at": 0.0,
+                "late_after": NOON + timedelta(hours=5),
+                "made_at": NOON,
+            }
+            for n in range(100_000)
+        ]
+        await session.execute(insert(Outbox), rows)
+
+    await database.write(fill)
+    clock = asyncio.get_running_loop().time
+    taken = []
+    for _ in range(20):
+        start = clock()
+        assert len(await claim(database, limit=16)) == 16
+        taken.append(clock() - start)
+    assert sorted(taken)[10] < 0.05  # seconds; a walk over all rows takes several times as long
