@@ -79,7 +79,8 @@ class CheckIn:
     """Everything that a client has said about one day; a field that is None was not said.
 
     `pain` is 0-10, the worst since the last session began, apart from the stretch feeling. `tightness` is 0-10.
-    `half` says of a part whether it was half or more. `sore` are soreness words that are no pain number.
+    `half` says of a part whether it was half or more. `sore` are soreness words that are no pain number. `odd` says
+    that the client reported something to be asked about in full: kind, place and number.
     """
 
     completion: Completion | None = None
@@ -90,6 +91,7 @@ class CheckIn:
     why: Why | None = None
     half: bool | None = None
     sore: bool = False
+    odd: bool = False
     tightness: int | None = None
     flag: Flag | None = None
     flag_state: FlagState | None = None

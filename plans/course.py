@@ -274,7 +274,9 @@ def _passed(position: Position) -> Position:
     return Position(position.day + 1 + position.rests_taken, position.level)
 
 
-def _stay(programme: Programme, position: Position, *, take_rest: bool, date_off: bool, **why: object) -> Decision:
+def _stay(
+    programme: Programme, position: Position, *, take_rest: bool, date_off: bool, **why: object
+) -> Decision:
     """The same day again: after the rest day that comes next where there is one, or after a date off."""
     rest = _rest_day_coming(programme, position) if take_rest else None
     if rest is not None:
@@ -285,7 +287,9 @@ def _stay(programme: Programme, position: Position, *, take_rest: bool, date_off
     return _hand_out(programme, position, **why)
 
 
-def _apply(programme: Programme, position: Position, verdict: Verdict, *, done: bool, **why: object) -> Decision:
+def _apply(
+    programme: Programme, position: Position, verdict: Verdict, *, done: bool, **why: object
+) -> Decision:
     heavier = bool(why.get("heavier"))
     if verdict is Verdict.REFER:
         return Decision(RowKind.WAITING, position, **why)  # type: ignore[arg-type]
@@ -446,7 +450,9 @@ def soften_today(checkin: CheckIn, position: Position, settings: Settings) -> De
     become more cautious.
     """
     given = votes(Evidence(checkin=checkin, settings=settings))
-    verdict = max((vote.verdict for vote in given if vote.verdict and vote.rule not in _NOT_BEFORE), default=None)
+    verdict = max(
+        (vote.verdict for vote in given if vote.verdict and vote.rule not in _NOT_BEFORE), default=None
+    )
     if verdict is None:
         return None
     reason = next(vote.rule for vote in given if vote.verdict is verdict)

@@ -51,10 +51,16 @@ class Settings:
     """From here the client waits for the coach."""
 
     def __post_init__(self) -> None:
-        for name, low, high in (("clean", 0, 2), ("acceptable", self.clean, 5), ("severe", self.acceptable + 1, 8)):
+        for name, low, high in (
+            ("clean", 0, 2),
+            ("acceptable", self.clean, 5),
+            ("severe", self.acceptable + 1, 8),
+        ):
             found = getattr(self, name)
             if not low <= found <= high:
-                raise ValueError(f"{name} is {found}; it must be from {low} to {high}, settings only make rules stricter")
+                raise ValueError(
+                    f"{name} is {found}; it must be from {low} to {high}, settings only make rules stricter"
+                )
 
 
 @dataclass(frozen=True, slots=True)
@@ -148,7 +154,11 @@ def severe(seen: Evidence) -> Vote | None:
 def excessive(seen: Evidence) -> Vote | None:
     """Pain of 6 or 7."""
     pain = seen.checkin.pain
-    if pain is None or not seen.settings.acceptable < pain < seen.settings.severe or not _votes_on_pain(seen.checkin):
+    if (
+        pain is None
+        or not seen.settings.acceptable < pain < seen.settings.severe
+        or not _votes_on_pain(seen.checkin)
+    ):
         return None
     return Vote("excessive", Verdict.REST, Tell.NOW, {"pain": pain})
 
@@ -171,7 +181,11 @@ def _lifted(seen: Evidence) -> bool:
 def acceptable(seen: Evidence) -> Vote | None:
     """Pain of 3 to 5 of any kind not above: the day again, unless it has settled and the next day is not heavier."""
     said = seen.checkin
-    if said.pain is None or not seen.settings.clean < said.pain <= seen.settings.acceptable or not _votes_on_pain(said):
+    if (
+        said.pain is None
+        or not seen.settings.clean < said.pain <= seen.settings.acceptable
+        or not _votes_on_pain(said)
+    ):
         return None
     facts: dict[str, int | str | bool] = {"pain": said.pain, "heavier": seen.next_is_heavier}
     if said.completion is Completion.PART and said.why is Why.TOO_HARD:
