@@ -1,0 +1,75 @@
+"""What it feels like and where."""
+
+from __future__ import annotations
+
+from plans.checkin import Kind, Place, Side
+from plans.scopes import BODY, Said
+
+_POP = ("pop", "bruise", "swell", "no-weight")
+_NERVE = ("tingle", "numb", "electric", "shoot")
+_COMPLAINTS = frozenset(("pain", "sore", "dull", "sharp", "severe", "weak", "burn", "throb", "gives-way", "tight", *_POP, *_NERVE))
+
+
+def kind_in(reply: Said) -> Kind | None:
+    """The gravest kind of feeling that was named."""
+    if reply.at(*_POP):
+        return Kind.POP
+    if reply.at("tingle", "numb", "electric") or _with_pain(reply, "shoot"):
+        return Kind.NERVE
+    if _sharp(reply):
+        return Kind.SHARP
+    side = side_in(reply)
+    if reply.at("dull") and side is not None:
+        return Kind.DULL_BOTH if side is Side.BOTH else Kind.DULL_ONE
+    return None
+
+
+def _sharp(reply: Said) -> bool:
+    """Sharp counts beside a pain or a part of the body, sudden only beside a pain."""
+    body = [i for i in reply.at(*BODY, "pain", "done") if True]
+    return any(min((abs(i - j) for j in body), default=99) <= 6 for i in reply.at("sharp")) or _with_pain(reply, "sudden")
+
+
+def _with_pain(reply: Said, concept: str) -> bool:
+    pains = reply.at("pain", "severe", "limb", "leg", "arm", "calf", "thigh", "trunk") if concept == "shoot" else reply.at("pain", "severe")
+    return any(abs(i - j) <= 5 and reply.sentence[i] == reply.sentence[j] for i in reply.at(concept) for j in pains[:50])
+
+
+def sore_in(reply: Said) -> bool:
+    """Whether soreness words were said."""
+    return bool(reply.at("sore", "dull"))
+
+
+def side_in(reply: Said) -> Side | None:
+    """The side of what is complained of; None without a complaint or a side."""
+    complaining = {reply.clause[i] for i in reply.at(*_COMPLAINTS)}
+    numbered = {reply.clause[i] for i, unit in enumerate(reply.units) if unit.concept == "number"}
+    sides = [(i, Side(reply.concept(i))) for i in reply.at("left", "right", "both") if _is_side(reply, i)]
+    if not sides or not (complaining or numbered):
+        return None
+    there = [side for i, side in sides if reply.clause[i] in complaining] or [side for i, side in sides if reply.clause[i] in numbered]
+    chosen = set(there or [side for _, side in sides])
+    return chosen.pop() if len(chosen) == 1 else Side.BOTH
+
+
+def _is_side(reply: Said, index: int) -> bool:
+    """Left and right beside a part of the body, after "my", or with "side"; not "left early"."""
+    unit = reply.units[index]
+    if unit.concept == "both" or " " in unit.text:
+        return True
+    before = reply.units[index - 1] if index else None
+    near = {reply.concept(i) for i in (index - 1, index + 1, index + 2)}
+    return bool(near & BODY) or (before is not None and before.text in ("my", "the", "on", "in", "only", "and")) or "both" in near
+
+
+def place_in(reply: Said) -> Place | None:
+    """Whether the pain was said to be where the programme works, or elsewhere."""
+    if reply.at("elsewhere"):
+        return Place.ELSEWHERE
+    return Place.HERE if reply.at("here") and reply.at(*_COMPLAINTS) else None
+
+
+def body_in(reply: Said) -> str | None:
+    """The first part of the body that was named and not denied, in the client's word."""
+    found = [i for i in reply.at(*BODY) if reply.units[i].text not in ("body", "side")]
+    return reply.units[found[0]].text if found else None

@@ -1,0 +1,173 @@
+"""Words that may be a red flag: a closed table of signs. One flag is no diagnosis; it says stop and get checked."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from plans.checkin import Flag
+from plans.scopes import BODY, Said, said
+
+WINDOW = 7
+"""Units between the words of one sign."""
+
+
+@dataclass(frozen=True, slots=True)
+class FlagFound:
+    """A sign that was read: how soon it must be seen, a stable key, whether the words leave no doubt, and those words.
+
+    `span` is (start, end) in the normalised text. `lasts` is what was said about a nerve sign: True still there,
+    False gone, None not said.
+    """
+
+    level: Flag
+    sign: str
+    sure: bool
+    words: str
+    span: tuple[int, int]
+    lasts: bool | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class _Sign:
+    key: str
+    level: Flag
+    needs: tuple[frozenset[str], ...]
+    sure: bool
+
+
+def _sign(key: str, level: Flag, *needs: str, sure: bool = True) -> _Sign:
+    return _Sign(key, level, tuple(frozenset(need.split()) for need in needs), sure)
+
+
+_E, _S, _C = Flag.EMERGENCY, Flag.SAME_DAY, Flag.CLINICIAN
+_LIMBS = "arm leg calf thigh limb face"
+
+SIGNS = (
+    _sign("saddle", _E, "saddle", "numb tingle"),
+    _sign("bladder", _E, "cant-pee"),
+    _sign("bladder", _E, "bladder", "control cant-pee odd pain numb"),
+    _sign("chest", _E, "chest", "press pain squeeze"),
+    _sign("chest", _E, "chest", "tight burn odd sharp shoot dull numb", sure=False),
+    _sign("chest", _E, "neck jaw arm", "press"),
+    _sign("chest", _E, "jaw", "pain dull", sure=False),
+    _sign("chest", _E, "heart-attack"),
+    _sign("chest", _E, "heart", "pain press tight dull"),
+    _sign("breath", _E, "breathless"),
+    _sign("breath", _E, "puffed", "severe lasts", sure=False),
+    _sign("faint", _E, "faint"),
+    _sign("heart", _E, "palpitations"),
+    _sign("heart", _E, "heart", "racing odd", sure=False),
+    _sign("stroke", _E, "face", "droop weak"),
+    _sign("stroke", _E, "face", "numb tingle", sure=False),
+    _sign("stroke", _E, "stroke"),
+    _sign("stroke", _E, "speech", "odd sudden gone"),
+    _sign("stroke", _E, "speech"),
+    _sign("stroke", _E, "vision"),
+    _sign("stroke", _E, "one-side", "weak numb droop tingle"),
+    _sign("stroke", _E, "sudden", "weak"),
+    _sign("calf", _S, "calf thigh leg", "swell"),
+    _sign("calf", _S, "calf thigh leg", "throb warm", "warm throb swell bruise"),
+    _sign("calf", _S, "calf thigh", "throb", sure=True),
+    _sign("calf", _S, "calf", "warm", sure=False),
+    _sign("gives-way", _S, "gives-way"),
+    _sign("weight-bearing", _S, "no-weight"),
+    _sign("weight-bearing", _S, "barely-walk", sure=False),
+    _sign("pop", _S, "pop"),
+    _sign("bruise", _S, "bruise"),
+    _sign("swelling", _S, "swell"),
+    _sign("nerve", _C, "numb tingle electric"),
+    _sign("nerve", _C, "shoot", "pain neg-none limb leg arm calf thigh trunk down numb tingle word odd"),
+    _sign("nerve", _C, "burn", "limb leg arm calf thigh pain"),
+    _sign("weakness", _C, "weak"),
+    _sign("dizzy", _C, "dizzy"),
+    _sign("night-pain", _C, "wake", "pain dull sore throb trunk limb"),
+    _sign("night-pain", _C, "night", "pain dull throb", sure=False),
+    _sign("fever", _C, "fever", "pain dull sore swell"),
+    _sign("weight-loss", _C, "weight-loss", "pain dull sore fever wake night tired"),
+)
+"""Each row: key, level, the word classes that must stand near each other in one sentence, and whether that is enough."""
+
+_DOUBT = frozenset(("past", "hypothetical", "hedge", "someone", "pleasant", "almost-none"))
+
+
+def find_flag(text: str) -> FlagFound | None:
+    """The gravest sign in a text, or None. When in doubt it is found with `sure` False.
+
+    >>> find_flag("heard a pop in my left calf").sign
+    'pop'
+    >>> find_flag("no tingling, no numbness") is None
+    True
+    """
+    return flag_in(said(text))
+
+
+def flag_in(reply: Said) -> FlagFound | None:
+    """The gravest sign in a reply that is already split: by level, then the surer one, then the earlier one."""
+    order = {level: rank for rank, level in enumerate(Flag)}
+    found = list(_all(reply))
+    if not found:
+        return None
+    return max(found, key=lambda flag: (order[flag.level], flag.sure, -flag.span[0]))
+
+
+def _all(reply: Said) -> Iterator[FlagFound]:
+    for sign in SIGNS:
+        if not all(need & reply.concepts for need in sign.needs):
+            continue
+        for anchor in reply.at(*sign.needs[0]):
+            members = _members(reply, sign, anchor)
+            if members is not None:
+                yield _flag(reply, sign, members)
+
+
+def _members(reply: Said, sign: _Sign, anchor: int) -> list[int] | None:
+    """Where the words of a sign stand around its first word; None if one is missing, too far off or denied."""
+    members = [anchor]
+    for need in sign.needs[1:]:
+        near = [i for i in _near(reply, anchor) if reply.concept(i) in need and i not in members and not reply.negated[i]]
+        if not near:
+            return None
+        members.append(min(near, key=lambda i: abs(i - anchor)))
+    return members
+
+
+def _near(reply: Said, anchor: int) -> Iterator[int]:
+    """The indexes of the same sentence within the window, not across a "but"."""
+    for step in (-1, 1):
+        for index in range(anchor + step, anchor + step * (WINDOW + 1), step):
+            if not 0 <= index < len(reply.units) or reply.sentence[index] != reply.sentence[anchor]:
+                break
+            if reply.concept(index) == "but":
+                break
+            yield index
+
+
+def _flag(reply: Said, sign: _Sign, members: list[int]) -> FlagFound:
+    first, last = min(members), max(members)
+    span = (reply.units[first].start, reply.units[last].end)
+    lasts = _lasts(reply, first)
+    doubted = any(_doubted(reply, index) for index in members) or (sign.key == "nerve" and lasts is not True)
+    return FlagFound(sign.level, sign.key, sign.sure and not doubted, reply.text[span[0] : span[1]], span, lasts)
+
+
+def _lasts(reply: Said, index: int) -> bool | None:
+    here = [reply.concept(i) for i in range(len(reply.units)) if abs(i - index) <= 12]
+    if "lasts" in here:
+        return True
+    return False if "gone" in here or "settled" in here else None
+
+
+def _doubted(reply: Said, index: int) -> bool:
+    """Whether the words around a sign speak of the past, of what might be, of somebody else, or ask."""
+    clause = [i for i in range(max(0, index - 10), min(len(reply.units), index + 8)) if reply.clause[i] == reply.clause[index]]
+    concepts = {reply.concept(i) for i in clause}
+    return bool(
+        reply.doubtful[index]
+        or concepts & _DOUBT
+        or "question" in concepts
+        or any(reply.units[i].text in ("gone", "no longer", "no more", "anymore", "any more") for i in clause)
+    )
+
+
+PARTS = BODY

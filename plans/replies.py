@@ -1,0 +1,135 @@
+"""What a client's free text says about one day. A closed grammar: the same text always reads the same; doubt is asked back."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from plans.checkin import Completion, Flag, Kind, Morning, Place, Side, Why
+from plans.reading_feel import body_in, kind_in, place_in, side_in, sore_in
+from plans.reading_how import completion_in, half_in, why_in
+from plans.reading_numbers import Pain, bare_number, pain_in, tightness_in
+from plans.reading_requests import morning_in, request_in
+from plans.redflags import FlagFound, flag_in
+from plans.scopes import Said, said
+
+LANGUAGES = ("en",)
+"""Languages that can be read."""
+
+STRONG = 8
+"""From this pain on (0-10) the number alone is a red flag."""
+SHARP = 3
+"""From this pain on (0-10) a sharp or sudden pain is a red flag."""
+
+
+@dataclass(frozen=True, slots=True)
+class Reply:
+    """A reply as read; None means not said. `unsure` means that it would be asked back, about `asked_back`.
+
+    `pain` and `tightness` are 0-10. `lasts` is what was said about a nerve sign. `body` is the part of the body that was
+    named, in the client's word. `number` is set when the whole text is one number, with or without a unit, in that
+    unit. `error` says why a number was refused.
+    """
+
+    completion: Completion | None = None
+    pain: int | None = None
+    sore: bool = False
+    red_flag: Flag | None = None
+    side: Side | None = None
+    place: Place | None = None
+    kind: Kind | None = None
+    why: Why | None = None
+    unsure: bool = False
+    morning: Morning | None = None
+    half: bool | None = None
+    tightness: int | None = None
+    request: str | None = None
+    asked_back: str | None = None
+    number: float | None = None
+    error: str | None = None
+    sign: str | None = None
+    lasts: bool | None = None
+    body: str | None = None
+
+    def as_json(self) -> dict[str, str | int | bool | None]:
+        """The stable part of a reading, as the command `read-reply --json` prints it."""
+        return {
+            "completion": self.completion,
+            "pain": self.pain,
+            "sore": self.sore,
+            "red_flag": self.red_flag,
+            "side": self.side,
+            "place": self.place,
+            "kind": self.kind,
+            "why": self.why,
+            "unsure": self.unsure,
+        }
+
+
+def read_reply(text: str, *, language: str = "en") -> Reply:
+    """Read one reply of up to 4,096 characters. Raises ValueError for a language that has no word list.
+
+    >>> read_reply("done but my left hamstring hurts 4").pain
+    4
+    """
+    if language not in LANGUAGES:
+        raise ValueError(f"no word list for language {language!r}: known are {', '.join(LANGUAGES)}")
+    reply = said(text)
+    pain = pain_in(reply)
+    kind = kind_in(reply)
+    completion, clear = completion_in(reply)
+    flag = _graver(flag_in(reply), _by_number(reply, pain, kind))
+    morning, request = morning_in(reply), request_in(reply)
+    sore, tightness = sore_in(reply), tightness_in(reply)
+    number = bare_number(reply)
+    nothing = (completion, pain.value, flag, morning, request, tightness) == (None,) * 6 and not sore
+    asked = _asked_back(flag, pain, clear=clear, nothing=nothing or request == "question" and completion is None)
+    return Reply(
+        completion=completion,
+        pain=pain.value,
+        sore=sore,
+        red_flag=flag.level if flag else None,
+        side=side_in(reply),
+        place=place_in(reply),
+        kind=kind,
+        why=why_in(reply, completion, pain),
+        unsure=asked is not None,
+        morning=morning,
+        half=half_in(reply) if completion is Completion.PART else None,
+        tightness=tightness,
+        request=request,
+        asked_back=asked,
+        number=number,
+        error=pain.error,
+        sign=flag.sign if flag else None,
+        lasts=flag.lasts if flag else None,
+        body=body_in(reply),
+    )
+
+
+def _asked_back(flag: FlagFound | None, pain: Pain, *, clear: bool, nothing: bool) -> str | None:
+    """What is still to be asked, the most important first; None when the reading is clear."""
+    if flag is not None and not flag.sure:
+        return "lasts" if flag.sign == "nerve" else "pain" if flag.sign == "sharp" else "flag"
+    if pain.error is not None or (pain.asked and flag is None):
+        return "pain"
+    if not clear:
+        return "completion"
+    return "meaning" if nothing else None
+
+
+def _by_number(reply: Said, pain: Pain, kind: Kind | None) -> FlagFound | None:
+    """The flags that hang on the number: strong pain, and sharp or sudden pain."""
+    whole = (0, len(reply.text))
+    if pain.worst >= STRONG:
+        return FlagFound(Flag.SAME_DAY, "severe", pain.value == pain.worst, reply.text, whole)
+    if kind is Kind.SHARP and (pain.value is None or pain.value >= SHARP or pain.value == 0):
+        return FlagFound(Flag.SAME_DAY, "sharp", bool(pain.value), reply.text, whole)
+    if pain.value is None and reply.at("severe") and reply.at("pain", "severe", "dull", "sore"):
+        return FlagFound(Flag.SAME_DAY, "severe", False, reply.text, whole)
+    return None
+
+
+def _graver(first: FlagFound | None, second: FlagFound | None) -> FlagFound | None:
+    order = {level: rank for rank, level in enumerate(Flag)}
+    both = [flag for flag in (first, second) if flag is not None]
+    return max(both, key=lambda flag: (order[flag.level], flag.sure), default=None)

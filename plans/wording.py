@@ -1,0 +1,184 @@
+"""From what a person typed to a row of units: normalised, split, spelled right, phrases joined. No meaning is decided here."""
+
+from __future__ import annotations
+
+import html
+import re
+import unicodedata
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import lru_cache
+
+from plans import words_en
+
+LONGEST = 4096
+"""Characters that are read; what a chat message can hold at most."""
+
+_TAG = re.compile(r"</?[a-z][^<>]{0,200}>")
+_PIECE = re.compile(
+    r"(?P<clock>\d{1,2}[:h]\d{2}(?!\d))"
+    r"|(?P<number>\d+(?:[.,]\d+)?)"
+    r"|(?P<word>[^\W\d_]+(?:'[^\W\d_]+)*)"
+    r"|(?P<arrow>-+>|=+>|→)"
+    r"|(?P<mark>[^\s\w]|_)"
+)
+_SAME = str.maketrans(
+    {"’": "'", "‘": "'", "`": "'", "´": "'", "“": '"', "”": '"', "–": "-", "—": "-", "‑": "-", "−": "-"}
+    | {"×": "x", "…": ".", "\u200b": "", "\u200d": "", "\ufe0f": "", "\u20e3": "", "¿": "", "¡": ""}
+)
+_BREAKS = {".": "stop", "!": "stop", "?": "question", ";": "stop", ",": "comma", "(": "comma", ")": "comma"} | {
+    ":": "colon",
+    "-": "dash",
+    "/": "slash",
+    "&": "and",
+    "+": "plus",
+    "%": "percent",
+    "~": "about",
+    "°": "degree",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Unit:
+    """One word, joined phrase, number or mark. `concept` is what it is about; "word" when the lexicon knows nothing."""
+
+    concept: str
+    text: str
+    start: int
+    end: int
+    value: float | None = None
+
+
+def normalise(text: str) -> str:
+    """The text in one form: no markup, compatibility forms folded, small letters, straight quotes, single spaces.
+
+    >>> normalise("  <b>Didn’t</b>  HURT ")
+    "didn't hurt"
+    """
+    plain = unicodedata.normalize("NFKC", html.unescape(text[:LONGEST])).casefold()
+    plain = _TAG.sub(" ", plain.translate(_SAME))
+    return " ".join(plain.split())
+
+
+def units(text: str) -> list[Unit]:
+    """The units of a normalised text, in order."""
+    return list(_joined(list(_pieces(text))))
+
+
+def _pieces(text: str) -> Iterator[Unit]:
+    for found in _PIECE.finditer(text):
+        kind, raw = found.lastgroup, found.group()
+        start, end = found.span()
+        if kind == "number":
+            yield Unit("number", raw, start, end, _value(raw))
+        elif kind == "word":
+            for word in _words(raw):
+                yield Unit("word", word, start, end)
+        elif kind == "mark":
+            yield Unit(words_en.SIGNS.get(raw) or _BREAKS.get(raw, "mark"), raw, start, end)
+        else:
+            yield Unit(kind or "mark", raw, start, end)
+
+
+def _value(raw: str) -> float:
+    return float(raw.replace(",", ".")) if len(raw) <= 12 else float("inf")
+
+
+def _words(raw: str) -> list[str]:
+    """A word as the lexicon spells it: contractions opened, plain misspellings put right."""
+    if raw in words_en.CONTRACTIONS:
+        return words_en.CONTRACTIONS[raw].split()
+    if raw.endswith("n't") and len(raw) > 3:
+        return [raw[:-3], "not"]
+    bare = raw.split("'")[0] or raw.replace("'", "")
+    return words_en.CONTRACTIONS.get(bare, _spelled(bare)).split()
+
+
+@dataclass(frozen=True, slots=True)
+class _Lexicon:
+    phrases: dict[tuple[str, ...], str]
+    lengths: dict[str, tuple[int, ...]]
+    known: frozenset[str]
+    targets: dict[str, list[str]]
+
+
+@lru_cache(maxsize=1)
+def _lexicon() -> _Lexicon:
+    """The tables of `words_en`, opened once on first use."""
+    phrases: dict[tuple[str, ...], str] = {}
+    for concept, lines in words_en.PHRASES.items():
+        for line in lines.split(","):
+            for phrase in filter(None, _opened(line.split())):
+                phrases[phrase] = concept
+    lengths: dict[str, set[int]] = {}
+    for phrase in phrases:
+        lengths.setdefault(phrase[0], set()).add(len(phrase))
+    known = frozenset(word for phrase in phrases for word in phrase) | frozenset(words_en.LOOKALIKES.split())
+    targets: dict[str, list[str]] = {}
+    for word in words_en.TYPED_WRONG.split():
+        targets.setdefault(word[0], []).append(word)
+    ordered = {first: tuple(sorted(found, reverse=True)) for first, found in lengths.items()}
+    return _Lexicon(phrases, ordered, known, targets)
+
+
+def _opened(pattern: list[str]) -> Iterator[tuple[str, ...]]:
+    """Every phrase that a pattern stands for: `a|b` is either, a word with `?` may be missing."""
+    if not pattern:
+        yield ()
+        return
+    head = pattern[0].removesuffix("?").split("|")
+    for rest in _opened(pattern[1:]):
+        if pattern[0].endswith("?"):
+            yield rest
+        for word in head:
+            yield (word, *rest)
+
+
+@lru_cache(maxsize=4096)
+def _spelled(word: str) -> str:
+    """The word of the lexicon that a misspelt longer word most likely means; otherwise the word itself."""
+    lexicon = _lexicon()
+    if word in words_en.MISSPELT:
+        return words_en.MISSPELT[word]
+    shrunk = re.sub(r"(.)\1{2,}", r"\1", word)
+    if word in lexicon.known or len(word) > 24:
+        return word
+    if shrunk in lexicon.known:
+        return shrunk
+    return _nearest(word, lexicon.targets.get(word[0], []))
+
+
+def _nearest(word: str, candidates: list[str]) -> str:
+    from rapidfuzz.distance import OSA
+
+    allowed = 0 if len(word) < 5 else 1 if len(word) < 8 else 2
+    best = word
+    for candidate in candidates:
+        distance = OSA.distance(word, candidate, score_cutoff=allowed)
+        if 0 < distance <= allowed:
+            best, allowed = candidate, distance - 1
+    return best
+
+
+def _joined(pieces: list[Unit]) -> Iterator[Unit]:
+    """The pieces with every phrase of the lexicon joined, the longest first."""
+    lexicon = _lexicon()
+    at = 0
+    while at < len(pieces):
+        size, concept = _longest(pieces, at, lexicon)
+        first, last = pieces[at], pieces[at + size - 1]
+        text = " ".join(piece.text for piece in pieces[at : at + size])
+        yield Unit(concept, text, first.start, last.end, first.value if size == 1 else None)
+        at += size
+
+
+def _longest(pieces: list[Unit], at: int, lexicon: _Lexicon) -> tuple[int, str]:
+    if pieces[at].concept != "word":
+        return 1, pieces[at].concept
+    for size in lexicon.lengths.get(pieces[at].text, ()):
+        if at + size > len(pieces):
+            continue
+        concept = lexicon.phrases.get(tuple(piece.text for piece in pieces[at : at + size]))
+        if concept is not None:
+            return size, concept
+    return 1, "word"
