@@ -82,7 +82,13 @@ async def make_row(
 ) -> LedgerRow:
     """Makes the row of one date and moves the course; a second row for the date is refused by the table itself."""
     row = LedgerRow(
-        course_id=course.id, person_id=course.person_id, local_date=day, zone=zone, made_at=now, kind="", level=0
+        course_id=course.id,
+        person_id=course.person_id,
+        local_date=day,
+        zone=zone,
+        made_at=now,
+        kind="",
+        level=0,
     )
     session.add(row)
     fill_row(row, course, decision)
@@ -106,10 +112,15 @@ async def checkin_row(session: AsyncSession, row: LedgerRow, now: datetime) -> C
     """What was said about a row, made empty on the first word."""
     found = await session.scalar(select(CheckInRow).where(CheckInRow.ledger_id == row.id))
     if found is None:
-        found = CheckInRow(ledger_id=row.id, sore=False, updated_at=now)
+        found = CheckInRow(ledger_id=row.id, sore=False, odd=False, updated_at=now)
         session.add(found)
         await session.flush()
     return found
+
+
+async def said_of(session: AsyncSession, row: LedgerRow) -> CheckIn:
+    """What was said about a row, empty when nothing was."""
+    return as_checkin(await session.scalar(select(CheckInRow).where(CheckInRow.ledger_id == row.id)))
 
 
 def as_checkin(row: CheckInRow | None) -> CheckIn:
@@ -141,7 +152,8 @@ async def history(session: AsyncSession, course: Course) -> list[tuple[LedgerRow
         .order_by(LedgerRow.local_date)
     )
     return [
-        (row, _entry(row, said, sent=state == "sent", recorded=recorded)) for row, said, state, recorded in found
+        (row, _entry(row, said, sent=state == "sent", recorded=recorded))
+        for row, said, state, recorded in found
     ]
 
 

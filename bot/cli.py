@@ -1,0 +1,260 @@
+"""The command line. Each command imports what it needs when it is called, so that small questions answer fast."""
+
+from __future__ import annotations
+
+import json
+import sys
+from collections.abc import Callable, Iterator
+from pathlib import Path
+from typing import Annotated, Any
+
+import typer
+
+app = typer.Typer(
+    name="easeward",
+    help="A coach's stretching programme, one session a morning, adapted to each client's answer.",
+    no_args_is_help=True,
+    add_completion=False,
+    pretty_exceptions_enable=False,
+)
+
+FINE, NOT_FINE, WRONG_USE = 0, 1, 2
+
+AsJson = Annotated[bool, typer.Option("--json", help="Print one JSON object, stable and documented.")]
+
+
+def main() -> None:
+    """The console command."""
+    app()
+
+
+def _print(value: object) -> None:
+    typer.echo(json.dumps(value, ensure_ascii=False))
+
+
+def _complain(text: str) -> None:
+    typer.echo(text, err=True)
+
+
+def _lines() -> Iterator[str]:
+    for raw in sys.stdin.buffer:
+        yield raw.decode("utf-8", errors="replace").rstrip("\r\n")
+
+
+def _each_line(read: Callable[[str], dict[str, Any]]) -> None:
+    """One JSON object a line, in order; a bad line gives its error in its place and exit 1 in the end."""
+    code = FINE
+    for line in _lines():
+        try:
+            _print(read(line))
+        except ValueError as error:
+            _print({"error": str(error)})
+            code = NOT_FINE
+    raise typer.Exit(code)
+
+
+# --- small questions ------------------------------------------------------------------------------------------------
+
+
+@app.command()
+def check(
+    files: Annotated[list[Path], typer.Argument(help="Programme files (YAML).", metavar="FILE…")],
+    as_json: AsJson = False,
+) -> None:
+    """Read programme files and say what is wrong, doubtful or worth knowing. Exit 1 when one cannot be published."""
+    from plans.lint import check as judge
+    from plans.reading import ProgrammeErrors, read_programme
+
+    code, results = FINE, []
+    for file in files:
+        try:
+            text = file.read_text(encoding="utf-8-sig")
+        except (OSError, UnicodeDecodeError) as error:
+            _complain(f"{file}: cannot be read: {getattr(error, 'strerror', None) or 'it is not UTF-8 text'}")
+            raise typer.Exit(WRONG_USE) from error
+        try:
+            report = judge(read_programme(text, name=str(file)))
+        except ProgrammeErrors as errors:
+            code = NOT_FINE
+            results.append({"file": str(file), "ok": False, "problems": [p.as_json() for p in errors.problems]})
+            if not as_json:
+                typer.echo("\n".join(str(problem) for problem in errors.problems))
+            continue
+        code = code if report.ok else NOT_FINE
+        results.append({"file": str(file), **report.as_json()})
+        if not as_json:
+            typer.echo(f"{file}: " + report.as_text())
+    if as_json:
+        _print(results)
+    raise typer.Exit(code)
+
+
+@app.command("read-reply")
+def read_reply_command(
+    text: Annotated[str, typer.Argument(help="A client's reply, or - for one a line from standard input.")],
+    as_json: AsJson = False,
+    language: Annotated[str, typer.Option(help="The reply's language.")] = "en",
+) -> None:
+    """Show how a reply in plain words is read."""
+    from plans.replies import read_reply
+
+    def read(line: str) -> dict[str, Any]:
+        return dict(read_reply(line, language=language).as_json())
+
+    try:
+        read("")
+    except ValueError as error:
+        _complain(str(error))
+        raise typer.Exit(WRONG_USE) from error
+    if text == "-":
+        _each_line(read)
+    found = read(text)
+    if as_json:
+        _print(found)
+    else:
+        said = {key: value for key, value in found.items() if value not in (None, False)}
+        typer.echo("\n".join(f"{key}: {value}" for key, value in said.items()) or "nothing that I can read")
+
+
+@app.command()
+def when(
+    date: Annotated[str, typer.Argument(help="A local date such as 2026-03-29, or - for lines of date, time, zone.")],
+    time: Annotated[str | None, typer.Argument(help="A local time such as 07:00.")] = None,
+    zone: Annotated[str | None, typer.Argument(help="An IANA zone name such as Europe/Lisbon.")] = None,
+    as_json: AsJson = False,
+) -> None:
+    """Show the instant at which a local morning falls."""
+    if date == "-":
+        _each_line(lambda line: _instant_of(line.replace(",", " ").split()))
+    if time is None or zone is None:
+        _complain("when needs a date, a time and a zone, or - alone")
+        raise typer.Exit(WRONG_USE)
+    try:
+        found = _instant_of([date, time, zone])
+    except ValueError as error:
+        if as_json:
+            _print({"error": str(error)})
+        else:
+            _complain(str(error))
+        raise typer.Exit(WRONG_USE) from error
+    if as_json:
+        _print(found)
+    else:
+        typer.echo(str(found.get("utc", "that zone has no such day")))
+
+
+def _instant_of(words: list[str]) -> dict[str, Any]:
+    import datetime as dt
+
+    from plans.localtime import instant
+
+    if len(words) != 3:
+        raise ValueError(f"found {len(words)} words, expected a date, a time and a zone")
+    try:
+        day, at = dt.date.fromisoformat(words[0]), dt.time.fromisoformat(words[1])
+    except ValueError as error:
+        raise ValueError(f"{words[0]} {words[1]}: {error}; write it like 2026-03-29 07:00") from error
+    if at.tzinfo is not None:
+        raise ValueError(f"{words[1]!r} has an offset of its own; write a local time like 07:00")
+    try:
+        found = instant(day, at, words[2])
+    except OverflowError as error:
+        raise ValueError(f"{words[0]} is outside the calendar that can be computed with") from error
+    if found is None:
+        return {"no_such_day": True}
+    return {"utc": f"{found:%Y-%m-%dT%H:%M}{f':{found:%S}' if found.second else ''}Z"}
+
+
+# --- running --------------------------------------------------------------------------------------------------------
+
+
+@app.command()
+def practice(
+    port: Annotated[int, typer.Option(help="Where the page is served, on this machine only.")] = 8642,
+    no_open: Annotated[bool, typer.Option("--no-open", help="Do not open the page in a browser.")] = False,
+    data: Annotated[Path | None, typer.Option(help="Where the practice data is kept.")] = None,
+) -> None:
+    """Try everything here: a local chat, an invented coach and client, and a calendar that you move."""
+    from bot.practising import PortTaken, practise
+    from bot.settings import data_folder
+
+    folder = data if data is not None else data_folder() / "practice"
+    try:
+        _run(lambda: practise(port=port, folder=folder, open_page=not no_open, say=typer.echo))
+    except PortTaken as error:
+        _complain(str(error))
+        raise typer.Exit(WRONG_USE) from error
+
+
+@app.command()
+def serve() -> None:
+    """Run the bot against the platform, with EASEWARD_TOKEN."""
+    from bot.app import serve as run
+
+    _run(lambda: run(_settings()))
+
+
+def _run(work: Callable[[], Any]) -> None:
+    """Runs until done or stopped; what stands in the way is said in a line."""
+    import asyncio
+
+    from bot.app import CannotServe
+    from db.engine import AlreadyServing, UnfitDatabase
+
+    try:
+        asyncio.run(work())
+    except (CannotServe, AlreadyServing, UnfitDatabase) as error:
+        _complain(str(error))
+        raise typer.Exit(NOT_FINE) from error
+    except KeyboardInterrupt:
+        raise typer.Exit(FINE) from None
+
+
+def _settings() -> Any:
+    from pydantic import ValidationError
+
+    from bot.settings import Settings
+
+    try:
+        return Settings()  # type: ignore[call-arg]
+    except ValidationError as error:
+        for problem in error.errors():
+            name = "EASEWARD_" + "_".join(str(part) for part in problem["loc"]).upper() if problem["loc"] else ""
+            _complain(f"{name} {problem['msg']}".strip())
+        raise typer.Exit(WRONG_USE) from error
+
+
+@app.command()
+def migrate() -> None:
+    """Bring the database to this version's tables."""
+    from bot.app import migrate as run
+
+    _run(lambda: run(_settings(), typer.echo))
+
+
+@app.command("invite-coach")
+def invite_coach() -> None:
+    """Print a link by which one person becomes a coach; it opens once, within seven days."""
+    from bot.app import invite_coach as run
+
+    _run(lambda: run(_settings(), typer.echo))
+
+
+@app.command()
+def doctor(as_json: AsJson = False) -> None:
+    """Look at settings, database, zone data and platform, and say what to do. Exit 1 when something is wrong."""
+    import asyncio
+
+    from bot.examination import examine
+
+    findings = asyncio.run(examine(_settings()))
+    if as_json:
+        _print([finding.as_json() for finding in findings])
+    else:
+        for finding in findings:
+            typer.echo(f"{'fine ' if finding.fine else 'WRONG'}  {finding.thing}: {finding.found}{finding.advice()}")
+    raise typer.Exit(FINE if all(finding.fine for finding in findings) else NOT_FINE)
+
+
+if __name__ == "__main__":
+    main()

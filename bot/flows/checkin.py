@@ -1,0 +1,288 @@
+"""A client's answer: what it changes, what it shows, whom it reaches. It acts when the next row is made, or at once
+where it makes things more cautious."""
+
+from __future__ import annotations
+
+from dataclasses import fields, replace
+
+from sqlalchemy import select
+
+from bot.flows import day, showing, telling
+from bot.flows.desk import Desk
+from bot.flows.rights import NotAllowed
+from bot.words.message import Message
+from db import courses
+from db.courses import CourseState
+from db.schema import Course, LedgerRow, MeasureRow, Person
+from plans import course as way
+from plans.checkin import CheckIn, Completion, FlagState, Morning
+from plans.course import Decision, RowKind
+from plans.measures import MEASURES, compare, plausible
+from plans.rules import Evidence, Verdict, Vote, votes
+from plans.talk import Ask, answered, next_ask
+
+FIRST = {
+    "some": Completion.DONE,
+    "part": Completion.PART,
+    "none": Completion.NONE,
+}
+
+
+async def tap(desk: Desk, person: Person, row_id: int, action: str, value: str) -> str:
+    """One tap under a day's message. Returns the words to show for a moment; raises NotAllowed."""
+    row, course = await _own(desk, person, row_id)
+    before = await courses.said_of(desk.session, row)
+    if action == "fix":
+        await _fix(desk, person, course, row, before)
+        return ""
+    try:
+        after = _after_tap(before, action, value)
+    except ValueError as error:
+        raise NotAllowed("checkin.not_yours") from error
+    await change(desk, person, course, row, before, after)
+    return ""
+
+
+def _after_tap(before: CheckIn, action: str, value: str) -> CheckIn:
+    if action == "all":
+        earlier = before.pain if before.odd or _is_confirmed(before) else None
+        return replace(before, completion=Completion.DONE, pain=earlier if earlier is not None else 0)
+    if action in FIRST:
+        return replace(before, completion=FIRST[action], pain=before.pain if before.odd else None)
+    if action == "odd":
+        return replace(before, odd=True)
+    if action == "tight":
+        return replace(before, tightness=answered(CheckIn(), Ask.PAIN, value).pain)
+    after = answered(before, Ask(action), value)
+    if action == Ask.PAIN and _is_confirmed(before):
+        return replace(after, pain=max(before.pain or 0, after.pain or 0))
+    return after
+
+
+def _is_confirmed(said: CheckIn) -> bool:
+    return said.flag is not None and said.flag_state is FlagState.CONFIRMED
+
+
+async def _own(desk: Desk, person: Person, row_id: int) -> tuple[LedgerRow, Course]:
+    """The row and its running course, both this person's own; anything else is refused."""
+    row = await desk.session.get(LedgerRow, row_id)
+    if row is None or row.person_id != person.id:
+        raise NotAllowed("checkin.not_yours")
+    course = await courses.locked(desk.session, row.course_id)
+    if course is None or course.state not in (CourseState.ACTIVE, CourseState.WAITING):
+        raise NotAllowed("checkin.not_yours")
+    return row, course
+
+
+async def _fix(desk: Desk, person: Person, course: Course, row: LedgerRow, before: CheckIn) -> None:
+    """Takes an answer back, as long as the next row is not made; never a confirmed flag or a referral."""
+    last = await courses.last_row(desk.session, course)
+    if last is None or last.id != row.id or course.state == CourseState.WAITING or _is_confirmed(before):
+        raise NotAllowed("checkin.too_late_to_fix")
+    kept = CheckIn(flag=before.flag, flag_state=before.flag_state)
+    await _write(desk, person, row, before, kept)
+    await _show_again(desk, person, course, row)
+
+
+async def change(
+    desk: Desk,
+    person: Person,
+    course: Course,
+    row: LedgerRow,
+    before: CheckIn,
+    after: CheckIn,
+    *,
+    quote: str | None = None,
+) -> None:
+    """Stores a changed check-in, acts on what it makes more cautious, and shows what is next."""
+    if after == before:
+        return
+    await _write(desk, person, row, before, after)
+    fresh = await _fresh_votes(desk, course, before, after)
+    await telling.tell(desk, course, fresh, row=row, said=after, quote=quote)
+    await _tell_of_denial(desk, course, row, before, after)
+    newest = await courses.last_row(desk.session, course)
+    if newest is None:
+        raise LookupError(f"course {course.id} has an answer but no row")
+    if any(vote.verdict is Verdict.REFER for vote in fresh):
+        await _refer(desk, person, course, newest, after)
+    elif newest.kind == RowKind.ASKING:
+        await _answer_question(desk, person, course, newest)
+        return
+    elif newest.id != row.id:
+        await _late(desk, person, course, row, newest, fresh)
+        return
+    else:
+        await _soften(desk, course, row, before, after)
+    await _show_again(desk, person, course, row)
+
+
+async def _write(desk: Desk, person: Person, row: LedgerRow, before: CheckIn, after: CheckIn) -> None:
+    stored = await courses.checkin_row(desk.session, row, desk.now)
+    courses.write_checkin(stored, after, desk.now)
+    said = [
+        (name.name, str(getattr(after, name.name)))
+        for name in fields(CheckIn)
+        if getattr(after, name.name) != getattr(before, name.name)
+    ]
+    await note(desk, person, row, said)
+
+
+async def note(desk: Desk, person: Person, row: LedgerRow | None, said: list[tuple[str, str]]) -> None:
+    """Keeps the facts of one answer as they came, under the update that brought them."""
+    if desk.update_id is not None:
+        await courses.note_answer(
+            desk.session, update_id=desk.update_id, person=person, row=row, said=said, now=desk.now
+        )
+
+
+async def _fresh_votes(desk: Desk, course: Course, before: CheckIn, after: CheckIn) -> list[Vote]:
+    """The votes of this answer that the earlier one did not call for; a mere maybe is asked back first."""
+    settings = day.settings_of(await desk.programme(course))
+    earlier = votes(Evidence(before, settings=settings))
+    return [
+        vote
+        for vote in votes(Evidence(after, settings=settings))
+        if vote not in earlier and vote.rule != "unsure-flag"
+    ]
+
+
+async def _tell_of_denial(
+    desk: Desk, course: Course, row: LedgerRow, before: CheckIn, after: CheckIn
+) -> None:
+    if before.flag_state is FlagState.UNSURE and after.flag_state is FlagState.DENIED:
+        await telling.tell_of(
+            desk, course, cause="flag-denied", at_once=False, row=row, facts={"flag": str(after.flag)}
+        )
+
+
+async def _refer(desk: Desk, person: Person, course: Course, newest: LedgerRow, said: CheckIn) -> None:
+    """Stops the course until the coach lets it go on; nothing that is not done yet stays handed out."""
+    course.state = CourseState.WAITING
+    held = await courses.said_of(desk.session, newest)
+    if newest.kind in (RowKind.SESSION, RowKind.ASKING) and held.completion is None:
+        newest.kind = RowKind.WAITING
+    await desk.say(person, showing.caution(desk.words(person), said))
+
+
+async def _answer_question(desk: Desk, person: Person, course: Course, newest: LedgerRow) -> None:
+    """Fills the row that waited for this answer; a further question keeps it open."""
+    await _take_buttons(desk, person, newest)
+    await day.fill(desk, person, course, newest)
+
+
+async def _take_buttons(desk: Desk, person: Person, row: LedgerRow) -> None:
+    if row.outbox_id is not None:
+        words = desk.words(person)
+        await desk.edit(person, Message(words.say("checkin.thanks")), row.outbox_id)
+
+
+async def _late(
+    desk: Desk, person: Person, course: Course, row: LedgerRow, newest: LedgerRow, fresh: list[Vote]
+) -> None:
+    """An answer for an older day: kept, counted, and acting only where it is more cautious."""
+    words = desk.words(person)
+    said = await courses.said_of(desk.session, row)
+    missing = next_ask(said)
+    open_today = newest.kind == RowKind.SESSION and await courses.said_of(desk.session, newest) == CheckIn()
+    if missing is not None:
+        text, buttons = showing.ask(words, row.id, missing)
+        await desk.say(person, Message(text, buttons))
+    elif open_today and any(vote.verdict is Verdict.REST for vote in fresh):
+        position = courses.position_of(course)
+        off = Decision(
+            RowKind.REST, way.let_go(position), prescribed=True, votes=tuple(fresh), reason=fresh[0].rule
+        )
+        courses.fill_row(newest, course, off)
+        await day.show(desk, person, course, newest)
+    elif open_today and (newest.decision or {}).get("reason") == "unanswered" and said.pain is not None:
+        await day.remake(desk, person, course, newest)
+    else:
+        when = row.local_date.strftime("%A")
+        await desk.say(person, Message(words.say("checkin.late", day=when)))
+
+
+async def _soften(desk: Desk, course: Course, row: LedgerRow, before: CheckIn, after: CheckIn) -> None:
+    """What a report before the session does to a session that is already handed out."""
+    if row.kind != RowKind.SESSION or after.completion is not None or next_ask(after) is not None:
+        return
+    settings = day.settings_of(await desk.programme(course))
+    position = courses.position_of(course)
+    now = way.soften_today(after, position, settings)
+    earlier = way.soften_today(before, position, settings)
+    if now is None or now.kind is RowKind.WAITING or (earlier and earlier.verdict == now.verdict):
+        return
+    courses.fill_row(row, course, replace(now, day=row.day))
+
+
+async def _show_again(desk: Desk, person: Person, course: Course, row: LedgerRow) -> None:
+    """Shows the row as it stands now: in its own message, or in a new one when that is not there yet."""
+    message = await day.message_of(desk, person, course, row)
+    if row.outbox_id is None or desk.typed:
+        row.outbox_id = await desk.say(person, message)
+    else:
+        await desk.edit(person, message, row.outbox_id)
+
+
+# --- the morning question and the test ------------------------------------------------------------------------------
+
+
+async def morning(desk: Desk, person: Person, row_id: int, value: str) -> str:
+    """The answer to "how is it now?"; it fills the row that waited for it. Raises NotAllowed."""
+    row, course = await _own(desk, person, row_id)
+    if row.kind != RowKind.ASKING or row.morning is not None or value not in set(Morning):
+        raise NotAllowed("checkin.not_yours")
+    await take_morning(desk, person, course, row, Morning(value))
+    return ""
+
+
+async def take_morning(desk: Desk, person: Person, course: Course, row: LedgerRow, said: Morning) -> None:
+    """Stores a morning's answer and hands out the day that follows from it."""
+    row.morning = said
+    await note(desk, person, row, [("morning", said)])
+    words = desk.words(person)
+    if row.outbox_id is not None:
+        await desk.edit(person, Message(words.say("checkin.morning_noted", answer=said)), row.outbox_id)
+    await day.fill(desk, person, course, row)
+    if course.state == CourseState.WAITING:
+        await desk.say(person, showing.caution(words, CheckIn()))
+
+
+async def measure(desk: Desk, person: Person, course: Course, row: LedgerRow, value: float) -> bool:
+    """Takes a typed number as the day's test; False when no test is open on this row."""
+    programme = await desk.programme(course)
+    task = programme.day(row.day).measure if row.day is not None and row.kind != RowKind.REST else None
+    if task is None or await _recorded(desk, course, task.measure, row) is not None:
+        return False
+    test = MEASURES[task.measure]
+    words = desk.words(person)
+    if not plausible(test, value):
+        text = words.say("checkin.implausible", value=value, low=test.low, high=test.high, unit=test.unit)
+        await desk.say(person, Message(text))
+        return True
+    first = await _recorded(desk, course, task.measure, None)
+    desk.session.add(
+        MeasureRow(course_id=course.id, ledger_id=row.id, measure=test.key, value=value, at=desk.now)
+    )
+    await desk.session.flush()
+    await note(desk, person, row, [("measure", str(value))])
+    text = words.say("checkin.measured", value=_plain(value), unit=test.unit)
+    if first is not None:
+        said = compare(test, first.value, value)
+        text += "\n\n" + words.say(
+            "checkin.compared", change=said, before=_plain(first.value), after=_plain(value), unit=test.unit
+        )
+    await desk.say(person, Message(text))
+    return True
+
+
+async def _recorded(desk: Desk, course: Course, measure: str, row: LedgerRow | None) -> MeasureRow | None:
+    """The value noted on a row, or with no row the course's first value of the measure."""
+    query = select(MeasureRow).where(MeasureRow.course_id == course.id, MeasureRow.measure == measure)
+    if row is not None:
+        query = query.where(MeasureRow.ledger_id == row.id)
+    return await desk.session.scalar(query.order_by(MeasureRow.id).limit(1))
+
+
+def _plain(value: float) -> str:
+    return f"{value:g}"

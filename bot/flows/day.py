@@ -1,0 +1,282 @@
+"""One local date of one course: its row is made once, shown, and filled by the answer to its morning question."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+
+from plans.programme import Programme
+from sqlalchemy import select
+
+from bot.flows import showing, telling, times
+from bot.flows.desk import Desk
+from bot.words.message import Message
+from db import courses, due
+from db.courses import CourseState
+from db.delivery import Kind
+from db.schema import Course, LedgerRow, Overrule, Person
+from plans import course as way
+from plans import localtime
+from plans.course import Decision, Entry, Overruling, Question, RowKind
+from plans.rules import Settings, Verdict
+from plans.talk import is_begun
+
+NO_NUDGE = 3
+"""Dates from the start without an evening nudge."""
+
+
+async def morning(desk: Desk, person_id: int) -> None:
+    """The morning tick for one person: makes and sends the next date's row, and plans the one after it.
+
+    A date that passed while nothing ran is made too, one tick after the other; its message is late and not sent.
+    """
+    person = await desk.session.get_one(Person, person_id)
+    course = await courses.open_course(desk.session, person)
+    if course is None or course.state == CourseState.JOINING:
+        await due.cancel(desk.session, due.DueKind.MORNING, person_id)
+        return
+    day = await _next_date(desk, person, course)
+    if day <= times.today(person, desk.now):
+        await make(desk, person, course, day, by_itself=True)
+    await plan_next(desk, person, course)
+
+
+async def _next_date(desk: Desk, person: Person, course: Course) -> date:
+    """The first date without a row that this person's zone has."""
+    last = await courses.last_row(desk.session, course)
+    first = (
+        last.local_date + timedelta(days=1) if last else (course.starts_on or times.today(person, desk.now))
+    )
+    while not localtime.date_exists(first, times.zone_of(person)):
+        first += timedelta(days=1)
+    return first
+
+
+async def plan_next(desk: Desk, person: Person, course: Course) -> None:
+    """Plans the morning of the first date without a row."""
+    if course.state in (CourseState.ACTIVE, CourseState.WAITING):
+        day = await _next_date(desk, person, course)
+        await due.plan(desk.session, due.DueKind.MORNING, person.id, times.morning_on(person, day))
+    else:
+        await due.cancel(desk.session, due.DueKind.MORNING, person.id)
+
+
+async def today(desk: Desk, person: Person) -> None:
+    """Shows the present date's row, making it when the morning has not done so."""
+    course = await courses.open_course(desk.session, person)
+    words = desk.words(person)
+    if course is None or course.state == CourseState.JOINING:
+        await desk.say(person, Message(words.say("day.no_course")))
+        return
+    day = times.today(person, desk.now)
+    row = await courses.row_on(desk.session, course, day)
+    if row is None and course.starts_on is not None and day < course.starts_on:
+        when = course.starts_on.strftime("%A")
+        await desk.say(person, Message(words.say("day.nothing_yet", when=when)))
+    elif row is None:
+        await make(desk, person, course, day, by_itself=False)
+        await plan_next(desk, person, course)
+    elif course.state == CourseState.WAITING:
+        coach = await telling.coach_person(desk, course)
+        await desk.say(person, Message(words.say("day.waiting", coach=coach.label)))
+    else:
+        await show(desk, person, course, row)
+
+
+async def make(desk: Desk, person: Person, course: Course, day: date, *, by_itself: bool) -> None:
+    """Makes the row of one date, once, applies what was decided, and sends what it brings."""
+    programme = await desk.programme(course)
+    if course.state == CourseState.WAITING:
+        waiting = Decision(RowKind.WAITING, courses.position_of(course), reason="waiting")
+        await courses.make_row(
+            desk.session, course, waiting, day=day, zone=times.zone_of(person), now=desk.now
+        )
+        if not by_itself:
+            coach = await telling.coach_person(desk, course)
+            await desk.say(person, Message(desk.words(person).say("day.waiting", coach=coach.label)))
+        return
+    past = [entry for _row, entry in await courses.history(desk.session, course)]
+    decision = await _decide(desk, course, programme, past, day)
+    if decision.kind is None:
+        await finish(desk, person, course)
+        return
+    row = await courses.make_row(
+        desk.session, course, decision, day=day, zone=times.zone_of(person), now=desk.now
+    )
+    await _tell_of_making(desk, course, past, row, decision)
+    if decision.kind is RowKind.WAITING:
+        course.state = CourseState.WAITING
+        coach = await telling.coach_person(desk, course)
+        await desk.say(person, Message(desk.words(person).say("day.waiting", coach=coach.label)))
+        return
+    await show(desk, person, course, row, by_itself=by_itself)
+    await _plan_nudge(desk, person, course, row)
+
+
+async def fill(desk: Desk, person: Person, course: Course, row: LedgerRow) -> None:
+    """Hands out the day of a row that was waiting for an answer; the filling is its making."""
+    programme = await desk.programme(course)
+    past = [entry for _row, entry in await courses.history(desk.session, course)]
+    decision = await _decide(desk, course, programme, past, row.local_date)
+    if decision.kind is None:
+        await finish(desk, person, course)
+        return
+    courses.fill_row(row, course, decision)
+    await _tell_of_making(desk, course, past[:-1], row, decision)
+    if decision.kind is RowKind.WAITING:
+        course.state = CourseState.WAITING
+        return
+    await show(desk, person, course, row)
+    await _plan_nudge(desk, person, course, row)
+
+
+async def remake(desk: Desk, person: Person, course: Course, row: LedgerRow) -> None:
+    """Changes a day that was repeated only because a pain number was missing, now that the number is there."""
+    programme = await desk.programme(course)
+    past = [entry for _row, entry in await courses.history(desk.session, course)]
+    decision = await _decide(desk, course, programme, past[:-1], row.local_date)
+    if decision.kind is None or decision.kind is RowKind.ASKING:
+        return
+    courses.fill_row(row, course, decision)
+    await show(desk, person, course, row)
+
+
+async def finish(desk: Desk, person: Person, course: Course) -> None:
+    """Ends a course that has no day left, and says so to both."""
+    course.state = CourseState.FINISHED
+    course.ended_at = desk.now
+    await due.cancel(desk.session, due.DueKind.MORNING, person.id)
+    await desk.say(person, Message(desk.words(person).say("day.finished")))
+    coach = await telling.coach_person(desk, course)
+    await desk.say(coach, Message(desk.words(coach).say("coach.finished", label=person.label)))
+
+
+async def show(
+    desk: Desk, person: Person, course: Course, row: LedgerRow, *, by_itself: bool = False
+) -> None:
+    """Sends a row's message and remembers it as the one that carries the row's buttons."""
+    message = await message_of(desk, person, course, row)
+    if by_itself:
+        row.outbox_id = await desk.send(
+            person,
+            message,
+            key=f"session:{person.id}:{row.local_date}",
+            kind=Kind.SESSION,
+            late_after=times.too_late(person, row.local_date),
+        )
+    else:
+        row.outbox_id = await desk.say(person, message)
+
+
+async def message_of(desk: Desk, person: Person, course: Course, row: LedgerRow) -> Message:
+    """A row as the client sees it: the day, a question, or what was noted of it and what follows."""
+    programme = await desk.programme(course)
+    pairs = await courses.history(desk.session, course)
+    upto = [(r, entry) for r, entry in pairs if r.local_date <= row.local_date]
+    words = desk.words(person)
+    if row.kind == RowKind.ASKING:
+        return showing.question(words, upto)
+    if not is_begun(upto[-1][1].checkin) or len(upto) < len(pairs):
+        return showing.day(words, programme, upto)
+    past = [entry for _row, entry in pairs]
+    follows = await ahead(desk, course, programme, past, row.local_date)
+    return showing.noted(words, programme, upto, follows, waiting=course.state == CourseState.WAITING)
+
+
+async def ahead(desk: Desk, course: Course, programme: Programme, past: list[Entry], day: date) -> Decision:
+    """What the date after `day` brings as things stand; nothing is applied."""
+    overruling = await pending(desk, course)
+    return way.decide(
+        programme,
+        courses.position_of(course),
+        past,
+        day + timedelta(days=1),
+        settings=settings_of(programme),
+        overruling=_as_overruling(overruling, await courses.last_answer_id(desk.session, course)),
+        ask=False,
+    )
+
+
+def settings_of(programme: Programme) -> Settings:
+    """A programme's cut-offs; it can only make the rules stricter."""
+    asked = programme.settings
+    return Settings(clean=asked.pain_clean, acceptable=asked.pain_acceptable, severe=asked.pain_severe)
+
+
+async def pending(desk: Desk, course: Course) -> Overrule | None:
+    """The coach's newest word that has not been applied yet."""
+    return await desk.session.scalar(
+        select(Overrule)
+        .where(Overrule.course_id == course.id, Overrule.applied_on.is_(None))
+        .order_by(Overrule.id.desc())
+        .limit(1)
+    )
+
+
+def _as_overruling(found: Overrule | None, last_answer: int | None) -> Overruling | None:
+    if found is None:
+        return None
+    verdict = {"repeat": Verdict.REPEAT, "ease": Verdict.EASE}.get(found.what)
+    return Overruling(verdict, newer=(last_answer or 0) > (found.seen_answer_id or 0))
+
+
+async def _decide(desk: Desk, course: Course, programme: Programme, past: list[Entry], day: date) -> Decision:
+    """Decides a date's row and uses up the coach's word, unless the row is still a question."""
+    found = await pending(desk, course)
+    overruling = _as_overruling(found, await courses.last_answer_id(desk.session, course))
+    decision = way.decide(
+        programme,
+        courses.position_of(course),
+        past,
+        day,
+        settings=settings_of(programme),
+        overruling=overruling,
+    )
+    if found is not None and decision.kind is not RowKind.ASKING:
+        found.applied_on = day
+        if overruling and overruling.newer and overruling.verdict and decision.reason != "coach":
+            await telling.tell_of(desk, course, cause="newer-evidence", at_once=False)
+    return decision
+
+
+async def _tell_of_making(
+    desk: Desk, course: Course, past: list[Entry], row: LedgerRow, decision: Decision
+) -> None:
+    """What the coach hears of when a row is made: the list's votes, the morning's news, an answer that stays away."""
+    fresh = [vote for vote in decision.votes if vote.rule in ("morning-after", "lapse")]
+    await telling.tell(desk, course, fresh, row=row)
+    if decision.question is Question.FLAG:
+        await telling.tell_of(
+            desk, course, cause="unsure-flag", at_once=True, row=row, facts={"flag": "unsure"}
+        )
+    elif decision.kind is RowKind.ASKING and past and past[-1].kind is RowKind.ASKING:
+        await telling.tell_of(desk, course, cause="no-answer", at_once=False, row=row)
+    unmeasured = [e for e in past[-2:] if e.kind is RowKind.MEASURE and not e.recorded]
+    if decision.reason == "not-measured" and len(unmeasured) == 2:
+        await telling.tell_of(desk, course, cause="not-measured", at_once=False, row=row)
+
+
+async def _plan_nudge(desk: Desk, person: Person, course: Course, row: LedgerRow) -> None:
+    started = course.starts_on or row.local_date
+    if row.kind == RowKind.SESSION and (row.local_date - started).days >= NO_NUDGE:
+        at = times.at(person, row.local_date, times.NUDGE)
+        if at > desk.now:
+            await due.plan(desk.session, due.DueKind.NUDGE, row.id, at)
+
+
+async def nudge(desk: Desk, row_id: int) -> None:
+    """Asks once in the evening after a session that nothing was said of."""
+    await due.cancel(desk.session, due.DueKind.NUDGE, row_id)
+    row = await desk.session.get_one(LedgerRow, row_id)
+    course = await desk.session.get_one(Course, row.course_id)
+    person = await desk.session.get_one(Person, row.person_id)
+    said = await courses.said_of(desk.session, row)
+    if course.state != CourseState.ACTIVE or said.completion is not None or said.odd or said.pain is not None:
+        return
+    words = desk.words(person)
+    await desk.send(
+        person,
+        Message(words.say("day.nudge"), showing.first_buttons(words, row.id)),
+        key=f"nudge:{person.id}:{row.local_date}",
+        kind=Kind.NUDGE,
+        late_after=times.at(person, row.local_date, times.QUIET),
+    )

@@ -1,0 +1,96 @@
+"""What a use case works with: the open transaction, the present moment, and a way to speak."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from datetime import datetime
+from functools import lru_cache
+
+from plans.programme import Programme
+from plans.reading import read_programme
+from sqlalchemy.ext.asyncio import AsyncSession
+
+from bot.words import Words, words
+from bot.words.message import Message
+from db import outbox
+from db.delivery import Kind
+from db.schema import Course, Person, ProgrammeVersion
+
+TERMS = "2026-11"
+"""The version of the text that a client agrees to."""
+
+
+@dataclass(slots=True)
+class Desk:
+    """One use case's tools. `cause` names what set it off and makes its answers' keys unique."""
+
+    session: AsyncSession
+    now: datetime
+    cause: str
+    bot_username: str
+    update_id: int | None = None
+    typed: bool = False
+    """Whether it was words that set this off: they are answered below, a tap changes the message it was under."""
+    _said: int = field(default=0)
+
+    def words(self, person: Person) -> Words:
+        """The words in a person's language."""
+        return words(person.language)
+
+    async def say(self, person: Person, message: Message) -> int:
+        """Answers a person; returns the outbox row."""
+        return await self.send(person, message, key=self._key(), kind=Kind.ANSWER)
+
+    async def send(
+        self, person: Person, message: Message, *, key: str, kind: Kind, late_after: datetime | None = None
+    ) -> int:
+        """Lets a message leave once for `key`; returns the outbox row."""
+        return await outbox.put(
+            self.session,
+            key=key,
+            chat=person.chat,
+            kind=kind,
+            method="send_message",
+            payload=message.payload(),
+            now=self.now,
+            late_after=late_after,
+        )
+
+    async def edit(self, person: Person, message: Message, row: int) -> None:
+        """Changes a message that was sent before, named by its outbox row."""
+        await outbox.put(
+            self.session,
+            key=self._key(),
+            chat=person.chat,
+            kind=Kind.EDIT,
+            method="edit_message_text",
+            payload=message.payload(),
+            now=self.now,
+            edits=row,
+        )
+
+    async def answer_tap(self, person: Person, query: str, text: str = "") -> None:
+        """Tells the platform that a tap was seen; `text` (at most 200 characters) shows for a moment."""
+        await outbox.put(
+            self.session,
+            key=self._key(),
+            chat=person.chat,
+            kind=Kind.TAP,
+            method="answer_callback_query",
+            payload={"callback_query_id": query, "text": text[:200]},
+            now=self.now,
+        )
+
+    async def programme(self, course: Course) -> Programme:
+        """The programme version that a course keeps."""
+        version = await self.session.get_one(ProgrammeVersion, course.version_id)
+        return _read(version.source)
+
+    def _key(self) -> str:
+        self._said += 1
+        return f"{self.cause}:{self._said}"
+
+
+@lru_cache(maxsize=256)
+def _read(source: str) -> Programme:
+    return read_programme(source)

@@ -1,0 +1,225 @@
+"""Joining: from a link to the first morning. What is asked next is the first thing that the record lacks."""
+
+from __future__ import annotations
+
+from datetime import time, timedelta
+
+from bot.flows import day, places, telling, times
+from bot.flows.desk import TERMS, Desk
+from bot.words.message import Button, Message, column
+from db import courses, due, links, people
+from db.courses import CourseState
+from db.schema import Coach, Course, Invite, Person
+from plans import dose
+
+MORNINGS = ("06:00", "06:30", "07:00", "07:30", "08:00", "09:00")
+
+
+async def open_link(desk: Desk, person: Person, token: str) -> None:
+    """/start with a token: a coach's one-time link, or an invitation."""
+    if token.startswith("coach-"):
+        await _become_coach(desk, person, token)
+    else:
+        await _be_invited(desk, person, token)
+
+
+async def _become_coach(desk: Desk, person: Person, token: str) -> None:
+    words = desk.words(person)
+    problem = await links.use_coach_link(desk.session, token, person, desk.now)
+    if problem is not None:
+        await desk.say(person, Message(words.say("joining.link_problem", problem=problem)))
+        return
+    coach = await people.make_coach(desk.session, person, desk.now)
+    await plan_digest(desk, person, coach)
+    await desk.say(person, Message(words.say("coach.welcome", name=person.label)))
+    if person.zone is None:
+        person.asking = "zone"
+        await desk.say(person, Message(words.say("coach.zone")))
+
+
+async def plan_digest(desk: Desk, person: Person, coach: Coach) -> None:
+    """Plans the coach's next weekly digest in their own evening."""
+    at = times.next_weekday(person, coach.digest_weekday, times.DIGEST, desk.now)
+    await due.plan(desk.session, due.DueKind.DIGEST, coach.id, at)
+
+
+async def _be_invited(desk: Desk, person: Person, token: str) -> None:
+    words = desk.words(person)
+    invite = await links.find_invite(desk.session, token, desk.now)
+    if not isinstance(invite, Invite):
+        await desk.say(person, Message(words.say("joining.link_problem", problem=invite)))
+        return
+    course = await courses.open_course(desk.session, person)
+    if course is not None and course.state != CourseState.JOINING:
+        await desk.say(person, Message(words.say("joining.already")))
+        return
+    if course is None:
+        course = Course(
+            person_id=person.id, coach_id=0, version_id=0, state=CourseState.JOINING, day=1, level=0
+        )
+        course.rests_taken, course.created_at = 0, desk.now
+        desk.session.add(course)
+    course.coach_id, course.version_id, course.invite_id = invite.coach_id, invite.version_id, invite.id
+    await desk.session.flush()
+    await ask_next(desk, person, course)
+
+
+async def ask_next(desk: Desk, person: Person, course: Course) -> None:
+    """Asks the first thing that is missing before the course can begin."""
+    words = desk.words(person)
+    _ = words.gettext
+    if course.starts_on is not None:
+        return
+    if not await people.has_agreed(desk.session, person, TERMS) or course.invite_id is not None:
+        await desk.say(person, await _agreement(desk, person, course))
+    elif course.screened is None:
+        buttons = column(
+            Button(_("None of these"), f"screen:{course.id}:none"),
+            Button(_("Something of this"), f"screen:{course.id}:something"),
+        )
+        await desk.say(person, Message(words.say("joining.screening"), buttons))
+    elif person.zone is None:
+        await desk.say(person, Message(words.say("joining.zone")))
+    elif person.morning is None:
+        await desk.say(person, morning_question(desk, person))
+    else:
+        buttons = column(
+            Button(_("Begin today"), f"begin:{course.id}:today"),
+            Button(_("Begin tomorrow"), f"begin:{course.id}:tomorrow"),
+        )
+        text = words.say("joining.begin", time=person.morning.strftime("%H:%M"))
+        await desk.say(person, Message(text, buttons))
+
+
+async def _agreement(desk: Desk, person: Person, course: Course) -> Message:
+    words = desk.words(person)
+    programme = await desk.programme(course)
+    coach = await telling.coach_person(desk, course)
+    lengths = [dose.minutes(d) for d in programme.days if d.kind == "session"]
+    text = words.say(
+        "joining.agreement",
+        coach=coach.label,
+        title=programme.title,
+        dates=len(programme.days),
+        low=min((low for low, _high in lengths), default=0),
+        high=max((high for _low, high in lengths), default=0),
+    )
+    _ = words.gettext
+    buttons = column(
+        Button(_("I am 18 or over, and I agree"), f"join:{course.id}:agree"),
+        Button(_("No, thank you"), f"join:{course.id}:no"),
+    )
+    return Message(text, buttons)
+
+
+def morning_question(desk: Desk, person: Person) -> Message:
+    """At what time the session should come; a time can be typed too."""
+    buttons = [Button(text, f"time:{text.replace(':', '')}") for text in MORNINGS]
+    text = desk.words(person).say("joining.morning", zone=times.zone_of(person))
+    return Message(text, (tuple(buttons[:3]), tuple(buttons[3:])))
+
+
+async def agree(desk: Desk, person: Person, course: Course, value: str) -> None:
+    """The answer to the agreement; a place of the invitation is taken with a yes."""
+    words = desk.words(person)
+    if course.state != CourseState.JOINING or course.invite_id is None:
+        return
+    if value != "agree":
+        await desk.session.delete(course)
+        await desk.say(person, Message(words.say("joining.declined")))
+        return
+    if not await links.take_place(desk.session, course.invite_id):
+        await desk.session.delete(course)
+        await desk.say(person, Message(words.say("joining.no_place")))
+        return
+    course.invite_id = None
+    await people.agree(desk.session, person, text_version=TERMS, now=desk.now)
+    await ask_next(desk, person, course)
+
+
+async def screen(desk: Desk, person: Person, course: Course, value: str) -> None:
+    """The answer to the health question."""
+    if course.state == CourseState.JOINING and course.screened is None:
+        course.screened = "none" if value == "none" else "something"
+        await ask_next(desk, person, course)
+
+
+async def type_zone(desk: Desk, person: Person, text: str) -> None:
+    """A typed city: one match is taken, several are offered."""
+    words = desk.words(person)
+    found = places.zones_like(text[:80])
+    if not found:
+        await desk.say(person, Message(words.say("joining.zone_unknown", found=text[:80])))
+    elif len(found) == 1:
+        await take_zone(desk, person, found[0])
+    else:
+        buttons = column(*(Button(name.replace("_", " "), f"zone:{name}") for name in found))
+        await desk.say(person, Message(words.say("joining.zone_choice"), buttons))
+
+
+async def take_zone(desk: Desk, person: Person, zone: str) -> None:
+    """Takes a zone by its IANA name; it acts from the next date without a row."""
+    person.zone = zone
+    if person.asking == "zone":
+        person.asking = None
+    await _after_setting(desk, person)
+
+
+async def type_morning(desk: Desk, person: Person, text: str) -> None:
+    """A typed time of day."""
+    found = places.time_of(text)
+    if found is None:
+        await desk.say(person, Message(desk.words(person).say("joining.morning_unknown")))
+    else:
+        await take_morning(desk, person, found)
+
+
+async def take_morning(desk: Desk, person: Person, at: time) -> None:
+    """Takes the local time of the morning message."""
+    person.morning = at
+    if person.asking == "morning":
+        person.asking = None
+    await _after_setting(desk, person)
+
+
+async def _after_setting(desk: Desk, person: Person) -> None:
+    course = await courses.open_course(desk.session, person)
+    if course is not None and course.state == CourseState.JOINING:
+        await ask_next(desk, person, course)
+        return
+    coach = await people.coach_of(desk.session, person)
+    if coach is not None:
+        await plan_digest(desk, person, coach)
+    if course is not None:
+        await day.plan_next(desk, person, course)
+    at = (person.morning or times.MORNING).strftime("%H:%M")
+    text = desk.words(person).say("client.changed", zone=times.zone_of(person), time=at)
+    await desk.say(person, Message(text))
+
+
+async def begin(desk: Desk, person: Person, course: Course, value: str) -> None:
+    """Begins today or tomorrow; after "something of this" the coach's word comes first."""
+    if (
+        course.state != CourseState.JOINING
+        or course.screened is None
+        or None in (person.zone, person.morning)
+    ):
+        return
+    words = desk.words(person)
+    today = times.today(person, desk.now)
+    course.starts_on = today if value == "today" else today + timedelta(days=1)
+    course.state = CourseState.ACTIVE
+    programme = await desk.programme(course)
+    coach = await telling.coach_person(desk, course)
+    text = desk.words(coach).say("coach.joined", label=person.label, title=programme.title)
+    await desk.say(coach, Message(text))
+    if course.screened == "something":
+        course.state = CourseState.WAITING
+        await telling.tell_of(desk, course, cause="screening", at_once=True, waits=True)
+        await desk.say(person, Message(words.say("joining.waits", coach=coach.label)))
+    elif value == "today":
+        await day.make(desk, person, course, today, by_itself=False)
+    else:
+        at = (person.morning or times.MORNING).strftime("%H:%M")
+        await desk.say(person, Message(words.say("joining.begins", time=at)))
+    await day.plan_next(desk, person, course)

@@ -1,0 +1,49 @@
+"""Settings, and stopping: one tap away at any time."""
+
+from __future__ import annotations
+
+from bot.flows import telling, times
+from bot.flows.desk import Desk
+from bot.words.message import Button, Message, column
+from db import courses, due, people
+from db.courses import CourseState
+from db.schema import Person
+
+
+async def settings(desk: Desk, person: Person) -> None:
+    """/settings: city, time, and the way out."""
+    words = desk.words(person)
+    _ = words.gettext
+    at = (person.morning or times.MORNING).strftime("%H:%M")
+    rows = column(
+        Button(_("Another city"), "settings:zone"),
+        Button(_("Another time"), "settings:morning"),
+        Button(_("Stop the course"), "stop:ask"),
+    )
+    await desk.say(person, Message(words.say("client.settings", zone=times.zone_of(person), time=at), rows))
+
+
+async def ask(desk: Desk, person: Person) -> None:
+    """Asks once before a course is stopped."""
+    words = desk.words(person)
+    _ = words.gettext
+    rows = column(Button(_("Yes, stop"), "stop:yes"), Button(_("No, go on"), "stop:no"))
+    await desk.say(person, Message(words.say("client.stop_ask"), rows))
+
+
+async def stop(desk: Desk, person: Person) -> None:
+    """Ends the person's course and agreement; nothing more is sent, and the coach is told."""
+    course = await courses.open_course(desk.session, person)
+    words = desk.words(person)
+    if course is None:
+        await desk.say(person, Message(words.say("day.no_course")))
+        return
+    began = course.state != CourseState.JOINING
+    course.state = CourseState.STOPPED
+    course.ended_at = desk.now
+    await people.withdraw(desk.session, person, desk.now)
+    await due.cancel(desk.session, due.DueKind.MORNING, person.id)
+    await desk.say(person, Message(words.say("client.stopped")))
+    if began:
+        coach = await telling.coach_person(desk, course)
+        await desk.say(coach, Message(desk.words(coach).say("coach.stopped", label=person.label)))

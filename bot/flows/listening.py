@@ -1,0 +1,181 @@
+"""Free text: read by the closed grammar, led to the question it answers, asked back or passed on; nothing is eaten."""
+
+from __future__ import annotations
+
+import re
+
+from bot.flows import checkin, coaching, day, joining, leaving, showing, telling
+from bot.flows.desk import Desk
+from bot.words.message import Message
+from db import courses, people
+from db.courses import CourseState
+from db.schema import Course, LedgerRow, Person
+from plans.checkin import CheckIn
+from plans.course import Question, RowKind, open_question
+from plans.redflags import find_flag
+from plans.replies import Reply, read_reply
+from plans.talk import Ask, merged, next_ask
+
+WORD = re.compile(r"[^\W\d_]{2,}")
+
+
+async def heard(desk: Desk, person: Person, text: str) -> None:
+    """One typed message from anybody."""
+    desk.typed = True
+    course = await courses.open_course(desk.session, person)
+    if await _answers_own_question(desk, person, text):
+        return
+    if course is not None and course.state == CourseState.JOINING:
+        await _while_joining(desk, person, course, text)
+    elif course is not None:
+        await _client_says(desk, person, course, text)
+    elif await people.coach_of(desk.session, person) is not None:
+        await desk.say(person, Message(desk.words(person).say("coach.help")))
+    else:
+        await desk.say(person, Message(desk.words(person).say("joining.stranger")))
+
+
+async def _answers_own_question(desk: Desk, person: Person, text: str) -> bool:
+    if person.asking == "zone":
+        await joining.type_zone(desk, person, text)
+    elif person.asking == "morning":
+        await joining.type_morning(desk, person, text)
+    elif person.asking is not None and person.asking.startswith("found-out:"):
+        coach = await people.coach_of(desk.session, person)
+        if coach is None:
+            return False
+        await coaching.let_go(desk, person, coach, int(person.asking.partition(":")[2]), text)
+    else:
+        return False
+    return True
+
+
+async def _while_joining(desk: Desk, person: Person, course: Course, text: str) -> None:
+    if read_reply(text, language=person.language).request == "stop":
+        await leaving.ask(desk, person)
+    elif course.invite_id is None and course.screened is not None and person.zone is None:
+        await joining.type_zone(desk, person, text)
+    elif course.invite_id is None and course.screened is not None and person.morning is None:
+        await joining.type_morning(desk, person, text)
+    else:
+        await joining.ask_next(desk, person, course)
+
+
+async def _client_says(desk: Desk, person: Person, course: Course, text: str) -> None:
+    reply = read_reply(text, language=person.language)
+    if reply.request == "stop":
+        await leaving.ask(desk, person)
+        return
+    row = await _row_meant(desk, course)
+    if row is None:
+        await _pass_on(desk, person, course, text)
+        return
+    if await _is_a_plain_request(desk, person, course, reply, text):
+        return
+    if await _is_an_open_number(desk, person, course, row, reply):
+        return
+    await _take(desk, person, course, row, reply, text)
+
+
+async def _row_meant(desk: Desk, course: Course) -> LedgerRow | None:
+    """The row that words are about: the newest, or the one that an open morning question asks about."""
+    pairs = await courses.history(desk.session, course)
+    if not pairs:
+        return None
+    return showing.source_of(pairs)[0] if pairs[-1][0].kind == RowKind.ASKING else pairs[-1][0]
+
+
+async def _is_a_plain_request(desk: Desk, person: Person, course: Course, reply: Reply, text: str) -> bool:
+    words = desk.words(person)
+    if reply.request == "help":
+        await desk.say(person, Message(words.say("client.help")))
+    elif reply.request == "today":
+        await day.today(desk, person)
+    elif reply.request == "change-time":
+        person.asking = "morning"
+        await desk.say(person, joining.morning_question(desk, person))
+    elif reply.request == "thanks":
+        await desk.say(person, Message(words.say("checkin.welcome")))
+    elif reply.request is not None and reply.red_flag is None and reply.completion is None:
+        await _pass_on(desk, person, course, text)
+    else:
+        return False
+    return True
+
+
+async def _is_an_open_number(
+    desk: Desk, person: Person, course: Course, row: LedgerRow, reply: Reply
+) -> bool:
+    """A bare number answers the number question that is open, or is the day's test."""
+    if reply.number is None or reply.completion is not None:
+        return False
+    said = await courses.said_of(desk.session, row)
+    newest = await courses.last_row(desk.session, course)
+    asked_pain = next_ask(said) is Ask.PAIN or (newest is not None and newest.kind == RowKind.ASKING)
+    if asked_pain:
+        if reply.number != int(reply.number) or not 0 <= reply.number <= 10:
+            await desk.say(
+                person, Message(desk.words(person).say("checkin.off_scale", found=f"{reply.number:g}"))
+            )
+        else:
+            await checkin.change(desk, person, course, row, said, _with_pain(said, int(reply.number)))
+        return True
+    return await checkin.measure(desk, person, course, row, reply.number)
+
+
+def _with_pain(said: CheckIn, pain: int) -> CheckIn:
+    return merged(said, Reply(pain=pain), None)
+
+
+async def _take(desk: Desk, person: Person, course: Course, row: LedgerRow, reply: Reply, text: str) -> None:
+    """Words about a session or a body: into the check-in, and on to the question that is open."""
+    words = desk.words(person)
+    if reply.error is not None:
+        await desk.say(person, Message(words.say("checkin.off_scale", found=text[:60])))
+        return
+    newest = await courses.last_row(desk.session, course)
+    if newest is not None and newest.kind == RowKind.ASKING and reply.morning is not None:
+        if await _asked(desk, course, newest) is Question.MORNING and reply.red_flag is None:
+            await checkin.take_morning(desk, person, course, newest, reply.morning)
+            return
+    before = await courses.said_of(desk.session, row)
+    after = merged(before, reply, find_flag(text))
+    if after != before:
+        await checkin.change(desk, person, course, row, before, after, quote=text)
+        return
+    if reply == Reply() or not _says_something(reply):
+        await _not_read(desk, person, course, text)
+        return
+    await desk.say(person, await day.message_of(desk, person, course, row))
+
+
+def _says_something(reply: Reply) -> bool:
+    facts = (
+        reply.completion,
+        reply.pain,
+        reply.kind,
+        reply.place,
+        reply.why,
+        reply.tightness,
+        reply.red_flag,
+    )
+    return bool(reply.sore) or any(fact is not None for fact in facts)
+
+
+async def _asked(desk: Desk, course: Course, newest: LedgerRow) -> Question | None:
+    entries = [entry for _row, entry in await courses.history(desk.session, course)]
+    return open_question(entries, asked_on=newest.local_date)
+
+
+async def _not_read(desk: Desk, person: Person, course: Course, text: str) -> None:
+    """Words that are no answer go to the coach as a note; what has no words is asked back."""
+    if len(WORD.findall(text)) >= 2:
+        await _pass_on(desk, person, course, text)
+    else:
+        await desk.say(person, Message(desk.words(person).say("checkin.not_understood")))
+
+
+async def _pass_on(desk: Desk, person: Person, course: Course, text: str) -> None:
+    coach = await telling.note(desk, course, text)
+    await checkin.note(desk, person, None, [("note", text[:4096])])
+    await desk.say(person, Message(desk.words(person).say("checkin.passed_on", coach=coach.label)))

@@ -1,0 +1,278 @@
+"""Rows of the ledger as messages: words and buttons from plain values, no database."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from markupsafe import Markup
+from plans.programme import Programme
+
+from bot.words import Words
+from bot.words.doses import headline, session_lines
+from bot.words.message import Button, Message, Rows, column, joined
+from db.schema import LedgerRow
+from plans import easing, movements
+from plans.checkin import CheckIn, Flag, Kind
+from plans.course import Decision, Entry, Question, RowKind, open_question
+from plans.measures import MEASURES
+from plans.rules import Verdict
+from plans.talk import Ask, next_ask
+
+Pairs = Sequence[tuple[LedgerRow, Entry]]
+"""A course's rows, oldest first, each beside what the rules see of it; the last is the one to show."""
+
+
+def day(words: Words, programme: Programme, pairs: Pairs) -> Message:
+    """A day that is handed out: what to do, why when it is not simply the next day, and the buttons."""
+    row, entry = pairs[-1]
+    missing = _still_missing(words, pairs)
+    if entry.kind is RowKind.REST:
+        return Message(_rest(words, programme, pairs), _odd_button(words, row.id))
+    text = _session(words, programme, pairs)
+    if entry.kind is RowKind.MEASURE:
+        return Message(text, _odd_button(words, row.id))
+    return Message(joined(text, missing.text), first_buttons(words, row.id) + missing.rows)
+
+
+def _session(words: Words, programme: Programme, pairs: Pairs) -> Markup:
+    row, entry = pairs[-1]
+    if row.day is None:
+        raise ValueError(f"ledger row {row.id} of kind {row.kind} has no day")
+    day = easing.eased(programme.day(row.day), row.level, movements.library())
+    test = day.measure
+    measure = MEASURES[test.measure] if test else None
+    told = None
+    if test and measure and not entry.recorded:
+        told = words.say(
+            "day.measure", name=measure.name, trials=test.trials, how=measure.how, unit=measure.unit
+        )
+    return words.say(
+        "day.session",
+        headline=headline(day, gettext=words.gettext),
+        why=_why(words, pairs),
+        lines=session_lines(day, gettext=words.gettext) if day.session else [],
+        level=row.level if day.session else 0,
+        caution=words.say("day.caution"),
+        measure=told,
+        text=day.text,
+        link=day.link,
+    )
+
+
+def _rest(words: Words, programme: Programme, pairs: Pairs) -> Markup:
+    row, _entry = pairs[-1]
+    planned = programme.day(row.day) if row.day is not None else None
+    is_rest = planned is not None and planned.kind == "rest"
+    title = headline(planned, gettext=words.gettext) if planned and is_rest else words.say("day.day_off")
+    text = planned.text if planned and is_rest and planned.text else words.say("day.day_off_text")
+    return words.say("day.rest", headline=title, why=_why(words, pairs), text=text)
+
+
+def _why(words: Words, pairs: Pairs) -> Markup | None:
+    """Why this day, said only when it is not simply the next one."""
+    row, entry = pairs[-1]
+    decision = row.decision or {}
+    if decision.get("reason") in ("clean", "start", "rest-over", "measured", None):
+        return None
+    before = [e.day for _r, e in pairs[:-1] if e.kind in (RowKind.SESSION, RowKind.MEASURE)]
+    again = bool(before) and before[-1] == entry.day
+    return words.say("day.why", again=again, reason=decision["reason"], f=_facts(decision)) or None
+
+
+def _facts(decision: dict[str, object]) -> dict[str, object]:
+    votes = decision.get("votes")
+    found = [v for v in votes if v["rule"] == decision["reason"]] if isinstance(votes, list) else []
+    return dict(found[0]["facts"]) if found else {}
+
+
+def _still_missing(words: Words, pairs: Pairs) -> Message:
+    """The pain number of the session before, asked once more in the same message as the repeated day."""
+    row, _entry = pairs[-1]
+    if (row.decision or {}).get("reason") != "unanswered":
+        return Message(Markup())
+    source = next((r for r, e in reversed(pairs[:-1]) if e.kind is RowKind.SESSION), None)
+    if source is None:
+        return Message(Markup())
+    return Message(words.say("day.pain_still_missing"), numbers(f"c:{source.id}:pain", 0))
+
+
+def question(words: Words, pairs: Pairs) -> Message:
+    """A morning's question, asked before anything is handed out."""
+    row, _entry = pairs[-1]
+    asked = open_question([entry for _r, entry in pairs], asked_on=row.local_date)
+    source, said = source_of(pairs)
+    if asked is Question.FLAG:
+        return Message(words.say("day.flag_question", sign=None), _yes_no(words, source.id))
+    if asked is Question.PAIN:
+        return Message(words.say("day.pain_missing"), numbers(f"c:{source.id}:pain", 0))
+    _ = words.gettext
+    answers = column(
+        Button(_("Settled"), f"m:{row.id}:settled"),
+        Button(_("About the same"), f"m:{row.id}:same"),
+        Button(_("Worse"), f"m:{row.id}:worse"),
+    )
+    return Message(words.say("day.how_now", pain=said.pain), answers)
+
+
+def source_of(pairs: Pairs) -> tuple[LedgerRow, CheckIn]:
+    """The row whose answer an open morning question is about. Raises LookupError when there is none."""
+    for row, entry in reversed(pairs):
+        if entry.kind is not RowKind.ASKING and (entry.kind is RowKind.SESSION or entry.checkin != CheckIn()):
+            return row, entry.checkin
+    raise LookupError("no row that a question could be about")
+
+
+def noted(words: Words, programme: Programme, pairs: Pairs, follows: Decision, *, waiting: bool) -> Message:
+    """What was noted of a row, the next question or what follows and why, and a way to correct it."""
+    row, entry = pairs[-1]
+    said = entry.checkin
+    missing = next_ask(said)
+    line = words.say("checkin.noted", said=said)
+    if missing is not None:
+        text, rows = ask(words, row.id, missing)
+        return Message(joined(line, text), rows)
+    if waiting:
+        return Message(joined(line, _coming(words, entry, follows)))
+    if said.completion is None and entry.kind is RowKind.SESSION:
+        softened = words.say("checkin.softened") if row.level else None
+        text = _session(words, programme, pairs)
+        return Message(joined(line, softened, text), first_buttons(words, row.id)[:-1] + _fix(words, row.id))
+    if said.completion is None:
+        off = words.say("checkin.off_today") if entry.kind is RowKind.REST else None
+        return Message(joined(line, off), _fix(words, row.id))
+    tail = words.say("checkin.asked_first") if _asked_first(entry) else None
+    tight = words.say("checkin.ask_tightness") if said.tightness is None else None
+    rows = numbers(f"c:{row.id}:tight", 0) if tight else ()
+    return Message(joined(line, _coming(words, entry, follows), tail, tight), rows + _fix(words, row.id))
+
+
+def _asked_first(entry: Entry) -> bool:
+    return open_question([entry]) is not None
+
+
+def _coming(words: Words, entry: Entry, follows: Decision) -> Markup:
+    facts = {
+        "kind": follows.kind,
+        "day": follows.day,
+        "then": follows.position.day,
+        "level": follows.position.level,
+        "prescribed": follows.prescribed,
+        "again": follows.day == entry.day and follows.verdict is not Verdict.ADVANCE,
+    }
+    return words.say("checkin.coming", d=facts, reason=follows.reason, f=follows.facts)
+
+
+# --- buttons --------------------------------------------------------------------------------------------------------
+
+
+def first_buttons(words: Words, row: int) -> Rows:
+    """The five ways to say how a session went."""
+    _ = words.gettext
+    return (
+        (Button(_("All done, no pain"), f"c:{row}:all"),),
+        (Button(_("Done, some pain"), f"c:{row}:some"), Button(_("Part of it"), f"c:{row}:part")),
+        (Button(_("Not today"), f"c:{row}:none"),),
+        *_odd_button(words, row),
+    )
+
+
+def _odd_button(words: Words, row: int) -> Rows:
+    return ((Button(words.gettext("Sore, pain or something odd"), f"c:{row}:odd"),),)
+
+
+def _fix(words: Words, row: int) -> Rows:
+    return ((Button(words.gettext("Change this answer"), f"c:{row}:fix"),),)
+
+
+def _yes_no(words: Words, row: int) -> Rows:
+    _ = words.gettext
+    return column(Button(_("Yes, that is so"), f"c:{row}:flag:yes"), Button(_("No"), f"c:{row}:flag:no"))
+
+
+def numbers(prefix: str, first: int) -> Rows:
+    """Plain numbers from `first` to 10 in two rows."""
+    row = [Button(str(n), f"{prefix}:{n}") for n in range(first, 11)]
+    return tuple(row[:5]), tuple(row[5:])
+
+
+def ask(words: Words, row: int, missing: Ask) -> tuple[Markup, Rows]:
+    """One question of the check-in and its buttons."""
+    return _ASKS[missing](words, row)
+
+
+def _ask_pain(words: Words, row: int) -> tuple[Markup, Rows]:
+    none = Button(words.gettext("No pain after all"), f"c:{row}:pain:0")
+    return words.say("checkin.ask_pain"), (*numbers(f"c:{row}:pain", 1), (none,))
+
+
+def _ask_half(words: Words, row: int) -> tuple[Markup, Rows]:
+    _ = words.gettext
+    rows = column(
+        Button(_("Less than half"), f"c:{row}:half:no"), Button(_("Half or more"), f"c:{row}:half:yes")
+    )
+    return words.say("checkin.ask_half"), rows
+
+
+def _ask_why(words: Words, row: int) -> tuple[Markup, Rows]:
+    _ = words.gettext
+    pairs = (
+        (_("No time"), "time"),
+        (_("Too hard"), "too-hard"),
+        (_("Sore or in pain"), "pain"),
+        (_("Ill"), "ill"),
+        (_("Something else"), "other"),
+    )
+    return words.say("checkin.ask_why"), column(
+        *(Button(label, f"c:{row}:why:{key}") for label, key in pairs)
+    )
+
+
+def _ask_kind(words: Words, row: int) -> tuple[Markup, Rows]:
+    _ = words.gettext
+    pairs = (
+        (_("Dull, on both sides"), Kind.DULL_BOTH),
+        (_("Dull, on one side"), Kind.DULL_ONE),
+        (_("Sharp or sudden"), Kind.SHARP),
+        (_("Numb, tingling or shooting"), Kind.NERVE),
+        (_("Pop, bruise, swelling, no weight on it"), Kind.POP),
+        (_("Something else"), Kind.OTHER),
+    )
+    return words.say("checkin.ask_kind"), column(
+        *(Button(label, f"c:{row}:kind:{key}") for label, key in pairs)
+    )
+
+
+def _ask_place(words: Words, row: int) -> tuple[Markup, Rows]:
+    _ = words.gettext
+    rows = (
+        (Button(_("Where we stretch, left"), f"c:{row}:place:here-left"),),
+        (Button(_("Where we stretch, right"), f"c:{row}:place:here-right"),),
+        (Button(_("Where we stretch, both sides"), f"c:{row}:place:here-both"),),
+        (Button(_("Somewhere else"), f"c:{row}:place:elsewhere"),),
+    )
+    return words.say("checkin.ask_place"), rows
+
+
+def _ask_flag(words: Words, row: int) -> tuple[Markup, Rows]:
+    return words.say("day.flag_question", sign=None), _yes_no(words, row)
+
+
+_ASKS: dict[Ask, Callable[[Words, int], tuple[Markup, Rows]]] = {
+    Ask.PAIN: _ask_pain,
+    Ask.HALF: _ask_half,
+    Ask.WHY: _ask_why,
+    Ask.KIND: _ask_kind,
+    Ask.PLACE: _ask_place,
+    Ask.FLAG: _ask_flag,
+}
+
+
+def caution(words: Words, said: CheckIn) -> Message:
+    """The text that comes with a referral: stop, whom to see, how soon; never a diagnosis."""
+    level = said.flag if said.flag is not None else _level_of(said)
+    return Message(words.say("checkin.caution", level=str(level)))
+
+
+def _level_of(said: CheckIn) -> Flag:
+    grave = said.kind in (Kind.SHARP, Kind.POP) or (said.pain or 0) >= 8
+    return Flag.SAME_DAY if grave and said.kind is not Kind.NERVE else Flag.CLINICIAN

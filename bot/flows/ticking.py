@@ -1,0 +1,17 @@
+"""What happens when something comes due: the table from a kind to its use case."""
+
+from __future__ import annotations
+
+from collections.abc import Awaitable, Callable, Mapping
+
+from bot.flows import day, digest, telling
+from bot.flows.desk import Desk
+from db.due import DueKind
+
+WHEN_DUE: Mapping[str, Callable[[Desk, int], Awaitable[None]]] = {
+    DueKind.MORNING: day.morning,
+    DueKind.NUDGE: day.nudge,
+    DueKind.DIGEST: digest.weekly,
+    DueKind.LIST: telling.morning_list,
+}
+"""Each use case takes the subject's id and plans or cancels its own next instant."""

@@ -1,0 +1,85 @@
+"""The one thing that happens by itself: a tick finds what is due and does it, in order. APScheduler only ticks."""
+
+from __future__ import annotations
+
+import asyncio
+import logging
+from collections.abc import AsyncIterator
+from contextlib import asynccontextmanager
+from datetime import datetime, timedelta
+
+from apscheduler.schedulers.asyncio import AsyncIOScheduler
+from sqlalchemy.ext.asyncio import AsyncSession
+
+from bot.clocks import Calendar
+from bot.flows.desk import Desk
+from bot.flows.ticking import WHEN_DUE
+from db import due
+from db.engine import Database
+from db.schema import Due
+
+log = logging.getLogger(__name__)
+
+BATCH = 200
+AGAIN = timedelta(minutes=5)
+"""After an error the same thing is tried again so much later, by the calendar."""
+
+
+class Ticker:
+    """Does what is due. One tick at a time; a failing one is put off and never holds up the others."""
+
+    def __init__(self, database: Database, calendar: Calendar, bot_username: str) -> None:
+        self._database = database
+        self._calendar = calendar
+        self._bot_username = bot_username
+        self.lock = asyncio.Lock()
+        """Held during a tick, and by whoever moves the calendar."""
+
+    async def tick(self) -> None:
+        """Does everything that is due by the calendar."""
+        async with self.lock:
+            await self.do_due(self._calendar.now())
+
+    async def do_due(self, now: datetime) -> None:
+        """Does everything that is due by `now`; the caller holds the lock."""
+        while True:
+            async with self._database.reading() as session:
+                found = [(row.id, row.kind, row.subject) for row in await due.due_by(session, now, limit=BATCH)]
+            if not found:
+                return
+            await asyncio.gather(*(self._do(row, kind, subject, now) for row, kind, subject in found))
+
+    async def _do(self, row: int, kind: str, subject: int, now: datetime) -> None:
+        try:
+            await self._database.write(lambda session: self._use_case(session, row, now))
+        except Exception:
+            log.exception("tick-failed", extra={"kind": kind, "subject": subject})
+            await self._database.write(lambda session: due.plan(session, due.DueKind(kind), subject, now + AGAIN))
+
+    async def _use_case(self, session: AsyncSession, row: int, now: datetime) -> None:
+        found = await session.get(Due, row)
+        if found is None or found.at > now:
+            return
+        desk = Desk(
+            session=session,
+            now=now,
+            cause=f"due:{found.kind}:{found.subject}:{found.at.isoformat()}",
+            bot_username=self._bot_username,
+        )
+        await WHEN_DUE[found.kind](desk, found.subject)
+
+
+@asynccontextmanager
+async def ticking(ticker: Ticker, *, seconds: float) -> AsyncIterator[None]:
+    """Ticks every so many seconds of real time while the block runs."""
+    scheduler = AsyncIOScheduler(timezone="UTC")
+    scheduler.add_job(
+        ticker.tick, "interval", seconds=seconds, max_instances=1, coalesce=True, misfire_grace_time=None
+    )
+    scheduler.start()
+    try:
+        yield
+    finally:
+        scheduler.shutdown(wait=False)
+        async with ticker.lock:
+            log.debug("ticks-stopped")

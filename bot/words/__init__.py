@@ -1,0 +1,44 @@
+"""All words that people read: templates and catalogues. English is the source language."""
+
+from __future__ import annotations
+
+from functools import cache
+from gettext import NullTranslations
+
+from jinja2 import Environment, PackageLoader, StrictUndefined
+from markupsafe import Markup
+
+
+class Words:
+    """The words of one language."""
+
+    def __init__(self, language: str, catalogue: NullTranslations) -> None:
+        self.language = language
+        self.gettext = catalogue.gettext
+        self._templates = Environment(
+            loader=PackageLoader("bot.words", "templates"),
+            autoescape=True,
+            undefined=StrictUndefined,
+            extensions=["jinja2.ext.i18n"],
+            trim_blocks=True,
+            lstrip_blocks=True,
+        )
+        self._templates.policies["ext.i18n.trimmed"] = True
+        self._templates.install_gettext_translations(catalogue, newstyle=True)  # type: ignore[attr-defined]
+
+    def say(self, name: str, **facts: object) -> Markup:
+        """The message `file.part` with these facts in it, escaped for the platform's HTML.
+
+        Raises KeyError when there is no such message.
+        """
+        file, _, part = name.partition(".")
+        macro = getattr(self._templates.get_template(f"{file}.j2").module, part, None)
+        if macro is None:
+            raise KeyError(f"no words for {name!r}: bot/words/templates/{file}.j2 has no {part!r}")
+        return Markup(str(macro(**facts)).strip())
+
+
+@cache
+def words(language: str) -> Words:
+    """The words of a language; English, the source, needs no catalogue."""
+    return Words(language, NullTranslations())

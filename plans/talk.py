@@ -1,0 +1,101 @@
+"""The daily talk as a record: what is asked next is the first thing that is missing, so nothing is ever lost."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from enum import StrEnum
+
+from plans.checkin import CheckIn, Completion, FlagState, Kind, Place, Side, Why
+from plans.redflags import FlagFound
+from plans.replies import Reply
+
+
+class Ask(StrEnum):
+    """A question about one day."""
+
+    FLAG = "flag"
+    HALF = "half"
+    WHY = "why"
+    KIND = "kind"
+    PLACE = "place"
+    PAIN = "pain"
+
+
+def next_ask(said: CheckIn) -> Ask | None:
+    """The first thing that is missing of a check-in that was begun, or None when it is whole.
+
+    >>> next_ask(CheckIn(completion=Completion.DONE))
+    <Ask.PAIN: 'pain'>
+    """
+    if said.flag is not None and said.flag_state is FlagState.UNSURE:
+        return Ask.FLAG
+    if said.completion is Completion.PART and said.half is None:
+        return Ask.HALF
+    if said.completion in (Completion.PART, Completion.NONE) and said.why is None:
+        return Ask.WHY
+    if said.odd and said.kind is None:
+        return Ask.KIND
+    if said.odd and said.place is None:
+        return Ask.PLACE
+    begun = said.odd or said.completion in (Completion.DONE, Completion.PART)
+    return Ask.PAIN if begun and said.pain is None else None
+
+
+def is_begun(said: CheckIn) -> bool:
+    """Whether anything about the session or the body was said at all."""
+    return said != CheckIn(tightness=said.tightness)
+
+
+def answered(said: CheckIn, ask: Ask, value: str) -> CheckIn:
+    """The check-in with one button's answer in it. Raises ValueError for a value that the question does not have."""
+    if ask is Ask.PAIN:
+        return replace(said, pain=scale(value))
+    if ask is Ask.KIND:
+        return replace(said, kind=Kind(value))
+    if ask is Ask.HALF:
+        if value not in ("yes", "no"):
+            raise ValueError(f"{value!r} is neither yes nor no")
+        return replace(said, half=value == "yes")
+    if ask is Ask.WHY:
+        why = Why(value)
+        return replace(said, why=why, odd=said.odd or why is Why.PAIN)
+    if ask is Ask.PLACE:
+        place, _, side = value.partition("-")
+        return replace(said, place=Place(place), side=Side(side) if side else None)
+    state = FlagState.CONFIRMED if value == "yes" else FlagState.DENIED
+    return replace(said, flag_state=state)
+
+
+def scale(value: str) -> int:
+    """A number from 0 to 10. Raises ValueError for anything else; a number is never clamped."""
+    number = int(value)
+    if not 0 <= number <= 10:
+        raise ValueError(f"{number} is not on the scale from 0 to 10")
+    return number
+
+
+def merged(said: CheckIn, reply: Reply, flag: FlagFound | None) -> CheckIn:
+    """The check-in with a typed reply in it: what the reply says replaces, what it leaves out stays.
+
+    A confirmed flag stays confirmed whatever comes after; a number after it may only rise.
+    """
+    new = {
+        name: value
+        for name in ("completion", "pain", "kind", "place", "side", "why", "half", "tightness")
+        if (value := getattr(reply, name)) is not None
+    }
+    changed = replace(said, **new, sore=said.sore or bool(reply.sore))
+    if reply.why is Why.PAIN or (reply.kind is not None and reply.pain is None):
+        changed = replace(changed, odd=True)
+    return _with_flag(said, changed, flag)
+
+
+def _with_flag(before: CheckIn, changed: CheckIn, found: FlagFound | None) -> CheckIn:
+    if before.flag is not None and before.flag_state is FlagState.CONFIRMED:
+        worst = max((pain for pain in (before.pain, changed.pain) if pain is not None), default=None)
+        return replace(changed, flag=before.flag, flag_state=FlagState.CONFIRMED, pain=worst)
+    if found is None:
+        return changed
+    return replace(
+        changed, flag=found.level, flag_state=FlagState.CONFIRMED if found.sure else FlagState.UNSURE
+    )
