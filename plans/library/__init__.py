@@ -1,0 +1,1 @@
+"""Movements and sample programmes as YAML files."""
