@@ -1,0 +1,79 @@
+"""A day made lighter: fewer rounds, shorter holds or fewer repetitions, easier neighbours, no load. Never more."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+
+from plans.movements import Movement
+from plans.programme import Block, Day, Dose, Item, Span
+
+HOLD_FLOOR = 10
+"""Seconds: shorter holds do little (ACSM position stand, Garber et al. 2011: holds of 10-30 s)."""
+
+SHARE = {1: 0.75, 2: 0.5}
+"""What is left of holds, repetitions and time at each ease level (own choice)."""
+
+
+def eased(day: Day, level: int, library: Mapping[str, Movement], *, hold_floor: int = HOLD_FLOOR) -> Day:
+    """The day at an ease level: 0 as written, 1 lighter, 2 lightest. Measures and rest days stay as they are.
+
+    It never raises seconds, repetitions, load or rounds, and level 2 is never more than level 1. Raises ValueError
+    for another level.
+    """
+    if level not in (0, 1, 2):
+        raise ValueError(f"ease level {level}: it must be 0, 1 or 2")
+    if level == 0 or day.session is None:
+        return day
+    blocks = tuple(_block(block, level, library, hold_floor) for block in day.session.blocks)
+    return replace(day, session=replace(day.session, blocks=blocks))
+
+
+def _block(block: Block, level: int, library: Mapping[str, Movement], floor: int) -> Block:
+    rounds = max(1, block.rounds - level)
+    return replace(block, rounds=rounds, items=tuple(_item(item, level, library, floor) for item in block.items))
+
+
+def _item(item: Item, level: int, library: Mapping[str, Movement], floor: int) -> Item:
+    easier = _easier(item.movement, level, library)
+    return replace(
+        item,
+        movement=easier,
+        sets=max(1, item.sets - level),
+        dose=_dose(item.dose, SHARE[level], floor),
+        load=None,
+    )
+
+
+def _easier(movement: Movement, level: int, library: Mapping[str, Movement]) -> Movement:
+    """One step down its chain at level 1, two at level 2, as far as the chain goes."""
+    for _step in range(level):
+        if movement.easier is None or movement.easier not in library:
+            break
+        movement = library[movement.easier]
+    return movement
+
+
+def _dose(dose: Dose, share: float, floor: int) -> Dose:
+    return Dose(
+        reps=_less(dose.reps, share, 1),
+        hold=_less(dose.hold, share, floor),
+        contract=dose.contract,
+        relax=_fewer(dose.relax, share, floor),
+        last_hold=_fewer(dose.last_hold, share, floor),
+        flow=_less(dose.flow, share, floor),
+        steps=_less(dose.steps, share, 1),
+        breaths=_less(dose.breaths, share, 1),
+    )
+
+
+def _fewer(value: int | None, share: float, floor: int) -> int | None:
+    """A share of a number, no less than the floor, but never more than it was."""
+    return None if value is None else min(value, max(floor, int(value * share)))
+
+
+def _less(span: Span | None, share: float, floor: int) -> Span | None:
+    if span is None:
+        return None
+    low, high = (min(end, max(floor, int(end * share))) for end in (span.low, span.high))
+    return replace(span, low=low, high=high)
