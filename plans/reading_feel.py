@@ -3,51 +3,68 @@
 from __future__ import annotations
 
 from plans.checkin import Kind, Place, Side
+from plans.reading_numbers import pain_figures
 from plans.scopes import BODY, Said
 
 _POP = ("pop", "bruise", "swell", "no-weight")
 _NERVE = ("tingle", "numb", "electric", "shoot")
-_COMPLAINTS = frozenset(("pain", "sore", "dull", "sharp", "severe", "weak", "burn", "throb", "gives-way", "tight", *_POP, *_NERVE))
+_COMPLAINTS = frozenset(
+    ("pain", "sore", "dull", "sharp", "severe", "weak", "burn", "throb", "gives-way", "tight", "press", *_POP, *_NERVE)
+)
 
 
 def kind_in(reply: Said) -> Kind | None:
     """The gravest kind of feeling that was named."""
     if reply.at(*_POP):
         return Kind.POP
-    if reply.at("tingle", "numb", "electric") or _with_pain(reply, "shoot"):
+    if reply.at("tingle", "numb", "electric") or any(
+        _with_pain(reply, concept) for concept in ("shoot", "burn", "no-feel")
+    ):
         return Kind.NERVE
-    if _sharp(reply):
+    if is_sharp(reply):
         return Kind.SHARP
     side = side_in(reply)
-    if reply.at("dull") and side is not None:
-        return Kind.DULL_BOTH if side is Side.BOTH else Kind.DULL_ONE
-    return None
+    if not reply.at("dull") or (side is None and not reply.at("one-side")):
+        return None
+    return Kind.DULL_BOTH if side is Side.BOTH else Kind.DULL_ONE
 
 
-def _sharp(reply: Said) -> bool:
+def is_sharp(reply: Said) -> bool:
     """Sharp counts beside a pain or a part of the body, sudden only beside a pain."""
-    body = [i for i in reply.at(*BODY, "pain", "done") if True]
-    return any(min((abs(i - j) for j in body), default=99) <= 6 for i in reply.at("sharp")) or _with_pain(reply, "sudden")
+    found = reply.at("sharp")
+    return any(any(reply.concept(j) in _NEAR_SHARP for j in range(i - 6, i + 7)) for i in found) or _with_pain(
+        reply, "sudden"
+    )
+
+
+_NEAR_SHARP = BODY | {"pain", "severe", "sudden"}
 
 
 def _with_pain(reply: Said, concept: str) -> bool:
-    pains = reply.at("pain", "severe", "limb", "leg", "arm", "calf", "thigh", "trunk") if concept == "shoot" else reply.at("pain", "severe")
-    return any(abs(i - j) <= 5 and reply.sentence[i] == reply.sentence[j] for i in reply.at(concept) for j in pains[:50])
+    limbs = ("limb", "leg", "arm", "calf", "thigh", "trunk", "saddle", "face") if concept != "sudden" else ()
+    pains = reply.at("pain", "severe", *limbs)
+    return any(
+        abs(i - j) <= 5 and reply.sentence[i] == reply.sentence[j] for i in reply.at(concept) for j in pains[:50]
+    )
 
 
 def sore_in(reply: Said) -> bool:
     """Whether soreness words were said."""
-    return bool(reply.at("sore", "dull"))
+    over = {reply.clause[i] for i in reply.at("gone", "settled")}
+    return any(reply.clause[i] not in over for i in reply.at("sore", "dull"))
 
 
 def side_in(reply: Said) -> Side | None:
     """The side of what is complained of; None without a complaint or a side."""
     complaining = {reply.clause[i] for i in reply.at(*_COMPLAINTS)}
-    numbered = {reply.clause[i] for i, unit in enumerate(reply.units) if unit.concept == "number"}
+    numbered = {reply.clause[figure.first] for figure in pain_figures(reply) if figure.value > 0}
     sides = [(i, Side(reply.concept(i))) for i in reply.at("left", "right", "both") if _is_side(reply, i)]
+    sides += [(i, side) for i in reply.at("one-side") for side in Side if side in reply.units[i].text.split()]
     if not sides or not (complaining or numbered):
         return None
-    there = [side for i, side in sides if reply.clause[i] in complaining] or [side for i, side in sides if reply.clause[i] in numbered]
+    there = [side for i, side in sides if reply.clause[i] in complaining] or [
+        side for i, side in sides if reply.clause[i] in numbered
+    ]
     chosen = set(there or [side for _, side in sides])
     return chosen.pop() if len(chosen) == 1 else Side.BOTH
 
@@ -59,7 +76,18 @@ def _is_side(reply: Said, index: int) -> bool:
         return True
     before = reply.units[index - 1] if index else None
     near = {reply.concept(i) for i in (index - 1, index + 1, index + 2)}
-    return bool(near & BODY) or (before is not None and before.text in ("my", "the", "on", "in", "only", "and")) or "both" in near
+    if {reply.concept(index - 1), reply.concept(index + 1)} <= _ALONE:
+        return True
+    if {reply.concept(index - 1), reply.concept(index + 1)} & {"number"} and reply.at("pain", "sore"):
+        return True
+    return (
+        bool(near & BODY)
+        or (before is not None and before.text in ("my", "the", "on", "in", "only", "and"))
+        or "both" in near
+    )
+
+
+_ALONE = frozenset(("", "comma", "end", "and"))
 
 
 def place_in(reply: Said) -> Place | None:

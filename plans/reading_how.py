@@ -2,11 +2,21 @@
 
 from __future__ import annotations
 
-from plans.checkin import Completion, Why
-from plans.reading_numbers import Form, Pain, figures
-from plans.scopes import Said
+from collections.abc import Iterator
+from typing import NamedTuple
 
-_GRAVITY = (Completion.DONE, Completion.PART, Completion.NONE)
+from plans.checkin import Completion, Why
+from plans.reading_numbers import Figure, Form, Pain, figures
+from plans.scopes import Said
+from plans.wording import words
+
+
+class _Vote(NamedTuple):
+    """What one word says of completion; weight 3 is a plain statement, 2 yes or no, 1 a word that counts alone."""
+
+    place: int
+    completion: Completion
+    weight: int
 
 
 def completion_in(reply: Said) -> tuple[Completion | None, bool]:
@@ -16,63 +26,118 @@ def completion_in(reply: Said) -> tuple[Completion | None, bool]:
     >>> completion_in(said("did about half, no time"))
     (<Completion.PART: 'part'>, True)
     """
-    votes = _votes(reply)
-    strong = [vote for vote in votes if vote[2] >= 2]
-    chosen = strong or [vote for vote in votes if vote[2] == 1]
-    if strong and not [vote for vote in votes if vote[2] > 2]:
-        chosen = strong
-    elif strong:
-        chosen = [vote for vote in votes if vote[2] > 2]
-    chosen = _corrected(reply, chosen)
-    kinds = {vote[1] for vote in chosen}
-    clear = not reply.at("hedge") or not kinds
+    votes = _corrected(reply, _heaviest(_votes(reply)))
+    kinds = {vote.completion for vote in votes}
     if not kinds:
         return _implied(reply), True
-    if Completion.PART in kinds and Completion.NONE not in kinds:
+    clear = not reply.at("hedge")
+    if kinds == {Completion.DONE, Completion.PART}:
         return Completion.PART, clear
     if len(kinds) == 1:
         return kinds.pop(), clear
-    if Completion.PART in kinds:
-        return Completion.PART, False
-    return None, False
+    return (Completion.PART if Completion.PART in kinds else None), False
+
+
+def _heaviest(votes: list[_Vote]) -> list[_Vote]:
+    """A plain statement outweighs a yes or no, which outweighs a "later"."""
+    most = max((vote.weight for vote in votes), default=0)
+    return [vote for vote in votes if vote.weight == most]
 
 
 def _implied(reply: Said) -> Completion | None:
     """A reason alone says that nothing was done: "too busy today", "ill"."""
     others = {"pain", "sore", "dull", "tight"} & reply.concepts
-    return Completion.NONE if reply.at("time", "ill", "other-why") and not others and not reply.at("asks") else None
+    return (
+        Completion.NONE
+        if reply.at("time", "ill", "other-why", "fever") and not others and not reply.at("asks")
+        else None
+    )
 
 
-def _votes(reply: Said) -> list[tuple[int, Completion, int]]:
-    """(index, completion, weight): 1 a word that only counts alone, 2 yes or no, 3 a plain statement."""
-    found: list[tuple[int, Completion, int]] = []
-    for index, unit in enumerate(reply.units):
-        vote = _vote(reply, index, unit.concept)
-        if vote is not None:
-            found.append((index, *vote))
-    fraction = _fraction(reply)
-    return [*found, *([fraction] if fraction else [])]
+def _votes(reply: Said) -> list[_Vote]:
+    found: list[_Vote] = []
+    for index in range(len(reply.units)):
+        read = _vote(reply, index)
+        if read is not None and (read[0] is Completion.DONE or not _in_question(reply, index)):
+            found.append(_Vote(index, *read))
+    return [*found, *_shares(reply), *_exceptions(reply)]
 
 
-def _vote(reply: Said, index: int, concept: str) -> tuple[Completion, int] | None:
-    denied = reply.negated[index]
+_SAID = {
+    "finish": (Completion.DONE, 3),
+    "do-all": (Completion.DONE, 3),
+    "time-part": (Completion.PART, 3),
+    "none": (Completion.NONE, 3),
+    "yes": (Completion.DONE, 2),
+    "no-answer": (Completion.NONE, 2),
+    "later": (Completion.NONE, 1),
+}
+"""What a concept says of completion, and its weight."""
+
+_DENIED = {
+    "finish": (Completion.PART, 3),
+    "do-all": (Completion.PART, 3),
+    "do": (Completion.NONE, 3),
+    "none": (Completion.DONE, 3),
+}
+"""The same under a "no"."""
+
+
+def _vote(reply: Said, index: int) -> tuple[Completion, int] | None:
+    concept, denied = reply.concept(index), reply.negated[index]
+    if denied and concept in _DENIED:
+        return _DENIED[concept]
+    if concept in _SAID:
+        return _SAID[concept]
     if concept == "done":
         return _done_vote(reply, index, denied)
-    if concept == "finish":
-        return (Completion.PART if denied else Completion.DONE), 3
-    if concept == "do":
-        return (Completion.NONE, 3) if denied else None
-    if concept == "do-all":
-        return (Completion.PART if denied else Completion.DONE), 3
     if concept in ("part", "half", "most", "few"):
         return _part_vote(reply, index, concept, denied)
-    if concept == "none":
-        return (Completion.DONE if denied else Completion.NONE), 3
-    if concept in ("yes", "no-answer"):
-        return (Completion.DONE if concept == "yes" else Completion.NONE), 2
-    if concept == "neg" and reply.units[index].text == "no" and _stands_alone(reply, index):
+    return _vote_of_word(reply, index)
+
+
+def _vote_of_word(reply: Said, index: int) -> tuple[Completion, int] | None:
+    """Small words that say it only in their place: "no", "did not", "did … only", "did day 8"."""
+    text = reply.units[index].text
+    if text == "no" and _stands_alone(reply, index):
         return Completion.NONE, 2
-    return (Completion.NONE, 1) if concept == "later" else None
+    if text == "not" and reply.concept(index + 1) in ("", "end") and reply.units[index - 1].text in _HELPERS:
+        return Completion.NONE, 3
+    if text == "only" and _only_some(reply, index):
+        return Completion.PART, 3
+    if text.startswith("could not manage"):
+        return Completion.PART, 1
+    return (Completion.DONE, 1) if text == "did" and _did_something(reply, index) else None
+
+
+_HELPERS = words("did have could will do am can")
+
+
+def _in_question(reply: Said, index: int) -> bool:
+    """Whether the clause asks or supposes: "can I skip a day?", "if I miss one"."""
+    clause = reply.clauses[reply.clause[index]]
+    asking = any(reply.concept(i) == "question" for i in clause) and clause.start != index
+    supposing = any(reply.units[i].text in ("if", "what if") for i in clause)
+    return asking or supposing or reply.concept(clause.start) == "asks"
+
+
+def _did_something(reply: Said, index: int) -> bool:
+    """ "Did day 8", "did the neck rolls"; not "did you" or "did not"."""
+    if reply.concept(index + 1) in ("", "end") and reply.concept(index - 1) != "question":
+        return True
+    for here in range(index + 1, min(index + 4, len(reply.units))):
+        if reply.concept(here) in ("counted", "number", "harmless", "number-word", "one"):
+            return True
+        if reply.units[here].text not in ("the", "my", "all", "today", "some", "a"):
+            return False
+    return False
+
+
+def _only_some(reply: Said, index: int) -> bool:
+    """ "Did the easy ones only": a part, unless the clause speaks of pain."""
+    clause = reply.clauses[reply.clause[index]]
+    told = any(reply.units[i].text in ("did", "managed", "do") for i in range(clause.start, index))
+    return told and not any(reply.concept(i) in ("pain", "sore") for i in clause)
 
 
 def _done_vote(reply: Said, index: int, denied: bool) -> tuple[Completion, int] | None:
@@ -84,41 +149,66 @@ def _done_vote(reply: Said, index: int, denied: bool) -> tuple[Completion, int] 
 def _part_vote(reply: Said, index: int, concept: str, denied: bool) -> tuple[Completion, int] | None:
     if denied and concept != "most":
         return None
-    telling = concept == "part" or index == 0 or reply.at("done", "finish", "do", "yes") or reply.concept(index - 1) in _LEADS
+    telling = (
+        concept == "part" or index == 0 or reply.at("done", "finish", "do", "yes") or reply.concept(index - 1) in _LEADS
+    )
     return (Completion.PART, 3) if telling else None
 
 
-_LEADS = frozenset(("before-number", "about", "pass", "do", "hedge", "comma", "but", "no-answer", "stop", "dash"))
+_LEADS = words("before-number about pass do hedge comma but no-answer end dash")
 
 
 def _stands_alone(reply: Said, index: int) -> bool:
-    """A "no" that answers: at the beginning of its clause and followed by its end or by a new thought."""
-    if reply.concept(index - 1) not in ("", "comma", "stop", "question", "mark", "face", "because", "but"):
-        return False
+    """A "no" that answers: it opens the reply before a new thought, or it is a sentence of its own."""
     after = reply.concept(index + 1)
-    speaker = index + 1 < len(reply.units) and reply.units[index + 1].text.split(" ")[0] in ("i", "my", "it", "sorry", "not", "because", "was", "too")
-    return index == 0 and (speaker or after in ("", "comma", "stop", "mark", "face", "because", "dash", "later", "time", "none", "colon", "question")) or (
-        after in ("", "stop") and reply.concept(index - 1) != "question" and index != 0 and reply.concept(index - 1) != "comma"
-    )
+    if index == 0:
+        speaker = len(reply.units) > 1 and reply.units[1].text.split(" ")[0] in _NEW_THOUGHT
+        return speaker or after in _AFTER_NO
+    return after in ("", "end") and reply.concept(index - 1) in ("end", "mark", "face", "because", "but")
 
 
-def _corrected(reply: Said, votes: list[tuple[int, Completion, int]]) -> list[tuple[int, Completion, int]]:
+_NEW_THOUGHT = words("i my it sorry not because was too")
+_AFTER_NO = words("comma end mark face because dash later time none colon question") | {""}
+
+
+def _corrected(reply: Said, votes: list[_Vote]) -> list[_Vote]:
     marks = reply.at("correction", "actually")
-    later = [vote for vote in votes if marks and vote[0] > marks[-1]]
-    return later or [vote for vote in votes if not _of_yesterday(reply, vote[0])] or votes
+    later = [vote for vote in votes if marks and vote.place > marks[-1]]
+    return later or [vote for vote in votes if not _of_yesterday(reply, vote.place)] or votes
 
 
 def _of_yesterday(reply: Said, index: int) -> bool:
-    return any(reply.concept(i) == "yesterday" and reply.clause[i] == reply.clause[index] for i in range(max(0, index - 6), min(len(reply.units), index + 6)))
+    return any(
+        reply.concept(i) == "yesterday" and reply.clause[i] == reply.clause[index]
+        for i in range(max(0, index - 6), min(len(reply.units), index + 6))
+    )
 
 
-def _fraction(reply: Said) -> tuple[int, Completion, int] | None:
-    """ "2/3", "4 of 6 exercises": a part; "6/6": done."""
+def _shares(reply: Said) -> Iterator[_Vote]:
+    """ "2/3", "4 of 6 exercises", "60 %": a part; "6/6", "100 %": done."""
+    for figure, share in _parts_of_a_whole(reply):
+        if 0 < share <= 1 and not reply.at("pain"):
+            yield _Vote(figure.first, Completion.DONE if share == 1 else Completion.PART, 3)
+
+
+def _parts_of_a_whole(reply: Said) -> Iterator[tuple[Figure, float]]:
     for figure in figures(reply):
         whole = reply.units[figure.last].value
-        if figure.form is Form.FRACTION and whole and 0 < figure.value <= whole and not reply.at("pain"):
-            return figure.first, (Completion.DONE if figure.value == whole else Completion.PART), 3
-    return None
+        if figure.form is Form.FRACTION and whole:
+            yield figure, figure.value / whole
+        elif reply.concept(figure.last + 1) == "percent" or (
+            reply.units[figure.last + 1 : figure.last + 2] and reply.units[figure.last + 1].text == "percent"
+        ):
+            yield figure, figure.value / 100
+
+
+def _exceptions(reply: Said) -> Iterator[_Vote]:
+    """ "All done except the lunges"; not "no pain except in the knee"."""
+    for index in reply.at("but"):
+        if reply.units[index].text in ("except", "apart from", "other than"):
+            before = {reply.concept(i) for i in range(index - 3, index)}
+            if before & {"done", "finish", "do-all", "everything", "all"}:
+                yield _Vote(index, Completion.PART, 3)
 
 
 def half_in(reply: Said) -> bool | None:
@@ -127,13 +217,7 @@ def half_in(reply: Said) -> bool | None:
         return False
     if reply.at("half", "most"):
         return True
-    for figure in figures(reply):
-        whole = reply.units[figure.last].value
-        if figure.form is Form.FRACTION and whole:
-            return figure.value >= whole / 2
-        if reply.concept(figure.last + 1) == "percent":
-            return figure.value >= 50
-    return None
+    return next((share >= 0.5 for _, share in _parts_of_a_whole(reply)), None)
 
 
 def why_in(reply: Said, completion: Completion | None, pain: Pain) -> Why | None:
@@ -145,7 +229,7 @@ def why_in(reply: Said, completion: Completion | None, pain: Pain) -> Why | None
         (Why.PAIN, feels),
         (Why.ILL, bool(reply.at("ill", "fever"))),
         (Why.TOO_HARD, bool(reply.at("too-hard"))),
-        (Why.TIME, bool(reply.at("time"))),
+        (Why.TIME, bool(reply.at("time", "time-part"))),
         (Why.OTHER, bool(reply.at("other-why"))),
     ):
         if said_so:

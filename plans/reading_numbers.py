@@ -8,15 +8,30 @@ from dataclasses import dataclass
 from enum import Enum
 
 from plans.scopes import BODY, Said
+from plans.wording import words
 
 WORDS = {"one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9, "ten": 10}
-_UNITS_OF_MEASURES = frozenset("cm cms centimetres centimeters in inch inches deg degs degree degrees ° mm".split())
-_PAIN = frozenset("pain sore dull sharp sudden severe scale throb no-pain".split())
+_UNITS_OF_MEASURES = words("cm cms centimetres centimeters in inch inches deg degs degree degrees ° mm")
+_PAIN = words("pain sore dull sharp sudden severe scale throb no-pain worse same bit-better")
 _NOT_PAIN = frozenset(("stretch-feeling",))
-_COMPLETION = frozenset("done finish yes part half most few none all".split())
-_FILLING = frozenset("pass about left right both colon dash comma now was so and yesterday to from here elsewhere hypothetical-no".split())
-_TURNS = frozenset("now was but correction actually arrow or to then yesterday neg".split())
-_BARE_END = frozenset("comma stop question but because and fine yes thanks hedge mark face pass left right both slash now tight pain sore dull correction actually asks stretch-feeling so colon dash neg no-pain later or here elsewhere about pleasant same settled worse bit-better harmless yesterday".split()) | BODY
+_COMPLETION = words("done finish yes part half")
+_FILLING = words(
+    """
+    pass about left right both colon dash comma now was so and yesterday to from here elsewhere night wake
+    lasts gone mark was hedge one-side
+    """
+)
+_TURNS = words("now was but correction actually arrow or to then yesterday neg and")
+_BARE_END = (
+    words(
+        """
+    comma end question but because and fine yes thanks hedge mark face pass left right both slash now tight
+    pain sore dull correction actually asks stretch-feeling so colon dash neg no-pain later or here elsewhere
+    about pleasant same settled worse bit-better harmless yesterday
+    """
+    )
+    | BODY
+)
 
 
 class Form(Enum):
@@ -60,7 +75,7 @@ def bare_number(reply: Said) -> float | None:
     if len(found) != 1 or found[0].form not in (Form.PLAIN, Form.OTHER) or found[0].first > 1:
         return None
     before = [unit.concept for unit in reply.units[: found[0].first]]
-    after = [unit for unit in reply.units[found[0].last + 1 :] if unit.concept != "stop"]
+    after = [unit for unit in reply.units[found[0].last + 1 :] if unit.concept != "end"]
     if before not in ([], ["dash"], ["plus"]) or len(after) > 1 or (after and after[0].text not in _UNITS_OF_MEASURES):
         return None
     return found[0].value
@@ -76,7 +91,7 @@ def tightness_in(reply: Said) -> int | None:
 
 def pain_in(reply: Said) -> Pain:
     """The pain of a reply: the latest of a change, the higher of a range, the corrected one, the worst of several."""
-    named = _named(reply)
+    named = pain_figures(reply)
     complained = bool(reply.at("pain", "sharp", "severe"))
     if not named:
         return _without_number(reply, complained)
@@ -101,9 +116,9 @@ def _without_number(reply: Said, complained: bool) -> Pain:
 def _zero(reply: Said) -> Iterator[bool]:
     """Every "no pain" that says it of pain as such, not of a sharp pain or of the chest."""
     for index, unit in enumerate(reply.units):
-        if unit.concept == "no-pain":
-            yield True
-        elif unit.concept == "pain" and reply.negated[index] and not _narrowed(reply, index):
+        if unit.concept == "no-pain" or (
+            unit.concept == "pain" and reply.negated[index] and not _narrowed(reply, index)
+        ):
             yield True
 
 
@@ -111,10 +126,12 @@ def _narrowed(reply: Said, index: int) -> bool:
     start = index
     while start and reply.negated[start - 1]:
         start -= 1
-    return any(reply.concept(i) in ("sharp", "sudden", "severe", "chest", "jaw", "arm", "night") for i in range(start, index))
+    return any(
+        reply.concept(i) in ("sharp", "sudden", "severe", "chest", "jaw", "arm", "night") for i in range(start, index)
+    )
 
 
-def _named(reply: Said) -> list[Figure]:
+def pain_figures(reply: Said) -> list[Figure]:
     """The numbers that are pains, in order."""
     found: list[Figure] = []
     for figure in figures(reply):
@@ -129,19 +146,27 @@ def _is_pain(reply: Said, figure: Figure, earlier: list[Figure]) -> bool:
     owner = _owner(reply, figure)
     if owner in ("tight", *_NOT_PAIN):
         return False
-    if owner in _PAIN or (owner in BODY and figure.form is not Form.FRACTION):
+    if owner in _PAIN:
         return True
+    if owner in BODY - {"heart"}:
+        return figure.form is not Form.FRACTION and 0 <= figure.value <= 10
     if owner in _COMPLETION:
-        return figure.form is not Form.FRACTION and reply.concept(figure.last + 1) in _BARE_END | {""}
+        return figure.form is not Form.FRACTION and (
+            _ends_bare(reply, figure) or _owner_after(reply, figure) is not None
+        )
     if earlier and _turned(reply, earlier[-1], figure):
         return True
     return figure.form is Form.SCALE and owner is None and not _praise(reply, figure)
 
 
+def _ends_bare(reply: Said, figure: Figure) -> bool:
+    return reply.concept(figure.last + 1) in _BARE_END | {""}
+
+
 def _turned(reply: Said, earlier: Figure, figure: Figure) -> bool:
     """Whether a number goes on from an earlier pain: "was 5, now 2", "3, sorry, 4", "not 5 but 3"."""
     between = range(earlier.last + 1, figure.first)
-    return len(between) <= 5 and any(reply.concept(i) in _TURNS for i in between)
+    return len(between) <= 5 and any(reply.concept(i) in _TURNS for i in between) and _ends_bare(reply, figure)
 
 
 def _praise(reply: Said, figure: Figure) -> bool:
@@ -169,9 +194,9 @@ def _owner_before(reply: Said, figure: Figure) -> str | None:
             body = body or concept
         elif concept == "word":
             strangers += 1
-        elif concept in ("stop", "question"):
+        elif concept in ("end", "question"):
             stops += 1
-        elif concept not in _FILLING:
+        elif concept not in _FILLING and reply.units[index].text != "at":
             return body
         if strangers > 2:
             return body
@@ -181,9 +206,9 @@ def _owner_before(reply: Said, figure: Figure) -> str | None:
 def _owner_after(reply: Said, figure: Figure) -> str | None:
     for index in range(figure.last + 1, figure.last + 6):
         concept = reply.concept(index)
-        if concept in _PAIN | _NOT_PAIN | BODY or concept == "tight":
-            return concept
-        if concept not in ("pass", "about", "left", "right", "both", "hypothetical"):
+        if concept in _PAIN | _NOT_PAIN | BODY or concept in ("tight", ""):
+            return concept or None
+        if concept not in ("pass", "about", "left", "right", "both") and reply.units[index].text != "for":
             return None
     return None
 
@@ -209,7 +234,7 @@ def _beside(reply: Said, figure: Figure, concepts: tuple[str, ...]) -> bool:
             concept = reply.concept(index)
             if concept in concepts:
                 return True
-            if concept in ("number", "comma", "stop", "but", ""):
+            if concept in ("number", "comma", "end", "but", ""):
                 break
     return False
 
@@ -260,7 +285,7 @@ def _value(reply: Said, index: int) -> float | None:
 def _one_counts(reply: Said, index: int) -> bool:
     """ "One" is a number only where a number must stand: alone, after "pain", after a comma at the end."""
     before, after = reply.concept(index - 1), reply.concept(index + 1)
-    ends = after in ("", "stop", "comma", "slash", "scale")
+    ends = after in ("", "end", "comma", "slash", "scale")
     return before in ("pain", "colon", "scale") or (before in ("", "comma", "dash", "about", "done") and ends)
 
 
@@ -269,7 +294,7 @@ def _figure(reply: Said, index: int, value: float) -> Figure:
     if _minus(reply, index):
         value, first = -value, index - 1
     link, other = reply.concept(index + 1), _value(reply, index + 2)
-    if other is not None and link in ("slash", "scale"):
+    if other is not None and (link in ("slash", "scale") or reply.units[index + 1].text == "of"):
         return _of(reply, first, index + 2, value, other)
     if other is not None and link in ("dash", "to", "or", "arrow", "and") and _is_range(reply, index, link):
         return _span(reply, first, index + 2, value, other, link)
@@ -290,9 +315,10 @@ def _is_range(reply: Said, index: int, link: str) -> bool:
 
 def _of(reply: Said, first: int, last: int, value: float, whole: float) -> Figure:
     """ "3/10" or "3 out of 10" is on the scale; with a thing counted after it, or of another number, it is not."""
-    if _unrelated(reply, first, last):
+    counted = reply.concept(last + 1) in ("unit", "counted")
+    if not counted and _unrelated(reply, first, last) and reply.units[first - 1].text != "did":
         form = Form.OTHER
-    elif whole == 10:
+    elif whole == 10 and not counted:
         form = Form.SCALE
     else:
         form = Form.FRACTION
@@ -311,8 +337,9 @@ def _span(reply: Said, first: int, last: int, value: float, other: float, link: 
 def _unrelated(reply: Said, first: int, last: int) -> bool:
     """Whether a unit, a clock or a counted thing stands around the number."""
     before, after = reply.concept(first - 1), reply.concept(last + 1)
-    if after in ("unit", "percent", "degree", "clock", "colon-number"):
+    if after in ("unit", "counted", "percent", "degree", "clock"):
         return True
-    if before != "before-number":
+    if before not in ("before-number", "counted"):
         return False
-    return not (reply.units[first - 1].text == "at" and reply.concept(first - 2) in _PAIN | {"pass"})
+    said_of_pain = bool({reply.concept(first - 2), reply.concept(first - 3)} & (_PAIN | BODY))
+    return not (reply.units[first - 1].text == "at" and said_of_pain)

@@ -22,7 +22,11 @@ def request_in(reply: Said) -> str | None:
 
 
 def _asks(reply: Said) -> bool:
-    return bool(reply.at("question")) or reply.concept(0) == "asks"
+    return (
+        bool(reply.at("question"))
+        or reply.concept(0) == "asks"
+        or (reply.units[:1] != () and reply.units[0].text == "should i")
+    )
 
 
 def morning_in(reply: Said) -> Morning | None:

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from plans.checkin import Flag
-from plans.scopes import BODY, Said, said
+from plans.scopes import Said, said
 
 WINDOW = 7
 """Units between the words of one sign."""
@@ -41,12 +41,11 @@ def _sign(key: str, level: Flag, *needs: str, sure: bool = True) -> _Sign:
 
 
 _E, _S, _C = Flag.EMERGENCY, Flag.SAME_DAY, Flag.CLINICIAN
-_LIMBS = "arm leg calf thigh limb face"
 
 SIGNS = (
-    _sign("saddle", _E, "saddle", "numb tingle"),
+    _sign("saddle", _E, "saddle", "numb tingle no-feel"),
     _sign("bladder", _E, "cant-pee"),
-    _sign("bladder", _E, "bladder", "control cant-pee odd pain numb"),
+    _sign("bladder", _E, "bladder", "control odd numb"),
     _sign("chest", _E, "chest", "press pain squeeze"),
     _sign("chest", _E, "chest", "tight burn odd sharp shoot dull numb", sure=False),
     _sign("chest", _E, "neck jaw arm", "press"),
@@ -61,7 +60,7 @@ SIGNS = (
     _sign("stroke", _E, "face", "droop weak"),
     _sign("stroke", _E, "face", "numb tingle", sure=False),
     _sign("stroke", _E, "stroke"),
-    _sign("stroke", _E, "speech", "odd sudden gone"),
+    _sign("stroke", _E, "speech", "odd sudden"),
     _sign("stroke", _E, "speech"),
     _sign("stroke", _E, "vision"),
     _sign("stroke", _E, "one-side", "weak numb droop tingle"),
@@ -77,16 +76,17 @@ SIGNS = (
     _sign("bruise", _S, "bruise"),
     _sign("swelling", _S, "swell"),
     _sign("nerve", _C, "numb tingle electric"),
-    _sign("nerve", _C, "shoot", "pain neg-none limb leg arm calf thigh trunk down numb tingle word odd"),
+    _sign("nerve", _C, "no-feel", "limb leg arm calf thigh face"),
+    _sign("nerve", _C, "shoot", "pain limb leg arm calf thigh trunk numb tingle"),
     _sign("nerve", _C, "burn", "limb leg arm calf thigh pain"),
     _sign("weakness", _C, "weak"),
     _sign("dizzy", _C, "dizzy"),
-    _sign("night-pain", _C, "wake", "pain dull sore throb trunk limb"),
+    _sign("night-pain", _C, "wake", "pain dull sore throb"),
     _sign("night-pain", _C, "night", "pain dull throb", sure=False),
     _sign("fever", _C, "fever", "pain dull sore swell"),
     _sign("weight-loss", _C, "weight-loss", "pain dull sore fever wake night tired"),
 )
-"""Each row: key, level, the word classes that must stand near each other in one sentence, and whether that is enough."""
+"""Each row: key, level, the word classes that stand near each other in one sentence, and whether that is enough."""
 
 _DOUBT = frozenset(("past", "hypothetical", "hedge", "someone", "pleasant", "almost-none"))
 
@@ -125,7 +125,9 @@ def _members(reply: Said, sign: _Sign, anchor: int) -> list[int] | None:
     """Where the words of a sign stand around its first word; None if one is missing, too far off or denied."""
     members = [anchor]
     for need in sign.needs[1:]:
-        near = [i for i in _near(reply, anchor) if reply.concept(i) in need and i not in members and not reply.negated[i]]
+        near = [
+            i for i in _near(reply, anchor) if reply.concept(i) in need and i not in members and not reply.negated[i]
+        ]
         if not near:
             return None
         members.append(min(near, key=lambda i: abs(i - anchor)))
@@ -148,11 +150,12 @@ def _flag(reply: Said, sign: _Sign, members: list[int]) -> FlagFound:
     span = (reply.units[first].start, reply.units[last].end)
     lasts = _lasts(reply, first)
     doubted = any(_doubted(reply, index) for index in members) or (sign.key == "nerve" and lasts is not True)
+    doubted = doubted or (sign.level is Flag.SAME_DAY and lasts is False)
     return FlagFound(sign.level, sign.key, sign.sure and not doubted, reply.text[span[0] : span[1]], span, lasts)
 
 
 def _lasts(reply: Said, index: int) -> bool | None:
-    here = [reply.concept(i) for i in range(len(reply.units)) if abs(i - index) <= 12]
+    here = {reply.concept(i) for i in range(index - 12, index + 13)}
     if "lasts" in here:
         return True
     return False if "gone" in here or "settled" in here else None
@@ -160,14 +163,8 @@ def _lasts(reply: Said, index: int) -> bool | None:
 
 def _doubted(reply: Said, index: int) -> bool:
     """Whether the words around a sign speak of the past, of what might be, of somebody else, or ask."""
-    clause = [i for i in range(max(0, index - 10), min(len(reply.units), index + 8)) if reply.clause[i] == reply.clause[index]]
+    clause = [
+        i for i in range(max(0, index - 10), min(len(reply.units), index + 8)) if reply.clause[i] == reply.clause[index]
+    ]
     concepts = {reply.concept(i) for i in clause}
-    return bool(
-        reply.doubtful[index]
-        or concepts & _DOUBT
-        or "question" in concepts
-        or any(reply.units[i].text in ("gone", "no longer", "no more", "anymore", "any more") for i in clause)
-    )
-
-
-PARTS = BODY
+    return reply.doubtful[index] or bool(concepts & _DOUBT) or "question" in concepts

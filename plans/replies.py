@@ -1,11 +1,11 @@
-"""What a client's free text says about one day. A closed grammar: the same text always reads the same; doubt is asked back."""
+"""What a client's free text says about one day. A closed grammar: the same text reads the same; doubt is asked back."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 
 from plans.checkin import Completion, Flag, Kind, Morning, Place, Side, Why
-from plans.reading_feel import body_in, kind_in, place_in, side_in, sore_in
+from plans.reading_feel import body_in, is_sharp, kind_in, place_in, side_in, sore_in
 from plans.reading_how import completion_in, half_in, why_in
 from plans.reading_numbers import Pain, bare_number, pain_in, tightness_in
 from plans.reading_requests import morning_in, request_in
@@ -25,9 +25,9 @@ SHARP = 3
 class Reply:
     """A reply as read; None means not said. `unsure` means that it would be asked back, about `asked_back`.
 
-    `pain` and `tightness` are 0-10. `lasts` is what was said about a nerve sign. `body` is the part of the body that was
-    named, in the client's word. `number` is set when the whole text is one number, with or without a unit, in that
-    unit. `error` says why a number was refused.
+    `pain` and `tightness` are 0-10. `lasts` is what was said about a nerve sign. `body` is the part of the body that
+    was named, in the client's word. `sign` is the red flag's stable key. `number` is set when the whole text is one
+    number, with or without a unit, in that unit. `error` says why a number was refused.
     """
 
     completion: Completion | None = None
@@ -77,12 +77,12 @@ def read_reply(text: str, *, language: str = "en") -> Reply:
     pain = pain_in(reply)
     kind = kind_in(reply)
     completion, clear = completion_in(reply)
-    flag = _graver(flag_in(reply), _by_number(reply, pain, kind))
+    flag = _graver(flag_in(reply), _by_number(reply, pain))
     morning, request = morning_in(reply), request_in(reply)
     sore, tightness = sore_in(reply), tightness_in(reply)
     number = bare_number(reply)
     nothing = (completion, pain.value, flag, morning, request, tightness) == (None,) * 6 and not sore
-    asked = _asked_back(flag, pain, clear=clear, nothing=nothing or request == "question" and completion is None)
+    asked = _asked_back(flag, pain, clear=clear, nothing=nothing or (request == "question" and completion is None))
     return Reply(
         completion=completion,
         pain=pain.value,
@@ -117,12 +117,12 @@ def _asked_back(flag: FlagFound | None, pain: Pain, *, clear: bool, nothing: boo
     return "meaning" if nothing else None
 
 
-def _by_number(reply: Said, pain: Pain, kind: Kind | None) -> FlagFound | None:
+def _by_number(reply: Said, pain: Pain) -> FlagFound | None:
     """The flags that hang on the number: strong pain, and sharp or sudden pain."""
     whole = (0, len(reply.text))
     if pain.worst >= STRONG:
         return FlagFound(Flag.SAME_DAY, "severe", pain.value == pain.worst, reply.text, whole)
-    if kind is Kind.SHARP and (pain.value is None or pain.value >= SHARP or pain.value == 0):
+    if is_sharp(reply) and (pain.value is None or pain.value >= SHARP or pain.value == 0):
         return FlagFound(Flag.SAME_DAY, "sharp", bool(pain.value), reply.text, whole)
     if pain.value is None and reply.at("severe") and reply.at("pain", "severe", "dull", "sore"):
         return FlagFound(Flag.SAME_DAY, "severe", False, reply.text, whole)

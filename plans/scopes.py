@@ -2,20 +2,37 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from dataclasses import dataclass
+from collections.abc import Iterable, Set
+from dataclasses import dataclass, replace
 from functools import cached_property
 
-from plans.wording import Unit, normalise, units
+from plans.wording import Unit, normalise, units, words
 
-BODY = frozenset("chest neck jaw arm face calf thigh leg heart limb trunk saddle bladder".split())
+BODY = words("chest neck jaw arm face calf thigh leg heart limb trunk saddle bladder")
 """Concepts that are a part of the body."""
 
-_CLAUSE_ENDS = frozenset(("stop", "question", "comma", "but", "because"))
-_SENTENCE_ENDS = frozenset(("stop", "question"))
-_PASSED = frozenset(("pass", "before-number", "about", "left", "right", "both", "sudden", "sharp-like", "unit", "dash"))
-_LINKS = frozenset(("or", "slash", "neg"))
-_SPEAKER = frozenset("my i it the he she this that we there is was am because but can did have has".split())
+_CLAUSE_ENDS = frozenset(("end", "question", "comma", "but", "because"))
+_SENTENCE_ENDS = frozenset(("end", "question"))
+_PASSED = frozenset(
+    (
+        "pass",
+        "before-number",
+        "counted",
+        "about",
+        "left",
+        "right",
+        "both",
+        "unit",
+        "dash",
+        "was",
+        "from",
+        "to",
+        "odd",
+        "control",
+    )
+)
+_LINKS = frozenset(("or", "slash"))
+_SPEAKER = words("my i it the he she this that we there is was am because but can did")
 
 
 @dataclass(frozen=True)
@@ -42,14 +59,23 @@ class Said:
         """The index range of each clause, in order."""
         return _ranges(self.clause)
 
-    @cached_property
-    def concepts(self) -> frozenset[str]:
+    @property
+    def concepts(self) -> Set[str]:
         """Every concept that is there and not covered by a "no"."""
-        return frozenset(unit.concept for unit, no in zip(self.units, self.negated, strict=True) if not no)
+        return self._places.keys()
+
+    @cached_property
+    def _places(self) -> dict[str, list[int]]:
+        places: dict[str, list[int]] = {}
+        for index, unit in enumerate(self.units):
+            if not self.negated[index]:
+                places.setdefault(unit.concept, []).append(index)
+        return places
 
     def at(self, *concepts: str) -> list[int]:
-        """Where one of the concepts stands, not covered by a "no"."""
-        return [i for i, unit in enumerate(self.units) if unit.concept in concepts and not self.negated[i]]
+        """Where one of the concepts stands, not covered by a "no", in order."""
+        found = [self._places[concept] for concept in set(concepts) if concept in self._places]
+        return found[0] if len(found) == 1 else sorted(index for places in found for index in places)
 
     def concept(self, index: int) -> str:
         """The concept at an index; outside the reply it is ""."""
@@ -59,7 +85,7 @@ class Said:
 def said(text: str) -> Said:
     """A text with its units joined and its negations found."""
     plain = normalise(text)
-    found = tuple(units(plain))
+    found = tuple(_in_context(units(plain)))
     negated, doubtful = [False] * len(found), [False] * len(found)
     for index, unit in enumerate(found):
         if unit.concept in ("neg", "none-word"):
@@ -67,8 +93,37 @@ def said(text: str) -> Said:
     return Said(found, tuple(negated), tuple(doubtful), plain)
 
 
+def _in_context(found: list[Unit]) -> list[Unit]:
+    """Words that mean something else beside their neighbours: "at 7 sharp", "the tingling stopped"."""
+    for index, unit in enumerate(found):
+        if unit.concept == "sharp" and _is_clock_word(found, index):
+            found[index] = replace(unit, concept="clock")
+        elif unit.text == "stopped" and _speaks_of(found, index) in _FEELINGS:
+            found[index] = replace(unit, concept="gone")
+    return found
+
+
+_FEELINGS = words("pain sore dull tingle numb electric shoot burn dizzy throb swell")
+
+
+def _is_clock_word(found: list[Unit], index: int) -> bool:
+    """Sharp after a number, with no pain and no part of the body beside it."""
+    if not index or found[index - 1].concept not in ("number", "number-word", "clock"):
+        return False
+    near = {other.concept for other in (*found[max(0, index - 6) : index], *found[index + 1 : index + 2])}
+    return not near & (BODY | {"pain", "sore"})
+
+
+def _speaks_of(found: list[Unit], index: int) -> str:
+    """The concept of what stands before a verb, past small words and parts of the body in the same clause."""
+    for unit in reversed(found[max(0, index - 6) : index]):
+        if unit.concept not in BODY | {"pass", "was", "but", "left", "right"}:
+            return unit.concept
+    return ""
+
+
 def _cover(found: tuple[Unit, ...], start: int, negated: list[bool], doubtful: list[bool]) -> None:
-    """Mark what the "no" at `start` covers: forwards up to its first concept and an or-list; backwards for "pain: none"."""
+    """Mark what the "no" at `start` covers: forwards to a first concept and an or-list; back for "pain: none"."""
     if start and _closes(found, start + 1) and found[start].text in ("no", "not", "none", "nil", "zero", "nope"):
         _cover_back(found, start, negated)
         return
@@ -94,13 +149,14 @@ def _cover_back(found: tuple[Unit, ...], start: int, negated: list[bool]) -> Non
         if found[index].concept == "comma":
             return
         index -= 1
-    while index >= 0 and found[index].concept not in _CLAUSE_ENDS and found[index].concept != "and":
+    stops = _CLAUSE_ENDS | {"and", "done", "finish", "do", "part", "half", "yes", "number"}
+    while index >= 0 and found[index].concept not in stops:
         negated[index] = True
         index -= 1
 
 
 def _first_concept(found: tuple[Unit, ...], index: int) -> int | None:
-    """The first unit from `index` that means something, past small words and parts of the body; None at a clause's end."""
+    """The first unit from `index` that means something, past small words and parts of the body, in the clause."""
     strangers, last_body = 0, None
     for here in range(index, min(index + 10, len(found))):
         concept = found[here].concept
@@ -121,11 +177,15 @@ def _mark(found: tuple[Unit, ...], first: int, last: int, negated: list[bool]) -
     for index in range(first, last + 1):
         negated[index] = True
     after = last + 1
-    if after < len(found) and found[after].concept in BODY | {"sharp", "sudden", "pain", "severe"} and found[last].concept in _QUALITIES:
+    if (
+        after < len(found)
+        and found[after].concept in BODY | {"sharp", "sudden", "pain", "severe"}
+        and found[last].concept in _QUALITIES
+    ):
         negated[after] = True
 
 
-_QUALITIES = frozenset("sharp sudden severe dull chest neck jaw arm calf thigh leg limb trunk".split())
+_QUALITIES = words("sharp sudden severe dull chest neck jaw arm calf thigh leg limb trunk")
 
 
 def _cover_list(found: tuple[Unit, ...], index: int, negated: list[bool], doubtful: list[bool]) -> None:
@@ -148,7 +208,17 @@ def _cover_list(found: tuple[Unit, ...], index: int, negated: list[bool], doubtf
 
 
 def _still_same_phrase(found: tuple[Unit, ...], index: int) -> bool:
-    return found[index].concept in BODY or found[index].text in ("in", "my", "the", "on", "of", "at", "all", "today", "or")
+    return found[index].concept in BODY or found[index].text in (
+        "in",
+        "my",
+        "the",
+        "on",
+        "of",
+        "at",
+        "all",
+        "today",
+        "or",
+    )
 
 
 def _or_follows(found: tuple[Unit, ...], index: int) -> bool:
@@ -157,7 +227,10 @@ def _or_follows(found: tuple[Unit, ...], index: int) -> bool:
     for unit in found[index + 1 : index + 12]:
         if unit.concept in ("or", "slash"):
             return items > 0
-        if unit.concept in ("stop", "question", "but", "because", "and", "number") or unit.text in _SPEAKER - {"the", "have"}:
+        if unit.concept in ("end", "question", "but", "because", "and", "number") or unit.text in _SPEAKER - {
+            "the",
+            "have",
+        }:
             return False
         items += unit.concept not in ("pass", "comma")
     return False

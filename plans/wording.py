@@ -1,4 +1,4 @@
-"""From what a person typed to a row of units: normalised, split, spelled right, phrases joined. No meaning is decided here."""
+"""From what a person typed to a row of units: normalised, split, spelled right, phrases joined."""
 
 from __future__ import annotations
 
@@ -15,6 +15,7 @@ LONGEST = 4096
 """Characters that are read; what a chat message can hold at most."""
 
 _TAG = re.compile(r"</?[a-z][^<>]{0,200}>")
+_WITHOUT = re.compile(r"\bw/o\b")
 _PIECE = re.compile(
     r"(?P<clock>\d{1,2}[:h]\d{2}(?!\d))"
     r"|(?P<number>\d+(?:[.,]\d+)?)"
@@ -26,7 +27,7 @@ _SAME = str.maketrans(
     {"’": "'", "‘": "'", "`": "'", "´": "'", "“": '"', "”": '"', "–": "-", "—": "-", "‑": "-", "−": "-"}
     | {"×": "x", "…": ".", "\u200b": "", "\u200d": "", "\ufe0f": "", "\u20e3": "", "¿": "", "¡": ""}
 )
-_BREAKS = {".": "stop", "!": "stop", "?": "question", ";": "stop", ",": "comma", "(": "comma", ")": "comma"} | {
+_BREAKS = {".": "end", "!": "end", "?": "question", ";": "end", ",": "comma", "(": "comma", ")": "comma"} | {
     ":": "colon",
     "-": "dash",
     "/": "slash",
@@ -49,6 +50,11 @@ class Unit:
     value: float | None = None
 
 
+def words(text: str) -> frozenset[str]:
+    """The words of a text as a set, so that a table of words reads as words."""
+    return frozenset(text.split())
+
+
 def normalise(text: str) -> str:
     """The text in one form: no markup, compatibility forms folded, small letters, straight quotes, single spaces.
 
@@ -57,7 +63,7 @@ def normalise(text: str) -> str:
     """
     plain = unicodedata.normalize("NFKC", html.unescape(text[:LONGEST])).casefold()
     plain = _TAG.sub(" ", plain.translate(_SAME))
-    return " ".join(plain.split())
+    return " ".join(_WITHOUT.sub("without", plain).split())
 
 
 def units(text: str) -> list[Unit]:
@@ -74,10 +80,10 @@ def _pieces(text: str) -> Iterator[Unit]:
         elif kind == "word":
             for word in _words(raw):
                 yield Unit("word", word, start, end)
-        elif kind == "mark":
+        elif kind == "mark" and raw not in "\"'*_":
             yield Unit(words_en.SIGNS.get(raw) or _BREAKS.get(raw, "mark"), raw, start, end)
-        else:
-            yield Unit(kind or "mark", raw, start, end)
+        elif kind in ("clock", "arrow"):
+            yield Unit(kind, raw, start, end)
 
 
 def _value(raw: str) -> float:
@@ -107,9 +113,7 @@ def _lexicon() -> _Lexicon:
     """The tables of `words_en`, opened once on first use."""
     phrases: dict[tuple[str, ...], str] = {}
     for concept, lines in words_en.PHRASES.items():
-        for line in lines.split(","):
-            for phrase in filter(None, _opened(line.split())):
-                phrases[phrase] = concept
+        phrases.update(dict.fromkeys(opened(lines), concept))
     lengths: dict[str, set[int]] = {}
     for phrase in phrases:
         lengths.setdefault(phrase[0], set()).add(len(phrase))
@@ -121,8 +125,14 @@ def _lexicon() -> _Lexicon:
     return _Lexicon(phrases, ordered, known, targets)
 
 
+def opened(lines: str) -> Iterator[tuple[str, ...]]:
+    """Every phrase of a comma-separated list of patterns."""
+    for line in lines.split(","):
+        yield from filter(None, _opened(line.split()))
+
+
 def _opened(pattern: list[str]) -> Iterator[tuple[str, ...]]:
-    """Every phrase that a pattern stands for: `a|b` is either, a word with `?` may be missing."""
+    """Every phrase that a pattern stands for: `a|b_c` is "a" or "b c", a word with `?` may be missing."""
     if not pattern:
         yield ()
         return
@@ -131,7 +141,7 @@ def _opened(pattern: list[str]) -> Iterator[tuple[str, ...]]:
         if pattern[0].endswith("?"):
             yield rest
         for word in head:
-            yield (word, *rest)
+            yield (*word.split("_"), *rest)
 
 
 @lru_cache(maxsize=4096)

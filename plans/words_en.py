@@ -1,4 +1,4 @@
-"""English words and what they are about. Tables only: the rules that use them stand in `wording`, `redflags`, `replies`.
+"""English words and what they are about. Tables only: the rules stand in `wording`, `scopes`, `redflags`, `reading_*`.
 
 In a phrase `a|b` is either word and `c?` may be missing. A longer phrase wins over a shorter one, so an idiom takes its
 alarming word away ("popped in") and a movement's name takes its body word ("chest opener").
@@ -8,7 +8,8 @@ from __future__ import annotations
 
 SIGNS = {
     "👍": "yes", "✅": "yes", "✔": "yes", "☑": "yes", "👌": "yes", "🆗": "yes", "✓": "yes", "🙌": "yes",
-    "👎": "no-answer", "❌": "no-answer", "✖": "no-answer", "🤕": "face", "😢": "face", "😭": "face", "😣": "face", "😖": "face",
+    "👎": "no-answer", "❌": "no-answer", "✖": "no-answer",
+    "🤕": "face", "😢": "face", "😭": "face", "😣": "face", "😖": "face",
 }  # fmt: skip
 """Single characters. A face alone says nothing that can be acted upon."""
 
@@ -17,265 +18,779 @@ CONTRACTIONS = {
     "can't": "can not", "couldnt": "could not", "wont": "will not", "won't": "will not", "wasnt": "was not",
     "isnt": "is not", "hasnt": "has not", "havent": "have not", "hadnt": "had not", "wouldnt": "would not",
     "arent": "are not", "werent": "were not", "shouldnt": "should not", "aint": "is not", "ain't": "is not",
-    "im": "i am", "i'm": "i am", "ive": "i have", "i've": "i have", "i'll": "i will", "i'd": "i would", "it's": "it is",
-    "its": "it is", "that's": "that is", "thats": "that is", "there's": "there is", "theres": "there is",
-    "gonna": "going to", "wanna": "want to", "gotta": "got to", "didn": "did not", "couldn": "could not",
-    "what's": "what is", "whats": "what is", "i'd've": "i would have", "o'clock": "oclock",
+    "im": "i am", "i'm": "i am", "ive": "i have", "i've": "i have", "i'll": "i will", "i'd": "i would",
+    "it's": "it is", "its": "it is", "that's": "that is", "thats": "that is", "there's": "there is",
+    "theres": "there is", "gonna": "going to", "wanna": "want to", "gotta": "got to", "didn": "did not",
+    "couldn": "could not", "what's": "what is", "whats": "what is", "i'd've": "i would have", "o'clock": "oclock",
     "you're": "you are", "we're": "we are", "they're": "they are", "he's": "he is", "she's": "she is",
-    "you've": "you have", "we've": "we have", "y'all": "you",
-    "w": "with", "bc": "because", "cuz": "because", "cos": "because", "coz": "because", "u": "you", "tmr": "tomorrow",
-    "nothin": "nothing", "feelin": "feeling", "hurtin": "hurting", "tinglin": "tingling", "achin": "aching",
+    "you've": "you have", "we've": "we have", "y'all": "you", "w": "with", "bc": "because", "cuz": "because",
+    "cos": "because", "coz": "because", "u": "you", "tmr": "tomorrow", "nothin": "nothing", "feelin": "feeling",
+    "hurtin": "hurting", "tinglin": "tingling", "achin": "aching",
 }  # fmt: skip
 
 MISSPELT = {
-    "doen": "done", "dne": "done", "dnoe": "done", "donr": "done", "doone": "done", "doned": "done", "donw": "done", "dome": "done",
-    "don": "done", "ddone": "done", "dine": "done", "pian": "pain", "pani": "pain", "paim": "pain", "pai": "pain",
-    "paun": "pain", "payn": "pain", "paine": "pain", "apin": "pain", "pein": "pain", "siht": "shit",
-    "hrut": "hurt", "hurst": "hurts", "huts": "hurts", "hurtz": "hurts", "hert": "hurt", "herts": "hurts",
-    "soar": "sore", "sor": "sore", "soer": "sore", "sroe": "sore", "sorre": "sore", "soree": "sore", "acky": "achy",
-    "lft": "left", "letf": "left", "lefft": "left", "rigth": "right", "rihgt": "right", "rite": "right", "rght": "right",
-    "nubm": "numb", "num": "numb", "nummb": "numb", "nub": "numb", "numbb": "numb", "mumb": "numb", "nunb": "numb",
-    "popd": "popped", "poped": "popped", "poping": "popping", "pooped": "popped", "pope": "pop",
-    "claf": "calf", "calfs": "calf", "callf": "calf", "cafl": "calf", "kne": "knee", "nee": "knee", "knne": "knee", "kneee": "knee",
-    "hafl": "half", "hlaf": "half", "halff": "half", "haf": "half", "mots": "most", "moost": "most", "skiped": "skipped",
-    "yse": "yes", "yess": "yes", "yea": "yes", "ye": "yes", "ya": "yes", "yas": "yes", "yeh": "yes", "laetr": "later", "latr": "later",
-    "noo": "no", "nooo": "no", "tmrw": "tomorrow", "tmw": "tomorrow", "tomoz": "tomorrow", "2moro": "tomorrow",
-    "tite": "tight", "tihgt": "tight", "thight": "thigh", "thig": "thigh", "thihg": "thigh", "chets": "chest", "chesst": "chest", "cest": "chest",
-    "faintd": "fainted", "feinted": "fainted", "feint": "faint", "stich": "stitch", "wieght": "weight", "wait": "wait",
-    "shap": "sharp", "sharpe": "sharp", "shrap": "sharp", "sharb": "sharp", "zaps": "zap", "wek": "weak", "waek": "weak", "week": "week",
-    "jow": "jaw", "nek": "neck", "bakc": "back", "bak": "back", "ligth": "light", "ankel": "ankle", "harstring": "hamstring",
-    "hammy": "hamstring", "hammie": "hamstring", "hammies": "hamstrings", "pls": "please", "thx": "thanks", "ty": "thanks", "tx": "thanks",
-    "dizy": "dizzy", "dizzie": "dizzy", "dizi": "dizzy", "feaver": "fever", "sessoin": "session", "nothign": "nothing", "seting": "setting",
-    "breth": "breath", "breate": "breathe", "breath": "breath", "tinglig": "tingling", "tinlging": "tingling", "bruse": "bruise", "bruize": "bruise",
-    "foots": "feet", "foor": "foot", "swolen": "swollen", "swoln": "swollen", "preg": "pregnant", "hlp": "help", "hepl": "help",
-    "wihtout": "without", "whitout": "without", "witout": "without", "excercise": "exercise", "excercises": "exercises",
+    "doen": "done", "dne": "done", "dnoe": "done", "donr": "done", "doone": "done", "doned": "done",
+    "donw": "done", "dome": "done", "don": "done", "ddone": "done", "dine": "done", "pian": "pain", "pani": "pain",
+    "paim": "pain", "pai": "pain", "paun": "pain", "payn": "pain", "paine": "pain", "apin": "pain", "pein": "pain",
+    "siht": "shit", "hrut": "hurt", "hurst": "hurts", "huts": "hurts", "hurtz": "hurts", "hert": "hurt",
+    "herts": "hurts", "soar": "sore", "sor": "sore", "soer": "sore", "sroe": "sore", "sorre": "sore",
+    "soree": "sore", "acky": "achy", "lft": "left", "letf": "left", "lefft": "left", "rigth": "right",
+    "rihgt": "right", "rite": "right", "rght": "right", "nubm": "numb", "num": "numb", "nummb": "numb",
+    "nub": "numb", "numbb": "numb", "mumb": "numb", "nunb": "numb", "popd": "popped", "poped": "popped",
+    "poping": "popping", "pooped": "popped", "pope": "pop", "claf": "calf", "calfs": "calf", "callf": "calf",
+    "cafl": "calf", "kne": "knee", "nee": "knee", "knne": "knee", "kneee": "knee", "hafl": "half", "hlaf": "half",
+    "halff": "half", "haf": "half", "mots": "most", "moost": "most", "skiped": "skipped", "yse": "yes",
+    "yess": "yes", "yea": "yes", "ye": "yes", "ya": "yes", "yas": "yes", "yeh": "yes", "laetr": "later",
+    "latr": "later", "noo": "no", "nooo": "no", "tmrw": "tomorrow", "tmw": "tomorrow", "tomoz": "tomorrow",
+    "2moro": "tomorrow", "tite": "tight", "tihgt": "tight", "thight": "thigh", "thig": "thigh", "thihg": "thigh",
+    "chets": "chest", "chesst": "chest", "cest": "chest", "faintd": "fainted", "feinted": "fainted",
+    "feint": "faint", "stich": "stitch", "wieght": "weight", "shap": "sharp", "sharpe": "sharp", "shrap": "sharp",
+    "sharb": "sharp", "zaps": "zap", "wek": "weak", "waek": "weak", "jow": "jaw", "nek": "neck", "bakc": "back",
+    "bak": "back", "ligth": "light", "ankel": "ankle", "harstring": "hamstring", "hammy": "hamstring",
+    "hammie": "hamstring", "hammies": "hamstrings", "pls": "please", "thx": "thanks", "ty": "thanks",
+    "tx": "thanks", "dizy": "dizzy", "dizzie": "dizzy", "dizi": "dizzy", "feaver": "fever", "sessoin": "session",
+    "nothign": "nothing", "seting": "setting", "breth": "breath", "breate": "breathe", "tinglig": "tingling",
+    "tinlging": "tingling", "bruse": "bruise", "bruize": "bruise", "foots": "feet", "foor": "foot",
+    "swolen": "swollen", "swoln": "swollen", "preg": "pregnant", "hlp": "help", "hepl": "help",
+    "wihtout": "without", "whitout": "without", "witout": "without", "excercise": "exercise",
+    "excercises": "exercises",
 }  # fmt: skip
 """Short words typed wrong, one by one: guessing at short words would turn ordinary words into alarming ones."""
 
 TYPED_WRONG = """
-tingling tingly tingle tingles numbness swelling swollen bruise bruised bruising shooting electric burning dizzy dizziness
-fainted fainting faint weakness breathless breathing breathe pressure chest squeezing crushing bladder bowel urinate
-slurred slurring drooping blurred blurry vision speech suddenly sudden stabbing sharp popped snapped throbbing
-hamstring hamstrings shoulder shoulders quads calves ankle ankles elbow wrist thigh thighs groin
-finished finish completed complete partly partially stopped skipped tomorrow tonight yesterday later tightness
-soreness aching stiffness painful painless hurting hurts nothing without because exhausted needles between
-palpitations heartbeat irregular collapsed lightheaded headache fever temperature
-walking weight standing session stretches exercise exercises holiday pregnant pregnancy operation surgery programme
-lighter shorter thanks unbearable excruciating agony severe elsewhere muscle
+tingling tingly tingle tingles numbness swelling swollen bruise bruised bruising shooting electric burning dizzy
+dizziness fainted fainting faint weakness breathless breathing breathe pressure chest squeezing crushing bladder
+bowel urinate slurred slurring drooping blurred blurry vision speech suddenly sudden stabbing sharp popped
+snapped throbbing hamstring hamstrings shoulder shoulders quads calves ankle ankles elbow wrist thigh thighs
+groin finished finish completed complete partly partially stopped skipped tomorrow tonight yesterday later
+tightness soreness aching stiffness painful painless hurting hurts nothing without because exhausted needles
+between palpitations heartbeat irregular collapsed lightheaded headache fever temperature walking weight
+standing session stretches exercise exercises holiday pregnant pregnancy operation surgery programme lighter
+shorter thanks unbearable excruciating agony severe elsewhere muscle
 """
 """Words of five letters and more that are recognised with a letter or two wrong."""
 
 LOOKALIKES = """
-chess crest cheat cheats chests cheese shouting shopping shorting hooting shooing share shark shape shaped shared shard turning
-learning bowl bowls vowel blow bread breast breasts beast pleasure treasure measure measured fewer never lever paint saint
-feint flint fiat faith strike stroke stoke later latter water layer laser lately letter wrist wrists wrest thing things think thinking tinkling mingling
-hinting cruise bruises swimming spelling smelling selling dwelling stealing swallowed stolen swore sworn tightens fighter
-shower showers slower slowing shoulders speed spend special spinach spent heard hurry hurdle heating beating breathtaking
-stepped steps shipped slipped stepping stopping topping mapped snapping dropping dropped drooling driving draping morning evening burn
-stretch stretching stretched painting paining panting planting training finally final finishing feature featured favour flavour severed several
-season seasons session sessions seasoned position possession mission lesson listen lighten tighter fighting lightest shorten shortest
-nothings anything something everything sometimes version visions decision provision adding walked waking talking working wakening
-standing sanding sending spending waiting weighted freight height weigh weights weird wired tired faster easter sister
-wellness witness laziness business readiness happiness weekends weekend weekness numbers number numbered lumber thumb thumbs
-stomach stiff stuff staff sure sore soon same some sock socks shock shot shots shut shame electrics electrical electronic election
-muscles muscular hunting hurtful bowed towel trouble tremble tumble crumble humble fumble rumble crushed crush brushing rushing
-blurb blurt slurp slurry squeezed squeeze freezing sneezing fading fainter drooped dropouts agonising ago angle angles uncle angel
-partially party partner parts parted posted popping pooped popped dozy dizzily crazy fuzzy busy glad bladed blade ladder ladders
-popcorn thought though through throughout tough touch thanks thank thinks tanks elbows finch finisher compete competed competing competes complex
-complain completely shorts sharper sharply helped helper
+chess crest cheat cheats chests cheese shouting shopping shorting hooting shooing share shark shape shaped
+shared shard turning learning bowl bowls vowel blow bread breast breasts beast pleasure treasure measure
+measured fewer never lever paint saint feint flint fiat faith strike stroke stoke later latter water layer laser
+lately letter wrist wrists wrest thing things think thinking tinkling mingling hinting cruise bruises swimming
+spelling smelling selling dwelling stealing swallowed stolen swore sworn tightens fighter shower showers slower
+slowing shoulders speed spend special spinach spent heard hurry hurdle heating beating breathtaking stepped
+steps shipped slipped stepping stopping topping mapped snapping dropping dropped drooling driving draping
+morning evening burn stretch stretching stretched painting paining panting planting training finally final
+finishing feature featured favour flavour severed several season seasons session sessions seasoned position
+possession mission lesson listen lighten tighter fighting lightest shorten shortest nothings anything something
+everything sometimes version visions decision provision adding walked waking talking working wakening standing
+sanding sending spending waiting weighted freight height weigh weights weird wired tired faster easter sister
+wellness witness laziness business readiness happiness weekends weekend weekness numbers number numbered lumber
+thumb thumbs stomach stiff stuff staff sure sore soon same some sock socks shock shot shots shut shame electrics
+electrical electronic election muscles muscular hunting hurtful bowed towel trouble tremble tumble crumble
+humble fumble rumble crushed crush brushing rushing blurb blurt slurp slurry squeezed squeeze freezing sneezing
+fading fainter drooped dropouts agonising ago angle angles uncle angel partially party partner parts parted
+posted popping pooped popped dozy dizzily crazy fuzzy busy glad bladed blade ladder ladders popcorn thought
+though through throughout tough touch thanks thank thinks tanks elbows finch finisher compete competed competing
+competes complex complain completely shorts sharper sharply helped helper
 """
 """Ordinary words that look like the words above and must stay what they are."""
 
 PHRASES = {
     # --- small words -----------------------------------------------------------------------------------------------
-    "neg": "no, not, never, without, nor, neither, zero, nothing, no sign|signs of, free of|from, w o, no one, none of, nowhere, no kind of",
+    "neg": (
+        "no, not, never, without, nor, neither, zero, nothing, no sign|signs of, no "
+        "problem|problems|issue|issues|trouble with, free of|from, w o, no one, denied, denies, deny, none of, "
+        "nowhere, no kind of"
+    ),
     "none-word": "none, nil, nada, zilch, nope none",
-    "but": "but, except, although, though, however, apart from, other than, besides, just, only that, other wise, otherwise, instead, then",
+    "but": (
+        "but, except, although, though, however, apart from, other than, besides, just, only that, other wise, "
+        "otherwise, instead, then"
+    ),
     "and": "and, plus, n",
     "or": "or, nor any, or any",
-    "because": "because, because of, due to, as i, since i, owing to, thanks to, caused by, cause, so i had to, that is why",
+    "because": (
+        "because, because of, due to, as i, since i, owing to, thanks to, caused by, cause, so i had to, that is why"
+    ),
     "so": "so",
-    "pass": "a, an, any, the, of, kind, sort, feel, feels, felt, feeling, feelings, have, has, had, get, gets, got, getting, hear, heard, hearing, notice, noticed, "
-    "experience, experienced, be, been, is, was, are, were, am, at all, my, in, to, with, weird, strange, bad, big, real, really, major, significant, "
-    "such, even, other, problems, problem, issue, issues, trouble, sensation, sensations, on, from, there, this, time, especially, "
-    "particularly, single, actual, proper, obvious, visible, very, too, so far, did, does, do, i, it, that, you, loud, audible, new, near, around, inside, "
-    "feel any, hint, trace, symptoms, symptom, out, for, going, went, go, goes, gone through, become, became, became, these, those, your, suffered, suffer, side, body, some",
-    "hedge": "maybe, perhaps, possibly, not sure, not certain, not really sure, dunno, do not know, idk, no idea, might be, could be, hard to say|tell, i guess, unsure",
-    "almost-none": "hardly any, barely any, almost no, nearly no, not much, no big, no major, no real, no serious, no bad, not a lot of, not too much, little or no, "
-    "hardly, barely, little to no, no significant, no severe, no great, not very, not too, not really, not that, not so, not super, no extra, no unusual",
-    "someone": "my|our dad|mum|mom|father|mother|husband|wife|partner|son|daughter|brother|sister|friend|colleague|neighbour|neighbor|boss|kid|child|baby|dog|cat|grandma|grandad|"
-    "boyfriend|girlfriend|aunt|uncle|granny|flatmate|teammate|mate|nan|coach",
-    "past": "last year|month|summer|winter|season|spring|autumn, years|months|weeks ago, a year|month ago, a few|couple years|months|weeks ago, ago, used to, back then, "
-    "in the past, previously, as a child|kid|teenager, history of, years back, when i was, once had, before i joined|started, had once, in my twenties|thirties|youth, a couple of years|months ago",
-    "hypothetical": "if, what if, in case, should i, would, might, worried about|that, afraid of|that, scared of|that, to avoid, prevent, avoid, could it, is it normal, "
-    "will it, can it, does it mean, hope it is not, hoping, imagine, do not want to, so that i do not, wonder, wondering, looks like it may|might",
-    "gone": "gone, went away, goes away, go away, disappeared, disappears, passed quickly, resolved, no longer, no more, any more, anymore, vanished, went off, has passed, it passed, wore off, cleared, "
-    "stopped when|once|after|as, for a moment|second|minute, briefly, eased off, came back to normal, back to normal",
-    "lasts": "still, will not go|stop, does not go|stop|ease, did not go|stop, not going, not gone, not go, constant, constantly, all day, all night, persists, persistent, persisting, permanent, "
-    "since yesterday|then|monday|tuesday|wednesday|thursday|friday|saturday|sunday, ever since, has not gone|stopped, will not ease, keeps on, non stop, nonstop, does not stop, would not go|stop, "
-    "never goes|stops|went, for hours|days|weeks, hours later|after, lasting, lasted, lasts, stays, has stayed, remains, the whole day|night, hours now, is staying, not settled, every time i",
-    "yesterday": "yesterday, last night, last time, last week, the day before, on monday|tuesday|wednesday|thursday|friday|saturday|sunday, two days ago, the other day, days ago",
+    "pass": (
+        "a, an, any, the, of, kind, sort, feel, feels, felt, feeling, feelings, have, has, had, get, gets, got, "
+        "getting, hear, heard, hearing, notice, noticed, experience, experienced, be, been, is, are, were, at all, "
+        "my, in, with, bad, big, real, really, major, significant, such, even, other, issue, issues, sensation, "
+        "sensations, on, there, this, especially, particularly, single, actual, proper, obvious, visible, very, too, "
+        "so far, does, i, it, that, you, loud, audible, new, near, inside, feel any, hint, trace, symptoms, symptom, "
+        "out, going, went, go, goes, gone through, become, became, became, these, those, than "
+        "yesterday|before|last_time|last_week|usual|normal, your, suffered, suffer"
+    ),
+    "hedge": (
+        "maybe, perhaps, possibly, not sure, not certain, not really sure, dunno, do not know, idk, no idea, might "
+        "be, could be, hard to say|tell, i guess, unsure"
+    ),
+    "almost-none": (
+        "hardly any, barely any, almost no, nearly no, not much, no big, no major, no real, no serious, no bad, not a "
+        "lot of, not too much, little or no, hardly, barely, little to no, no significant, no severe, no great, not "
+        "very, not too, not really, not that, not so, not super, no extra, no unusual"
+    ),
+    "someone": (
+        "my|our "
+        "dad|mum|mom|father|mother|husband|wife|partner|son|daughter|brother|sister|friend|colleague|neighbour|neighbor|boss|kid|child|baby|dog|cat|grandma|grandad|boyfriend|girlfriend|aunt|uncle|granny|flatmate|teammate|mate|nan|coach"
+    ),
+    "past": (
+        "last year|month|summer|winter|season|spring|autumn, years|months|weeks ago, a year|month ago, a few|couple "
+        "years|months|weeks ago, ago, used to, back then, in the past, previously, as a child|kid|teenager, history "
+        "of, years back, when i was, once had, before i joined|started, had once, in my twenties|thirties|youth, a "
+        "couple of years|months ago"
+    ),
+    "hypothetical": (
+        "if, what if, in case, should i, would, might, worried about|that, afraid of|that, scared of|that, to avoid, "
+        "prevent, avoid, could it, is it normal, will it, can it, does it mean, hope it is not, hoping, imagine, do "
+        "not want to, so that i do not, wonder, wondering, looks like it may|might"
+    ),
+    "gone": (
+        "gone, went away, goes away, go away, disappeared, disappears, passed quickly, resolved, no longer, no more, "
+        "any more, anymore, vanished, went off, has passed, it passed, wore off, cleared, for a moment|second|minute, "
+        "briefly, eased off, came back to normal, back to normal, is down, went down, gone down, going down, has "
+        "stopped"
+    ),
+    "lasts": (
+        "still, will not go|stop, does not go|stop|ease, did not go|stop, not going, not gone, not go, constant, "
+        "constantly, all day, all night, persists, persistent, persisting, permanent, since "
+        "yesterday|then|monday|tuesday|wednesday|thursday|friday|saturday|sunday, ever since, has not gone|stopped, "
+        "will not ease, keeps on, non stop, nonstop, does not stop, would not go|stop, never goes|stops|went, for "
+        "hours|days|weeks, hours later|after, lasting, lasted, lasts, stays, has stayed, remains, the whole "
+        "day|night, hours now, is staying, not settled, every time i"
+    ),
+    "yesterday": (
+        "yesterday, last night, last time, last week, the day before, on "
+        "monday|tuesday|wednesday|thursday|friday|saturday|sunday, two days ago, the other day, days ago"
+    ),
     "now": "now, today, this morning, at the end, in the end, by the end, afterwards, currently, at the moment",
-    "was": "was, started at|with|as, began at, before, at first, at the start|beginning, initially, earlier, been",
-    "correction": "sorry i meant|mean, i mean, i meant, meant, correction, make that, i mean to say, rather, no wait, wait no, wait, oops, typo, scratch that, should be, should have said, sorry it is|was, or actually, "
-    "meant to say|type|write, wrong button, i misread, my mistake, mistake",
+    "was": "was, started at|with|as|by, began at, at first, at the start|beginning, initially, earlier",
+    "correction": (
+        "sorry i meant|mean, i mean, i meant, meant, correction, make that, i mean to say, rather, no wait, wait no, "
+        "wait, oops, typo, scratch that, should be, should have said, sorry it is|was, or actually, meant to "
+        "say|type|write, wrong button, i misread, my mistake, mistake"
+    ),
     "actually": "actually, sorry, in fact, to be honest, truth be told",
     "pleasant": "pleasant, pleasantly, satisfying, nice, nicely, lovely, enjoyable, relieving",
     # --- completion ------------------------------------------------------------------------------------------------
-    "done": "done, did it|everything, did all, did it all, did the whole thing|session|lot|programme|routine, did the|my|all|todays|today session|stretches|stretching|stretch|exercises|exercise|workout|routine|set|programme|programm, "
-    "did all of it|them, did all the|my stretches|exercises|movements|sets|rounds|reps, did today, did full session, did every bit|set|stretch|exercise|rep|one, session is? done|complete|completed|finished, "
-    "nailed it, smashed it, crushed it, killed it, killing it, aced it, ticked off, tick, managed it|everything, managed it all, got it done, got through it|everything|all|the, got through it all, made it through?, "
-    "popped in a session, popped a session in, squeezed it|one in, squeezed in a|the|my session, squeezed a|the session in, sorted, job done, all of it, the whole thing, every set|rep|round, full session, whole session, "
-    "worked through it|everything|all, ive done, went through it|everything|the, i stretched, stretched today, checked, accomplished, already did, completado, fertig, did them all?, i did, yes i did, fini, "
-    "fit it in, fitted it in, knocked it out, powered through, through with it, wrapped up, did session, made the session, made my exercises|stretches, made all exercises, made all, made everything, have make all, did 100, "
-    "in the bag, finito, mission accomplished, did u? whole session, did good, went well, went fine, went great, went ok, session went, all went, boxed off, stretched",
+    "done": (
+        "done, done it, did it|everything, did all, did it all, did the whole thing|session|lot|programme|routine, "
+        "did the|my|all|todays|today "
+        "session|stretches|stretching|stretch|exercises|exercise|workout|routine|set|programme|programm|lot, did all "
+        "of it|them, did all the|my stretches|exercises|movements|sets|rounds|reps, did today, did full session, did "
+        "every bit|set|stretch|exercise|rep|one, session is? done|complete|completed|finished, nailed it, smashed it, "
+        "crushed it, killed it, killing it, aced it, ticked off, tick, managed it|everything, managed it all, got it "
+        "done, got through it|everything|all|the, got through it all, made it through?, popped in a session, popped a "
+        "session in, squeezed it|one in, squeezed in a|the|my session, squeezed a|the session in, sorted, job done, "
+        "all of it, the whole thing, every set|rep|round, full session, whole session, worked through "
+        "it|everything|all, ive done, went through it|everything|the, i stretched, stretched today, checked, "
+        "accomplished, already did, completado, fertig, did them all?, fini, fit it in, fitted it in, knocked it out, "
+        "powered through, through with it, wrapped up, did session, made the session, made my exercises|stretches, "
+        "made|make|do all exercise|exercises, made all, made everything, have make all, did 100, in the bag, finito, "
+        "mission accomplished, did u? whole session, did good, went well, went fine, went great, went ok, session "
+        "went, all went, boxed off, stretched"
+    ),
     "finish": "finished, finish, completed, complete, completing, finishing, fully completed, finalised",
-    "do": "do, did it not, make it, manage, managed, make, doing, do it, do any, do anything, do the session, do todays, do today, done it, done anything, get to it|the|round|around|any, got to it, get round to it, fit it in, get it done, start, started it, stretch",
-    "do-all": "do all, do everything, do it all, do all of it|them, finish all|everything|it|the, complete all|everything|it|the, do the last|whole|full|second|third|final|other|rest, do every, do one|two|three|some, get through it|all|everything, do the entire|complete",
-    "yes": "yes, yep, yeah, yup, aye, yes sir, yeah done, affirmative, of course, sure did, yes please, si, oui, ja, da, absolutely, roger, yess, indeed",
-    "no-answer": "nope, nah, naw, negative, no way, no thanks, no chance, non, nein, nay, not today, not this time, no not today, no i did not, not tonight, i did not, have not, no session, not happening, not now, none today, nothing today, did nothing, do nothing",
-    "none": "skipped, skipped it|today|this|todays, skip, skip it|today, skipping, skipping today, missed, missed it|today|todays|this, day off today, took the day off, did not happen, no session today, not done, not yet, not done yet, no stretching today, no training today, not doing, "
-    "did not bother, gave it a miss, taking a|the day off, rest today, resting today, pass today, passed on, passed today, passing today, not possible, did not even start, not started, no exercise today, giving it a miss, sitting this one out, sitting it out, no session for me, did zero, have not started, did not start, took a rest day, "
-    "did not make it, did not manage, no can do, bailed, blew it off, could not today",
-    "later": "later, tomorrow, tonight, will do it, will do it later|tonight|tomorrow, this evening, after work|lunch|dinner|school, in the evening, going to do it, planning to, next time, this afternoon, do it later, postponed, in an hour, in a bit, about to start, starting soon, haven yet, soon, will try, will make it, yet",
-    "part": "part, part of it, partly, partial, partially, some of it|them, some, bits, not all, not all of it, not everything, not quite all, all but, half done, did half, half way, halfway, incomplete, stopped, had to stop, stopped early|halfway, cut it? short, gave up, quit halfway, a portion, "
-    "not the whole thing|session, not quite, not quite done, not completely, not fully, not finished, almost done, nearly done, almost finished, nearly finished, not entirely, started, bailed out|halfway, skipped the|one|two|three|some|a, missed the|one|two|three|a|some, dropped the|one|two, left out, without the last, minus the last, bailed early|out, "
-    "except the last|for, but not the|all, ran out of time, leaving out, could not finish, only the, only did, just the first, only some, only part, only one|two|three|four, just one|two, stopping early, left the last, most of it without, gave up on, quit after, one short, cut short, shortened, shortened it, short version",
+    "do": (
+        "do, did it not, make it, manage, managed, make, doing, do it, do any, do anything, do the session, do "
+        "todays, do today, done anything, get to it|the|round|around|any, got to it, get round to it, get it done, "
+        "start, started it"
+    ),
+    "do-all": (
+        "do all, do everything, do it all, do all of it|them, finish all|everything|it|the, complete "
+        "all|everything|it|the, do the last|whole|full|second|third|final|other|rest, do every, do "
+        "one|two|three|some, get through it|all|everything, do the entire|complete"
+    ),
+    "yes": (
+        "yes, yep, yeah, yup, aye, yes sir, yeah done, affirmative, of course, sure did, yes please, si, oui, ja, da, "
+        "absolutely, roger, yess, indeed"
+    ),
+    "no-answer": (
+        "nope, nah, naw, negative, no way, no thanks, no chance, non, nein, nay, not today, not this time, no not "
+        "today, not tonight, no session, not happening, not now, none today, nothing today, did nothing, do nothing"
+    ),
+    "none": (
+        "skipped, skipped it|today|this|todays, skip, skip it|today, skipping, skipping today, missed, missed "
+        "it|today|todays|this, day off today, took the day off, did not happen, no session today, not done, not yet, "
+        "not done yet, no stretching today, no training today, not doing, did not bother, gave it a miss, "
+        "taking|having a? rest day, rest day, taking a|the day off, rest today, resting today, pass today, passed on, "
+        "passed today, passing today, not possible, did not even start, not started, no exercise today, giving it a "
+        "miss, sitting this one out, sitting it out, no session for me, did zero, have not started, did not start, "
+        "took a rest day, did not make it, did not manage, no can do, bailed, blew it off, could not today"
+    ),
+    "later": (
+        "later, tomorrow, tonight, will do it, will do it later|tonight|tomorrow, this evening, after "
+        "work|lunch|dinner|school, in the evening, going to do it, planning to, next time, this afternoon, do it "
+        "later, postponed, in an hour, in a bit, about to start, starting soon, haven yet, soon, will try, will make "
+        "it, yet"
+    ),
+    "part": (
+        "part, part of it, partly, partial, partially, some of it|them, did some, minutes|mins|min of it, only some, "
+        "bits, not all, not all of it, not everything, not quite all, all but, half done, did half, half way, "
+        "halfway, incomplete, stopped, had to stop, stopped early|halfway, cut it? short, gave up, quit "
+        "halfway|early, nothing else, nothing more, a portion, not the whole thing|session, not quite, not quite "
+        "done, not completely, not fully, not finished, almost done, nearly done, almost finished, nearly finished, "
+        "not entirely, started, bailed out|halfway, skipped the|one|two|three|some|a, missed "
+        "the|one|two|three|a|some, dropped the, left out, without the last, minus the last, bailed early|out, except "
+        "the last|for, but not the|all, leaving out, could not finish, only the, only did, only some, only part, only "
+        "two|three|four, just two, stopping early, left the last, most of it without, gave up on, quit after, one "
+        "short, cut short, instead of two|three|four|five|2|3|4|5|6|10|the_full|all, shortened, shortened it, short "
+        "version"
+    ),
     "half": "half, half of it|them, about half, roughly half, 50",
-    "most": "most, most of it|them, mostly, almost all, nearly all, more than half, over half, all but one|two, nearly everything, almost everything, the majority, bulk of it, majority, three quarters, almost the whole, nearly the whole, two thirds, except the last, all except, all but the last, good half",
-    "few": "less than half, a bit of it, a little of it, a little bit of it, only a few, a few, just a bit, a quarter, a third, one third, the first one, just started, barely started, just the warm up, only warm up, only the warm up, just the first, only the first, only one, just one, a couple",
-    "all": "all, everything, entire, whole, full, fully, totally",
-    # --- why ---------------------------------------------------------------------------------------------------------
-    "time": "no time, not enough time, time ran out, out of time, short of|on time, lack of time, had no time, do not have time, did not have time, too busy, busy, running late, was late, meeting, meetings, too late, not have|find|had time, not any time, "
-    "rushed, in a rush|hurry, hectic, time got away, for time, pressed for time, busy day|week, overslept, work ran late, worked late, kids, deadline, deadlines, at work, stuck at work, work was crazy|mad|busy, hurry, slept in, could not find time, had to leave|go|run, "
-    "time issue|issues|pressure, work got in the way, no free time, work meeting, long day at work, because of work, timing, had to work, got called away, got home late, late home, not the time",
-    "too-hard": "too hard, too difficult, too tough, too much, too heavy, too intense, too long, too advanced, too strenuous, too challenging, beyond me, could not hold, over my head, was hard, very hard, so hard, hard for me, exhausting, exhausted, could not keep up, not strong enough, "
-    "could not manage the|it|all, too demanding, wiped out, could not get into, difficult, not flexible enough, ran out of steam, out of steam, no strength left, legs gave up, impossible, too complicated, wiped me out, could not cope, too big, too steep",
-    "ill": "ill, sick, flu, unwell, covid, a cold, have cold, got cold, migraine, stomach bug, food poisoning, throwing up, vomiting, vomit, nausea, nauseous, sore throat, not well, not feeling well|good|great, under the weather, feel poorly, poorly, cold and cough, coughing, cough, virus, infection, tummy bug, feel rough, feverish, bug, sickness, diarrhoea, diarrhea, feeling rough, in bed with, runny nose, hungover",
-    "other-why": "forgot, forgot about it, forgot it, travelling, traveling, on a plane|train, no mat, no space, no equipment, no band, lost motivation, no motivation, not motivated, could not be bothered, did not feel like it, not feel like it, not in the mood, no energy, too tired, tired, dead tired, knackered, shattered, hot today, lazy, no room, power cut, guests, visitors, wedding, party, lost the link, fell asleep on the sofa|couch, dog tired, so tired, sleepy, on the road, weather, not bothered",
-    # --- feeling -----------------------------------------------------------------------------------------------------
-    "pain": "pain, pains, painful, hurt, hurts, hurting, hurted, paining, sting, stings, stinging, ouch, ow, owie, discomfort, uncomfortable, pinch, pinching, pinches, niggle, niggles, niggly, nagging, killing, in pain, pain level|score|rating|number, painfull, hurty, jab, agony, a pulling pain, headache, backache, "
-    "is killing me, are killing me, pulled a muscle, pulled a|my|something, tweaked, strained, strain, tweak, sprain, sprained, twisted, tore? a muscle, injured, injury, hurt myself, hurt my, hurts my, pain in the neck, playing up, acting up, cramp, cramped, cramps, spasm, grumbling, grumpy, aggravated, flared up, flare up, irritated, a stitch",
-    "no-pain": "pain free, painless, painlessly, pain less, pain none|nil|zero|no|nope, free of|from pain, no hurt, nothing hurts|hurt|hurting, 0 pain, zero pain, no pain whatsoever, pain not, sin dolor, without pain, no any pain, nothing hurts at all, not hurt, not hurting, not painful, never hurt, no more pain",
-    "severe": "unbearable, excruciating, agonising, agonizing, worst pain, worst ever, severe, severely, intense pain, extreme pain, crippling, horrendous, terrible pain, in agony, screaming, insane pain, awful pain, blinding, extremely painful, extremely, massive pain, so much pain, intolerable, hurts like hell, can not move, could not move, so bad i, in tears, intense",
-    "sore": "sore, soreness, sore muscles, doms, tender, tenderness, muscle ache, sores, sorer, muscle soreness, after burn, muscle pain, muscular pain, hurt muscles",
+    "most": (
+        "most, most of it|them, mostly done|finished, almost all, nearly all, more than half, over half, all but "
+        "one|two, nearly everything, almost everything, the majority, bulk of it, majority, three quarters, almost "
+        "the whole, nearly the whole, two thirds, all except, all but the last, good half"
+    ),
+    "few": (
+        "less than half, a bit of it, a little of it, a little bit of it, only a few, a few, just a bit, a quarter, a "
+        "third, one third, the first one, just started, barely started, just the warm up, only warm up, only the warm "
+        "up, just the first, only the first, only one, just one, a couple"
+    ),
+    "all": "everything, entire, whole, full, fully, totally",
+    # --- why --------------------------------------------------------------------------------------------------------
+    "time-part": "ran|run out of time, time ran out, ran short of time",
+    "time": (
+        "no time, not enough time, out of time, short of|on time, lack of time, had no time, do not have time, did "
+        "not have time, too busy, busy, running late, was late, meeting, meetings, too late, not have|find|had time, "
+        "not any time, rushed, in a rush|hurry, hectic, time got away, for time, pressed for time, busy day|week, "
+        "overslept, work ran late, worked late, kids, deadline, deadlines, at work, stuck at work, work was "
+        "crazy|mad|busy, hurry, slept in, can|could not find the? time, had to leave|go|run, time "
+        "issue|issues|pressure, work got in the way, no free time, much work, lot of work, too much work, have work, "
+        "work today, a call, phone call, work call, zoom call, appointment, appointments, school run, working "
+        "late|all, on shift, working today, worked all day, work work, work meeting, long day at work, because of "
+        "work, timing, had to work, got called away, got home late, late home, not the time"
+    ),
+    "too-hard": (
+        "too hard, too difficult, too tough, too much, too heavy, too intense, too long, too advanced, too strenuous, "
+        "too challenging, beyond me, could not hold it|them|the, was hard, very hard, so hard, hard for me, "
+        "exhausting, exhausted, could not keep up, not strong enough, could not manage the|it|all, too demanding, "
+        "wiped out, could not get into, difficult, not flexible enough, ran out of steam, out of steam, no strength "
+        "left, legs gave up, impossible, too complicated, wiped me out, could not cope, too big, too steep"
+    ),
+    "ill": (
+        "ill, sick, flu, unwell, covid, a cold, have cold, got cold, migraine, stomach bug, food poisoning, throwing "
+        "up, vomiting, vomit, nausea, nauseous, sore throat, not well, not feeling well|good|great, under the "
+        "weather, feel poorly, poorly, cold and cough, coughing, cough, virus, infection, tummy bug, feel rough, "
+        "feverish, bug, sickness, diarrhoea, diarrhea, feeling rough, in bed with, runny nose, hungover"
+    ),
+    "other-why": (
+        "too hot, child|kid|kids|son|daughter|baby|husband|wife|mother|father is|was|are sick|ill|unwell, forgot, "
+        "forgot about it, forgot it, travelling, traveling, on a plane|train, no mat, no space, no equipment, no "
+        "band, lost motivation, no motivation, not motivated, could not be bothered, did not feel like it, not feel "
+        "like it, not in the mood, not feeling it|up_to_it, no energy, too tired, tired, knackered, shattered, lazy, "
+        "no room, power cut, guests, visitors, wedding, party, lost the link, fell asleep on the sofa|couch, dog "
+        "tired, so tired, sleepy, on the road, weather, not bothered"
+    ),
+    # --- feeling ----------------------------------------------------------------------------------------------------
+    "pain": (
+        "pain, pains, painful, hurt, hurts, hurting, hurted, paining, sting, stings, stinging, ouch, ow, owie, "
+        "discomfort, uncomfortable, pinch, pinching, pinches, niggle, niggles, niggly, nagging, killing, in pain, "
+        "pain level|score|rating|number, painfull, hurty, jab, agony, a pulling pain, headache, backache, is killing "
+        "me, are killing me, pulled a muscle, pulled a|my|something, tweaked, strained, strain, tweak, sprain, "
+        "sprained, twisted, tore? a muscle, injured, injury, hurt myself, hurt my, hurts my, pain in the neck, "
+        "playing up, acting up, cramp, cramped, cramps, spasm, grumbling, grumpy, aggravated, flared up, flare up, "
+        "irritated, a stitch"
+    ),
+    "no-pain": (
+        "pain free, painless, painlessly, pain less, pain none|nil|zero|no|nope, free of|from pain, no hurt, nothing "
+        "hurts|hurt|hurting, 0 pain, zero pain, no pain whatsoever, pain not, sin dolor, without pain, no any pain, "
+        "nothing hurts at all, not hurt, not hurting, not painful, never hurt, no more pain"
+    ),
+    "severe": (
+        "unbearable, excruciating, agonising, agonizing, worst pain ever|of|imaginable, worst ever, severe, severely, "
+        "intense pain, extreme pain, crippling, horrendous, terrible pain, in agony, insane pain, awful pain, "
+        "blinding, extremely painful, extremely, massive pain, so much pain, intolerable, hurts like hell, can not "
+        "move, could not move, so bad i, in tears, intense"
+    ),
+    "sore": (
+        "sore, soreness, sore muscles, doms, tender, tenderness, muscle ache, sores, muscle soreness, muscle pain, "
+        "muscular pain"
+    ),
     "dull": "dull, dull ache|pain, ache, aches, achy, aching, ached, achey, achiness, dully",
     "tight": "tight, tightness, stiff, stiffness, stiffer, tighter, tense, tension, stiffy, feel tight, tightish",
-    "stretch-feeling": "stretch feeling, stretchy feeling, burning stretch, stretch sensation, good burn, feel the burn, felt the burn, burning stretch feeling, the burn, nice burn, pulling, stretch intensity, effort, intensity, difficulty, energy, mood, sleep, stress, motivation, fatigue, tiredness, rpe, exertion, good pain, nice pull, good hurt, enjoyment, rating, rate, fun, flexibility, stretch felt, hardness",
-    "fine": "fine, good, great, ok, okay, okey, alright, all right, perfect, happy, easy, lovely stuff, well, all good, no problem, no problems, no issues, no worries, no complaints, feeling good|great|fine|ok, normal, perfectly, nice one, no trouble, excellent, super, superb, cool, brilliant, awesome, amazing, loose, relaxed, feels good|great|better, felt good|great|fine|ok|nice, comfortable, loved it, enjoyed it, fantastic",
-    "settled": "settled, settled down, all gone, all fine now|again, fine now, ok now, okay now, good now, back to normal, much better, a lot better, lots better, way better, completely gone, better, better now, recovered, eased, eased off, nothing left, calmed down, good again, fine again, feeling better, feels better, cleared up, gone now, healed, pain gone, has gone, subsided, vanished",
-    "bit-better": "a bit better, bit better, a little better, slightly better, little better, somewhat better, improving, getting better, a touch better, not better, no better, better but",
-    "same": "the same, same, no change, unchanged, still there, same as before|yesterday, as before, not changed, about the same, still sore, still hurts, no different, same again, still the same, still achy, still painful, has not changed, same same, still hurting",
-    "worse": "worse, worsened, getting worse, got worse, it increased, increased, more painful, more sore, much worse, even worse, a bit worse, badder, worsening, not better but worse, worst, hurts more, sorer, more pain",
-    # --- kinds and red-flag words ------------------------------------------------------------------------------------
-    "sharp": "sharp, stabbing, stab, stabbed, stabs, stabby, piercing, like a knife, like knife, knife like, knife, knifing, twinge, twinges, twinged, twingy, razor, jolt of pain, a sharp one, searing, sharp pain, sharp pains, lightning, like a needle",
-    "sudden": "sudden, suddenly, all of a sudden, out of nowhere, from nowhere, all at once, sudden pain, abrupt, abruptly, at once",
-    "tingle": "tingle, tingles, tingled, tingling, tingly, tinglings, pins and? needles, pin and needles, pins n needles, pins needles, pins, prickling, prickly, prickle, prickles, needles, fizzing, fizzy feeling, buzzing in, ants in|on|crawling, crawling feeling|sensation, sciatica, sciatic, trapped nerve, pinched nerve, nerve pain, nerve, nervy, paresthesia, paraesthesia, static feeling, hormigueo",
-    "numb": "numb, numbness, numbed, numbing, no feeling in, can not feel my foot|feet|leg|legs|toes|toe|hand|hands|fingers|finger|arm|arms|thigh|calf|face|left|right|lower|big|little, could not feel my foot|feet|leg|legs|toes|hand|hands|fingers|arm|arms|thigh|calf|face|left|right|lower, lost feeling|sensation, lost all? feeling in, loss of feeling|sensation, lost the feeling|sensation, "
-    "fell asleep, falls asleep, falling asleep, fall asleep, went dead, goes dead, gone dead, felt dead, asleep, can not feel left|right, no sensation, no sensation in, feels dead, dead leg, sleeping foot|leg|hand, does not feel anything in, no feeling, can not feel toes|feet|hands|fingers|foot",
-    "shoot": "shooting, shoots, shot down, shot up, radiating, radiates, radiate, radiated, travels down|up, travelling down|up, runs down|up, running down|up my|the|both|left|right, ran down|up, zap, zapped, zapping, zinger, zing, shot through, spreads down, spreading down, goes down|up my|the|to, going down|up my|the, went down|up my|the, shots down|in, shooted, shot of pain",
-    "electric": "electric, electricity, electrical, electric shock, electric shocks, like electricity, shock like, shocks, a shock, current going, electrocuted, electro, electroshock, like a shock, electrical shock, like shock",
+    "stretch-feeling": (
+        "stretch feeling, stretchy feeling, burning stretch, stretch sensation, good burn, feel the burn, felt the "
+        "burn, burning stretch feeling, the burn, nice burn, pulling, stretch intensity, effort, intensity, "
+        "difficulty, energy, mood, sleep, stress, motivation, fatigue, tiredness, rpe, exertion, good pain, nice "
+        "pull, good hurt, enjoyment, rating, rate, fun, flexibility, stretch felt, hardness"
+    ),
+    "fine": (
+        "fine, good, great, ok, okay, okey, alright, all right, perfect, happy, easy, lovely stuff, well, all good, "
+        "no problem, no problems, no issues, no worries, no complaints, feeling good|great|fine|ok, normal, "
+        "perfectly, nice one, no trouble, excellent, super, superb, cool, brilliant, awesome, amazing, loose, "
+        "relaxed, feels good|great, felt good|great|fine|ok|nice, comfortable, loved it, enjoyed it, fantastic"
+    ),
+    "settled": (
+        "settled, settled down, all gone, all fine now|again, fine now, ok now, okay now, good now, much better, a "
+        "lot better, lots better, way better, completely gone, better, better now, recovered, eased, nothing left, "
+        "calmed down, good again, fine again, feeling better, feels better, cleared up, gone now, healed, pain gone, "
+        "has gone, subsided"
+    ),
+    "bit-better": (
+        "a bit better, bit better, a little better, slightly better, little better, somewhat better, improving, "
+        "getting better, a touch better, not better, no better, better but"
+    ),
+    "same": (
+        "the same, same, no change, unchanged, still there, same as before|yesterday, as before, not changed, about "
+        "the same, no different, same again, still the same, has not changed, same same"
+    ),
+    "worse": (
+        "worse, worsened, getting worse, got worse, it increased, increased, more painful, more sore, much worse, "
+        "even worse, a bit worse, badder, worsening, not better but worse, worst, hurts more, sorer, more pain"
+    ),
+    # --- kinds and red-flag words -----------------------------------------------------------------------------------
+    "sharp": (
+        "sharp, stabbing, stab, stabbed, stabs, stabby, piercing, like a knife, like knife, knife like, knife, "
+        "knifing, twinge, twinges, twinged, twingy, razor, jolt of pain, a sharp one, searing, lightning, like a "
+        "needle"
+    ),
+    "sudden": (
+        "sudden, suddenly, all of a sudden, out of nowhere, from nowhere, all at once, abrupt, abruptly, at once"
+    ),
+    "tingle": (
+        "tingle, tingles, tingled, tingling, tingly, tinglings, pins and? needles, pin and needles, pins n needles, "
+        "pins needles, pins, prickling, prickly, prickle, prickles, needles, fizzing, fizzy feeling, buzzing in, ants "
+        "in|on|crawling, crawling feeling|sensation, sciatica, sciatic, trapped nerve, pinched nerve, nerve pain, "
+        "nerve, nervy, paresthesia, paraesthesia, static feeling, hormigueo"
+    ),
+    "numb": (
+        "numb, numbness, numbed, numbing, no feeling in, can not feel my "
+        "foot|feet|leg|legs|toes|toe|hand|hands|fingers|finger|arm|arms|thigh|calf|face|left|right|lower|big|little, "
+        "could not feel my foot|feet|leg|legs|toes|hand|hands|fingers|arm|arms|thigh|calf|face|left|right|lower, lost "
+        "feeling|sensation, lost all? feeling in, loss of feeling|sensation, lost the feeling|sensation, fell asleep, "
+        "falls asleep, falling asleep, fall asleep, went dead, goes dead, gone dead, felt dead, asleep, can not feel "
+        "left|right, no sensation, no sensation in, feels dead, dead leg, sleeping foot|leg|hand, does not feel "
+        "anything in, no feeling, leg|legs|foot|feet|arm|hand|hands|toes|fingers|thigh|calf fell|falls|went|goes|gone "
+        "asleep|dead, leg|foot|arm|hand|thigh|calf is|was asleep|dead, legs|feet|hands|toes|fingers are|were asleep, "
+        "can not feel toes|feet|hands|fingers|foot"
+    ),
+    "no-feel": "can|could not feel anything|a_thing|much|it, feel|felt nothing, not feel anything",
+    "shoot": (
+        "shooting, shoots, shot down, shot up, radiating, radiates, radiate, radiated, travels down|up, travelling "
+        "down|up, runs down|up, running down|up my|the|both|left|right, ran down|up, zap, zapped, zapping, zinger, "
+        "zing, shot through, spreads down, spreading down, goes down|up my|the|to, going down|up my|the, went down|up "
+        "my|the, shots down|in, shooted, shot of pain"
+    ),
+    "electric": (
+        "electric, electricity, electrical, electric shock, electric shocks, like electricity, shock like, shocks, a "
+        "shock, current going, electrocuted, electro, electroshock, like a shock, electrical shock, like shock"
+    ),
     "burn": "burning, burn, burns, burned, burnt, on fire",
-    "pop": "pop, popped, pops, popping, snap, snapped, snapping, tore, torn, ripped, rip, something gave, something went, twang, twanged, ping, pinged, tearing, ruptured, rupture, heard a crack, loud crack, felt a crack, a crack, tear, something tore, dislocated, out of its? socket, crunch, plop, felt something go, something moved",
-    "bruise": "bruise, bruised, bruises, bruising, black and blue, haematoma, hematoma, gone purple, went purple, purple, black mark, turned blue, blue mark",
-    "swell": "swelling, swollen, swelled, swells, swell, swole, puffy, puffed up, ballooned, blown up, swelled up, swollen up, inflated, thick knee|ankle, size of a",
-    "no-weight": "can not|could not put|bear|take|place|load any|my? full? weight, no weight on it?, can not|could not step on, can not|could not stand on|up, unable to walk|stand, can not|could not walk, can not weight bear, could not weight bear, not able to walk|stand|put, not weight bear, impossible to walk|stand, not hold my weight, not take my weight, not carry my weight, not bear my weight, not take weight, not bear weight, not hold me, not put weight, not put any weight, not putting weight, not support me, not support my weight, weight bearing is impossible, will not hold me, will not take, does not hold me, can not to walk|stand, no can walk, can not put my? foot down, could not put foot down, not stand on, no longer walk, can no longer walk|stand, not walk on, walk impossible",
-    "barely-walk": "can|could barely|hardly walk|stand, barely walk|stand|walking|able, hardly walk|stand, limping, limp, limped, hobbling, hobble, hurts|painful to put weight, hurts to walk, struggling to walk, can not walk properly|normally|straight, could not walk properly|normally, trouble walking, difficult to walk, hard to walk, can not stand, could not stand, painful to walk, on crutches, crutches",
-    "gives-way": "gives way, gave way, give way, giving way, given way, gives out, gave out, giving out, give out, buckled, buckles, buckling, buckle, gave up under me, collapses under me, collapsed under me, goes from under me, went from under me, folded under me, unstable, gives in, gave under me, not stable, gived way, give away, gave away, gives away, locked up|solid, slipped out, popped out, out of joint",
-    "weak": "weak, weakness, weaker, lost strength|power, loss of strength|power, no strength in, no power in, lost all strength|power, can not lift my, could not lift my, can not raise my, could not raise my, can not move my, could not move my, can not grip, could not grip, foot drop, drop foot, dropping things, paralysed, paralyzed, paralysis, limp arm|leg, no strength, no power, no force in, lost force, strength gone, dragging my foot|leg, foot drags, can not lift my? foot|arm|leg, lost control of my arm|leg|hand|foot, can not control my|the arm|leg|hand|foot",
-    "droop": "drooping, droop, drooped, droops, droopy, lopsided, face dropped, dropped on one side, hanging down, sagging, saggy, crooked, face fell, face is hanging, fallen on one side, dropped",
-    "speech": "speech, slurred, slurring, slur, slurs, can not speak|talk, could not speak|talk, not speak|talk properly, words come out wrong, could not find|get words|the|my, can not find|get words|the|my, mumbling, trouble speaking|talking, talking funny|nonsense, words would not come, not get words|the|my, difficulty speaking|talking, jumbled words, words were jumbled, unable to speak|talk, hard to speak|talk, problem|problems speaking|talking|to speak, cant speak",
-    "vision": "vision, eyesight, sight, blurred, blurry, double vision, seeing double, saw double, see double, can not see, could not see, lost vision|sight, went blind, blind in, blind, eye went, tunnel vision, spots in front, vision loss, black spots, vision went, sees double, see stars, seeing stars, saw stars, can not see well, trouble seeing, see blurry",
-    "odd": "weird, blurred, odd, strange, lost, loss, gone, trouble, problem, funny, double, worse, blurry, changed",
-    "stroke": "had a stroke, having a stroke, a stroke, mini stroke, a tia, like a stroke, got a stroke, have stroke, have a stroke",
+    "pop": (
+        "pop, popped, pops, popping, snap, snapped, snapping, tore, torn, ripped, rip, something gave, something "
+        "went, twang, twanged, ping, pinged, tearing, ruptured, rupture, heard a crack, loud crack, felt a crack, a "
+        "crack, tear, something tore, dislocated, out of its? socket, crunch, plop, felt something go, something "
+        "moved"
+    ),
+    "bruise": (
+        "bruise, bruised, bruises, bruising, black and blue, haematoma, hematoma, gone purple, went purple, purple, "
+        "black mark, turned blue, blue mark"
+    ),
+    "swell": (
+        "swelling, swollen, swelled, swells, swell, swole, puffy, puffed up, ballooned, blown up, swelled up, swollen "
+        "up, inflated, thick knee|ankle, size of a"
+    ),
+    "no-weight": (
+        "can|could not put|bear|take|place|load any|my? full? weight, no weight on it?, can|could not step on, "
+        "can|could not stand on|up, unable to walk|stand, can|could not walk, can not weight bear, could not weight "
+        "bear, not able to walk|stand|put, not weight bear, impossible to walk|stand, not hold my weight, not take my "
+        "weight, not carry my weight, not bear my weight, not take weight, not bear weight, not hold me, not put "
+        "weight, not put any weight, not putting weight, not support me, not support my weight, weight bearing is "
+        "impossible, will not hold me, will not take, does not hold me, can not to walk|stand, no can walk, can not "
+        "put my? foot down, could not put foot down, not stand on, no longer walk, can no longer walk|stand, not walk "
+        "on, walk impossible"
+    ),
+    "barely-walk": (
+        "can|could barely|hardly walk|stand, barely walk|stand|walking|able, hardly walk|stand, limping, limp, "
+        "limped, hobbling, hobble, hurts|painful to put weight, hurts to walk, struggling to walk, can not walk "
+        "properly|normally|straight, could not walk properly|normally, trouble walking, difficult to walk, hard to "
+        "walk, can not stand, could not stand, painful to walk, on crutches, crutches"
+    ),
+    "gives-way": (
+        "gives way, gave way, give way, giving way, given way, gives out, gave out, giving out, give out, buckled, "
+        "buckles, buckling, buckle, gave up under me, collapses under me, collapsed under me, goes from under me, "
+        "went from under me, folded under me, unstable, gives in, gave under me, not stable, gived way, locked "
+        "up|solid, slipped out, popped out, out of joint"
+    ),
+    "weak": (
+        "weak, weakness, weaker, lost strength|power, loss of strength|power, no strength in, no power in, lost all "
+        "strength|power, can not lift my, could not lift my, can not raise my, could not raise my, can not move my, "
+        "could not move my, can not grip, could not grip, foot drop, drop foot, dropping things, paralysed, "
+        "paralyzed, paralysis, limp arm|leg, no strength, no power, no force in, lost force, strength gone, dragging "
+        "my foot|leg, foot drags, can not lift my? foot|arm|leg, lost control of my arm|leg|hand|foot, can not "
+        "control my|the arm|leg|hand|foot"
+    ),
+    "droop": (
+        "drooping, droop, drooped, droops, droopy, lopsided, face dropped, dropped on one side, hanging down, "
+        "sagging, saggy, crooked, face fell, face is hanging, fallen on one side, dropped"
+    ),
+    "speech": (
+        "speech, slurred, slurring, slur, slurs, can not speak|talk, could not speak|talk, not speak|talk properly, "
+        "words come out wrong, can|could not find|get words|the_words|my_words|the_right_words, mumbling, trouble "
+        "speaking|talking, talking funny|nonsense, words would not come, not get words|the_words|my_words, difficulty "
+        "speaking|talking, jumbled words, words were jumbled, unable to speak|talk, hard to speak|talk, "
+        "problem|problems speaking|talking|to_speak, cant speak"
+    ),
+    "vision": (
+        "vision, eyesight, sight, blurred, blurry, double vision, seeing double, saw double, see double, can not see, "
+        "could not see, lost vision|sight, went blind, blind in, blind, eye went, tunnel vision, spots in front, "
+        "vision loss, black spots, vision went, sees double, see stars, seeing stars, saw stars, can not see well, "
+        "trouble seeing, see blurry"
+    ),
+    "odd": "weird, odd, strange, lost, loss, trouble, problem, problems, funny, double, changed",
+    "stroke": (
+        "had a stroke, having a stroke, a stroke, mini stroke, a tia, like a stroke, got a stroke, have stroke, have "
+        "a stroke"
+    ),
     "heart-attack": "heart attack, angina, cardiac, cardiac arrest",
-    "press": "pressure, pressing, pressed, squeeze, squeezing, squeezed, crushing, crushed, crush, heavy, heaviness, heavyness, tight band, constricted, constriction, a weight on, band around, vice, clamped, clenching, elephant, squashed, pressings, gripping, pushing, oppression, oppressing, compressed, compression",
-    "breathless": "breathless, breathlessness, short of breath, shortness of breath, can not breathe|breath, could not breathe|breath, can not catch my breath, could not catch my breath, struggle|struggling|struggled to breathe|breath, gasping, hard to breathe|breath, difficulty breathing, trouble breathing, not breathe|breath, wheezing, difficult|difficulties to breathe|breath, unable to breathe, not get enough? air|breath, no air, not breathing well|properly, fighting for breath, catch my breath, breathing difficulty|difficulties|problems|trouble, breath problem|problems, can not get my breath, could not get my breath, suffocating, problem|problems to? breathe|breath|breathing, breathing is hard|difficult|heavy, short breath, lack of air|breath, not able to breathe, no breath, missing air",
+    "press": (
+        "pressure, pressing, pressed, squeeze, squeezing, squeezed, crushing, crushed, crush, heavy, heaviness, "
+        "heavyness, tight band, constricted, constriction, a weight on, band around, vice, clamped, clenching, "
+        "elephant, squashed, pressings, gripping, pushing, oppression, oppressing, compressed, compression"
+    ),
+    "breathless": (
+        "breathless, breathlessness, can|could hardly|barely breathe|breath, short of breath, shortness of breath, "
+        "can not breathe|breath, could not breathe|breath, can not catch my breath, could not catch my breath, "
+        "struggle|struggling|struggled to breathe|breath, gasping, hard to breathe|breath, difficulty breathing, "
+        "trouble breathing, not breathe|breath, wheezing, difficult|difficulties to breathe|breath, unable to "
+        "breathe, not get enough? air|breath, no air, not breathing well|properly, fighting for breath, catch my "
+        "breath, breathing difficulty|difficulties|problems|trouble, breath problem|problems, can not get my breath, "
+        "could not get my breath, suffocating, problem|problems to? breathe|breath|breathing, breathing is "
+        "hard|difficult|heavy, short breath, lack of air|breath, not able to breathe, no breath, missing air"
+    ),
     "puffed": "out of breath, puffed, puffing, winded, panting",
-    "faint": "faint, fainted, fainting, passed out, pass out, passing out, blacked out, black out, blackout, collapsed, collapse, lost consciousness, unconscious, keeled over, fell unconscious, syncope, fainty, nearly fainted, almost fainted, about to faint, everything went black, went black, fall unconscious, lost conscience, lose consciousness, losing consciousness, came to on the floor, woke up on the floor, faints, fell down without",
-    "palpitations": "palpitations, palpitation, irregular heartbeat|beat|pulse|heart, heart skipped|skips|skipping|missed, skipped beats|beat, skipping beats, skip beats|a, fluttering, flutter, arrhythmia, irregular, missed beats, heart jumping, irregularly, extra beats, heart flip, beats strange|weird, heart beat weird|odd|strange, out of rhythm, not regular, unregular, atrial fibrillation, afib",
-    "racing": "racing, pounding, thumping, hammering, beating fast|hard|weird|strange|funny|oddly|like, jumping, going crazy|mad|weird|funny, stops, stopped beating, flipping",
-    "dizzy": "dizzy, dizziness, lightheaded, light headed, lightheadedness, light headedness, head spinning, head is spinning, room spinning, room was spinning, room spun, spinning room, vertigo, woozy, giddy, dizzyness, head spins, world spinning, everything spinning, everything spun, everything was spinning, head rush, unsteady, head was spinning, head started spinning, head turns, head swimming",
-    "fever": "fever, high temperature, a temperature, temperature, chills, night sweats, high fever, running a temperature, shivering, feverish and",
-    "weight-loss": "weight loss, losing weight, lost weight, losing a lot of weight, dropped weight, lost a lot of weight, lost so much weight, weight is dropping, weight dropping, loosing weight, losing kilos, lost kilos",
-    "wake": "woke me, wakes me, woke me up, wakes me up, waking me, woken by, keeps me awake|up, kept me awake|up, could not sleep, can not sleep, woke up with|from|by|because, waking up with, wake up with|from|by|because, no sleep because, awake all night, awake with, hardly slept, not sleep, wakes up me, wake me up, woken up by, waking up from|by|because, up all night",
-    "night": "at night, in the night, night pain, nights, every night, during the night, all night long, nightly, by night, middle of the night",
+    "faint": (
+        "faint, fainted, fainting, passed out, pass out, passing out, blacked out, black out, blackout, collapsed, "
+        "collapse, lost consciousness, unconscious, keeled over, fell unconscious, syncope, fainty, nearly fainted, "
+        "almost fainted, about to faint, everything went black, went black, fall unconscious, lost conscience, lose "
+        "consciousness, losing consciousness, came to on the floor, woke up on the floor, faints, fell down without"
+    ),
+    "palpitations": (
+        "palpitations, palpitation, irregular heartbeat|beat|pulse|heart, heart skipped|skips|skipping|missed, "
+        "skipped beats|beat|a_beat, skipping beats|a_beat, skip beats|a_beat, fluttering, flutter, arrhythmia, "
+        "irregular, missed beats, heart jumping, irregularly, extra beats, heart flip, beats strange|weird, heart "
+        "beat weird|odd|strange, out of rhythm, not regular, unregular, atrial fibrillation, afib"
+    ),
+    "racing": (
+        "racing, pounding, thumping, hammering, beating fast|hard|weird|strange|funny|oddly|like, jumping, going "
+        "crazy|mad|weird|funny, stops, stopped beating, flipping"
+    ),
+    "dizzy": (
+        "dizzy, dizziness, lightheaded, light headed, lightheadedness, light headedness, head spinning, head is "
+        "spinning, room spinning, room was spinning, room spun, spinning room, vertigo, woozy, giddy, dizzyness, head "
+        "spins, world spinning, everything spinning, everything spun, everything was spinning, head rush, unsteady, "
+        "head was spinning, head started spinning, head turns, head swimming"
+    ),
+    "fever": (
+        "fever, high temperature, a temperature, temperature, chills, night sweats, high fever, running a "
+        "temperature, shivering, feverish and"
+    ),
+    "weight-loss": (
+        "weight loss, losing weight, lost weight, losing a lot of weight, dropped weight, lost a lot of weight, lost "
+        "so much weight, weight is dropping, weight dropping, loosing weight, losing kilos, lost kilos"
+    ),
+    "wake": (
+        "woke me, wakes me, woke me up, wakes me up, waking me, woken by, keeps me awake|up, kept me awake|up, could "
+        "not sleep, can not sleep, woke up with|from|by|because, waking up with, wake up with|from|by|because, no "
+        "sleep because, awake all night, awake with, hardly slept, not sleep, wakes up me, wake me up, woken up by, "
+        "waking up from|by|because, up all night"
+    ),
+    "night": (
+        "at night, in the night, night pain, nights, every night, during the night, all night long, nightly, by "
+        "night, middle of the night"
+    ),
     "throb": "throbbing, throb, throbs, throbbed, pulsing, pulsating",
     "warm": "warm, hot, red, reddish, redness, warmth, heat, feels hot, warmer, hotter",
-    "control": "control, leak, leaking, leaked, leaks, incontinent, incontinence, can not hold, could not hold, accident, trouble, problems, problem, weird, odd, funny, strange, change, changed, changes, different, not working, not empty, lost control, losing control, loss of control, not control, numb",
-    "cant-pee": "can not pee|urinate|wee|poo|piss, could not pee|urinate|wee|piss, unable to pee|urinate|wee, trouble|difficulty|problems|problem peeing|urinating|weeing, wet myself, soiled myself, peed myself, pissed myself, wetting myself, incontinent, incontinence, not hold my? pee|urine|wee|poo, not control my? pee|urine|wee|bladder|bowel|bowels, leaking urine|pee, lost control of my? bladder|bowel|bowels, pooed myself, peeing myself, hard to pee|urinate, not able to pee|urinate, difficult to pee|urinate, problem|problems to pee|urinate|go toilet, not feel when i pee|wee|go, accident in my pants, wet my pants, urinary retention",
-    "saddle": "between my? the? legs, between my|the thighs, groin, saddle, saddle area, genitals, genital, crotch, private parts, privates, perineum, down there, down below, undercarriage, bum, bottom, buttock, buttocks, backside, butt, anus, vagina, penis, testicles, balls, nether regions, seat area, when i wipe, between legs, bits down, private area, intimate area, my seat, intimate parts, tailbone and",
-    "bladder": "bladder, bowel, bowels, urine, pee, peeing, wee, toilet, stool, poo, urinate, urinating, urination, sphincter",
-    "one-side": "one side, one sided, left side of my body, right side of my body, left side of body, right side of body, whole left side, whole right side, half of my body, half my body, half of my face, half my face, one half, left side of my face, right side of my face, entire left side, entire right side, all down one side, side of my face, corner of my mouth, left side of me, right side of me, all my left|right side, all left|right side",
+    "control": (
+        "control, leak, leaking, leaked, leaks, can not hold, could not hold, accident, change, changes, different, "
+        "not working, not empty, lost control, losing control, loss of control, not control"
+    ),
+    "cant-pee": (
+        "can not pee|urinate|wee|poo|piss, could not pee|urinate|wee|piss, unable to pee|urinate|wee, "
+        "trouble|difficulty|problems|problem peeing|urinating|weeing, wet myself, soiled myself, peed myself, pissed "
+        "myself, wetting myself, incontinent, incontinence, not hold my? pee|urine|wee|poo, not control my? "
+        "pee|urine|wee|bladder|bowel|bowels, leaking urine|pee, lost control of my? bladder|bowel|bowels, pooed "
+        "myself, peeing myself, hard to pee|urinate, not able to pee|urinate, difficult to pee|urinate, "
+        "problem|problems to pee|urinate|go_toilet, not feel when i pee|wee|go, accident in my pants, peed a "
+        "little|bit, leaked urine|pee, leak urine|pee, wet my pants, urinary retention"
+    ),
+    "saddle": (
+        "between my? the? legs, between my|the thighs, groin, saddle, saddle area, genitals, genital, crotch, private "
+        "parts, privates, perineum, down there, down below, undercarriage, bum, bottom, buttock, buttocks, backside, "
+        "butt, anus, vagina, penis, testicles, balls, nether regions, seat area, when i wipe, between legs, bits "
+        "down, private area, intimate area, my seat, intimate parts, tailbone and"
+    ),
+    "bladder": (
+        "bladder, bowel, bowels, urine, pee, peeing, wee, toilet, stool, poo, urinate, urinating, urination, sphincter"
+    ),
+    "one-side": (
+        "one side, one sided, left side of my body, right side of my body, left side of body, right side of body, "
+        "whole left side, whole right side, half of my body, half my body, half of my face, half my face, one half, "
+        "left side of my face, right side of my face, entire left side, entire right side, all down one side, side of "
+        "my face, corner of my mouth, left side of me, right side of me, all my left|right side, all left|right side"
+    ),
     # --- places of the body ----------------------------------------------------------------------------------------
     "chest": "chest, breastbone, sternum, chests, ribcage",
     "neck": "neck, throat",
     "jaw": "jaw",
-    "arm": "arm, left arm, right arm, arms, forearm, upper arm",
+    "arm": "arm, arms, forearm, upper arm",
     "face": "face, mouth, lip, cheek, smile, eyelid, lips, tongue",
     "calf": "calf",
     "thigh": "thigh",
     "leg": "leg, lower leg, upper leg",
-    "heart": "heart, heartbeat, pulse, heart rate, heart beat, my beat",
-    "limb": "hamstring, hamstrings, hams, quad, quads, quadriceps, calves, thighs, legs, foot, feet, toe, toes, shin, shins, heel, heels, arch, achilles, ankle, ankles, knee, knees, kneecap, hand, hands, finger, fingers, thumb, wrist, wrists, elbow, elbows, adductors, adductor, inner thigh, inner thighs, big toe, sole, soles, forearms, biceps, triceps, bicep, tricep, pinky, pinkie, back of my? the? thigh|leg|knee, hamstrung, fingertips, itb, it band",
-    "trunk": "back, lower back, upper back, low back, lumbar, hip, hips, glute, glutes, hip flexor, hip flexors, shoulder, shoulders, shoulder blade, spine, rib, ribs, core, abs, stomach, belly, head, pec, pecs, lat, lats, trap, traps, piriformis, psoas, pelvis, si joint, joint, joints, muscle, muscles, neck and shoulders, sacrum, tailbone, coccyx, hip joint, obliques, rotator cuff, body, side, ear, eye, eyes, ears, skin, tooth, teeth, nose, scapula, collarbone, clavicle, flank, waist, trunk",
+    "heart": "heart, heartbeat, pulse, heart beat, my beat",
+    "limb": (
+        "hamstring, hamstrings, hams, quad, quads, quadriceps, calves, thighs, legs, foot, feet, toe, toes, shin, "
+        "shins, heel, heels, arch, achilles, ankle, ankles, knee, knees, kneecap, hand, hands, finger, fingers, "
+        "thumb, wrist, wrists, elbow, elbows, adductors, adductor, inner thigh, inner thighs, big toe, sole, soles, "
+        "forearms, biceps, triceps, bicep, tricep, pinky, pinkie, back of my? the? thigh|leg|knee, hamstrung, "
+        "fingertips, itb, it band"
+    ),
+    "trunk": (
+        "back, lower back, upper back, low back, lumbar, hip, hips, glute, glutes, hip flexor, hip flexors, shoulder, "
+        "shoulders, shoulder blade, spine, rib, ribs, core, abs, stomach, belly, head, pec, pecs, lat, lats, trap, "
+        "traps, piriformis, psoas, pelvis, si joint, joint, joints, muscle, muscles, neck and shoulders, sacrum, "
+        "tailbone, coccyx, hip joint, obliques, rotator cuff, body, side, ear, eye, eyes, ears, skin, tooth, teeth, "
+        "nose, scapula, collarbone, clavicle, flank, waist, trunk"
+    ),
     # --- sides and places ------------------------------------------------------------------------------------------
     "left": "left, leftie, left hand side, left side, lhs, lefthand",
     "right": "right, right hand side, right side, rhs, righthand",
-    "both": "both, both sides, each side, either side, left and right, right and left, bilateral, bilaterally, both of them, l and r, both left and right, two sides, the two sides",
-    "elsewhere": "elsewhere, somewhere else, another place, different place|spot|area|part, another spot|area|part, not where we stretch|stretched|worked, not where i stretch|stretched, other place|part|area, unrelated, in other place, not the stretched, from something else, not from the session|stretching|stretches",
-    "here": "here, where we stretch|stretched|worked, where i stretch|stretched, in the stretched, same place|spot, the same place|spot, the place we stretch, the stretched muscle|muscles, right where|there, where the stretch is, in the muscle we stretch, exactly there",
+    "both": (
+        "both, both sides, each side, either side, left and right, right and left, bilateral, bilaterally, both of "
+        "them, l and r, both left and right, two sides, the two sides"
+    ),
+    "elsewhere": (
+        "elsewhere, somewhere else, another place, different place|spot|area|part, another spot|area|part, not where "
+        "we stretch|stretched|worked, not where i stretch|stretched, other place|part|area, unrelated, in other "
+        "place, not the stretched, from something else, not from the session|stretching|stretches"
+    ),
+    "here": (
+        "here, where we stretch|stretched|worked, where i stretch|stretched, in the stretched, same place|spot, the "
+        "same place|spot, the place we stretch, the stretched muscle|muscles, right where|there, where the stretch "
+        "is, in the muscle we stretch, exactly there"
+    ),
     # --- requests --------------------------------------------------------------------------------------------------
-    "stop": "stop, unsubscribe, stop messaging|texting|sending, stop it|this, stop messages, leave me alone, stop please, please stop, stop writing, do not message|text|write me, no more messages, opt out",
-    "pause": "pause, pause please, take a break, need a break, on holiday, on vacation, going on holiday|vacation, going away, away next week, away for, i am away, need a pause, have a break, freeze my, put it on hold, on hold, away until, away this week",
-    "change-time": "change the|my time, other time, different time, another time please, change time, send it|this|them|me later|earlier|at, send me the? message|messages|session at|earlier|later, message me at|earlier|later, move the time, earlier messages, later messages, send messages at|earlier|later, change when, change the hour, change hour, messages earlier|later, message earlier|later, text me at|earlier|later, reschedule the messages",
-    "health-changed": "pregnant, pregnancy, expecting a baby, had an operation, had surgery, having surgery, an operation, surgery, operation, operated, diagnosed, diagnosis, broke my, broken, fractured, fracture, new medication, started medication, doctor told|said|says, physio told|said|says, been told i have, osteoporosis, arthritis, blood clot, thrombosis, pacemaker",
+    "stop": (
+        "stop, unsubscribe, stop messaging|texting|sending, stop it|this, stop messages, leave me alone, stop please, "
+        "please stop, stop writing, do not message|text|write me|us, no more messages, opt out"
+    ),
+    "pause": (
+        "pause, pause please, take a break, need a break, on holiday, on vacation, going on holiday|vacation, going "
+        "away, away next week, away for, i am away, need a pause, have a break, freeze my, put it on hold, on hold, "
+        "away until, away this week"
+    ),
+    "change-time": (
+        "change the|my time, other time, different time, another time please, change time, send it|this|them|me "
+        "later|earlier|at, send me the? message|messages|session at|earlier|later, message me at|earlier|later, move "
+        "the time, earlier messages, later messages, send messages at|earlier|later, change when, change the hour, "
+        "change hour, messages earlier|later, message earlier|later, text me at|earlier|later, reschedule the "
+        "messages"
+    ),
+    "health-changed": (
+        "pregnant, pregnancy, expecting a baby, had an operation, had surgery, having surgery, an operation, surgery, "
+        "operation, operated, diagnosed, diagnosis, broke my, broken, fractured, fracture, new medication, started "
+        "medication, doctor told|said|says, physio told|said|says, been told i have, osteoporosis, arthritis, blood "
+        "clot, thrombosis, pacemaker"
+    ),
     "help": "help, help me, help please, sos, need help, please help",
-    "lighter": "lighter, lighter version, easier, easier version, lighter please, something easier|lighter, make it easier|lighter, easier one, gentler, gentler version, a lighter, an easier",
-    "shorter": "shorter, shorter version, something shorter, make it shorter, quicker version, quick version, a shorter, shorter one",
-    "today": "todays session, today session, show todays, show today, show me today, show me todays, what is today, what is todays, what is on today, send todays, send me todays, send me the session, show session, resend, send again, send it again, what do i do today, what do i have today, todays stretches please",
-    "thanks": "thanks, thank you, cheers, thank you so? very? much, many thanks, thanks a lot, much appreciated, ta, thanks so much",
-    "quit-programme": "quit, quit the programme|program, leave the programme|program, end the|my programme|program, cancel, cancel my|the, i want out, do not want to continue, want to quit, want to stop the programme|program, stop the programme|program, end my, drop out, dropping out, give up the programme|program, i quit, no longer want to, not want to continue",
-    "asks": "how, what, why, when, where, which, who, can i, can you, could you, could i, should i, may i, is it, is this, is there, am i, do i, does it, are these, are there, what about, how about, shall i, is that, will i, do you, will you, would you",
+    "lighter": (
+        "lighter, lighter version, easier, easier version, lighter please, something easier|lighter, make it "
+        "easier|lighter, easier one, gentler, gentler version, a lighter, an easier"
+    ),
+    "shorter": (
+        "shorter, shorter version, something shorter, make it shorter, quicker version, quick version, a shorter, "
+        "shorter one"
+    ),
+    "today": (
+        "todays session, today session, show todays, show today, show me today, show me todays, what is today, what "
+        "is todays, what is on today, send todays, send me todays, send me the session, show session, resend, send "
+        "again, send it again, what do i do today, what do i have today, todays stretches please"
+    ),
+    "thanks": (
+        "thanks, thank you, cheers, thank you so? very? much, many thanks, thanks a lot, much appreciated, ta, thanks "
+        "so much"
+    ),
+    "quit-programme": (
+        "quit, quit the programme|program, leave the programme|program, end the|my programme|program, cancel, cancel "
+        "my|the, i want out, do not want to continue, want to quit, want to stop the programme|program, stop the "
+        "programme|program, end my, drop out, dropping out, give up the programme|program, i quit, no longer want to, "
+        "not want to continue"
+    ),
+    "asks": (
+        "how, what, why, when, where, which, who, can i, can you, could you, could i, may i, is it, is this, is "
+        "there, am i, do i, does it, are these, are there, what about, how about, shall i, is that, will i, do you, "
+        "will you, would you"
+    ),
     # --- numbers that are no pain ----------------------------------------------------------------------------------
-    "unit": "set, sets, rep, reps, repetitions, repetition, round, rounds, time, times, min, mins, minute, minutes, sec, secs, second, seconds, s, h, hr, hrs, hour, hours, km, kilometres, kilometers, miles, mile, kg, kgs, kilo, kilos, lb, lbs, pounds, stone, inch, inches, in, cm, cms, centimetres, centimeters, mm, m, deg, degs, degree, degrees, c, f, days, day, weeks, week, months, month, years, year, yrs, old, am, pm, oclock, "
-    "exercise, exercises, movement, movements, stretches, block, blocks, steps, breaths, people, coffees, x, more, others, other, sessions, session, legs only, laps, st, nd, rd, th, of us, bpm, in total, left to, to go, extra, squats, lunges, planks, in a row, messages, drills, moves, poses, parts, part done, percent, each, per, cycles, circuits, items, things, of the, of them, sides, hundred, ones, missing, last ones, pm tomorrow, bucks, pounds, quid, euros, euro, k, g, ml, litres, drops",
-    "before-number": "day, week, set, round, at, page, version, block, exercise, item, number, nr, session, since, until, till, by, after, before, half past, past, quarter to|past, room, bus, train, step, stage, phase, x, day number, only, all, another, last, first, did, for, over, in, age, aged, born in, movement, stretch, week number, programme, level number, chapter, covid, part number, option, variation, the first, the last, every, of those, than",
+    "unit": (
+        "sets, rep, reps, repetitions, repetition, rounds, time, times, min, mins, minute, minutes, sec, secs, "
+        "second, seconds, s, h, hr, hrs, hour, hours, km, kilometres, kilometers, miles, mile, kg, kgs, kilo, kilos, "
+        "lb, lbs, pounds, stone, inch, inches, cm, cms, centimetres, centimeters, mm, m, deg, degs, degree, degrees, "
+        "c, f, days, weeks, months, month, years, year, yrs, old, am, pm, oclock, exercises, movements, stretches, "
+        "blocks, steps, breaths, people, coffees, more, others, sessions, legs only, laps, st, nd, rd, th, of us, "
+        "bpm, in total, left to, to go, extra, squats, lunges, planks, in a row, messages, drills, moves, poses, "
+        "parts, part done, percent, each, per, cycles, circuits, items, things, of the, of them, sides, hundred, "
+        "ones, missing, last ones, pm tomorrow, bucks, pounds, quid, euros, euro, k, g, ml, litres, drops"
+    ),
+    "counted": "day, week, set, round, block, exercise, item, movement, session, x",
+    "before-number": (
+        "at, page, version, number, nr, since, until, till, by, after, before, half past, at half, past, quarter "
+        "to|past, room, bus, train, step, stage, phase, day number, only, all, another, last, first, did, for, over, "
+        "age, aged, born in, stretch, week number, programme, level number, chapter, part number, option, variation, "
+        "the first, the last, every, of those, than"
+    ),
     "scale": "on a scale of, on a scale from, scale of, scale from, on the scale of, out of, on scale, from scale",
-    "about": "about, around, roughly, approximately, approx, maybe a, like a, say, probably, level, score, nearly, almost, circa, max, maximum, at most, up to, peak, peaked at, at worst, worst was, at about, at around, at a, i would say, i'd say, just a, only a, about a, around a, like, i think, it was, it is, was a, is a, give it a, call it, rate it, rated, equals, reached, hit, as a, perhaps a, at level, in level, at least, mild, slight, small, tiny, little, light, low, moderate, minor, some, bit, a bit",
-    "from": "from, down from, up from",
-    "to": "to, down to, up to a, til, into, dropped to, went to, went down to, fell to, rose to, went up to, became",
+    "about": (
+        "about, around, roughly, approximately, approx, maybe a, like a, say, probably, level, score, nearly, almost, "
+        "circa, max, maximum, at most, up to, peak, peaked at, at worst, worst was, at about, at around, at a, i "
+        "would say, i'd say, just a, only a, about a, around a, like, i think, it was, it is, was a, is a, give it a, "
+        "call it, rate it, rated, equals, reached, hit, as a, perhaps a, at level, in level, at least, mild, slight, "
+        "small, tiny, little, light, low, moderate, minor, bit, a bit"
+    ),
+    "from": "from, dropped from, fell from, went from, down from, up from",
+    "to": (
+        "to, down to, is down to, went down to, gone down to, up to a, til, into, dropped to, went to, fell to, rose "
+        "to, went up to"
+    ),
     "between": "between",
     "number-word": "two, three, four, five, six, seven, eight, nine, ten",
     "one": "one",
     # --- harmless --------------------------------------------------------------------------------------------------
-    "harmless": "no pain no gain, popped over|round|up|on|to|by|back|down|into, popped in to|for|and|at|after|before|between|quickly|a|early|late, popped out to|for, pop over|round|up|by|to, pop in to|for|and|at|later|a, pops up, popping in to|for, pop music|song|songs|quiz|star|concert|tarts|culture, popping over|up|to, popped the|a kettle|pill|paracetamol|ibuprofen|question|cork|balloon|bubble, ears popped, oh snap, snap chat, cold snap, snapped a picture|photo|pic|selfie|few, snapped at, snapped out of, snap out of, snap of|up, ping me|you|us, ping pong, rip off, let it rip, "
-    "killing it, killed me, killing me lol|haha, programme|program|session|workout|exercise|plank|planks|boss|work|one is killing me, this is killing me, you are killing me, killing time, killer session, "
-    "burning question|calories|desire|rubber|out|fat, burn out|calories|fat, burnt out, burned out|calories, calories burned, kitchen on fire, on fire today, i am on fire, was on fire, house on fire, sun burn, sunburn, burnt dinner|toast|my dinner, burned dinner|toast|my dinner|the, burnt the, slow burn, muscle burn, muscles burning, quads|thighs|glutes|legs|hamstrings|calves burning|burned|burn, burning quads|thighs|muscles|legs|glutes, burning in a good way, "
-    "numb with|from boredom|cold|shock, numb to it, mind numbing, mind numbingly, bored numb, comfortably numb, number one, shooting for, shooting hoops|stars|pool|a film, photo shooting, shoot me|you|for, shooting range|party, troubleshooting, will shoot, "
-    "dead tired|lift|lifts|line|heat|on my feet|battery, drop dead, dead bug|bugs|hang|hangs, phone went dead, battery went dead, line went dead, "
-    "sharp at, am|pm sharp, oclock sharp, look sharp, stay sharp, looking sharp, sharp dresser|dressed|suit|eye|eyes|mind|wit|cookie|turn|bend|minded, mind is sharp, feel sharp, feeling sharp, feels sharp mentally, pretty sharp today, sharp focus|start, sharp end, "
-    "blood sweat and? tears, in tears laughing, tears of joy|laughter, burst into tears, head exploded, mind exploded, mind blown, blown away, blew my mind, "
-    "chest opener|openers|opening|stretch|stretches|expansion|press|presses|fly|flies|day|of drawers|freezer|expander|lift|lifts|opened|hair, open chest, opening my|the chest, chest open|up|down|high|out|forward, lift|lifting my|the chest, chest and shoulders stretch, off my chest, treasure chest, medicine chest, "
-    "knee|knees|chin|thigh|thighs|leg|legs|arms to my? the? chest, hug|hugging my? knees to my? chest, chest to my? the? floor|wall|knee|knees|thigh|thighs|ground|mat, to my chest as, press|pressing my|the chest, pull|pulling my? knee|knees to my? chest, "
-    "neck roll|rolls|stretch|stretches|circles|tilt|tilts|of the woods|release|retraction|line|mobility|flexion|rotation|rotations, jaw release|releases|stretch|stretches|exercise|dropping|dropped|drop, jaw on the floor, arm|arms circles|swings|stretch|stretches|circle|swing|press|raises|raise, cross arm|body stretch, leg|legs raises|raise|swings|swing|curl|curls|press|day|lifts|lift|stretch|stretches, face pull|pulls|down, face the|to the|up, calf|calves raise|raises|stretch|stretches|drops|drop, calf and ankle day, face time, heel drop|drops|raise|raises, hip drop|drops, back drop, face to face, in the face of, save face, two faced, poker face, smile on my face, back stretch, thigh stretch, foot note, "
-    "faint of heart, faint hearted, faint stretch|tightness|feeling|sensation|ache|smell|memory|hope|idea|sound|signal|line|lines|tug|pull|light|soreness|discomfort, faint sense of, fainting goats, feint, fainting with hunger, "
-    "passed out on|in sofa|couch|bed|leaflets|flyers, passed out asleep|leaflets|flyers, black out blinds|curtains, blackout blinds|curtains, power blackout, power black out, collapsed into|in|on bed|the|my, collapse into, "
-    "heart set on, learnt by heart, learned by heart, by heart, heart to heart, half hearted, half heartedly, heart of|goes|is in|warming, broke my heart, heavy heart, heart rate zone, gave me a heart attack, nearly had a heart attack, almost had a heart attack, have a heart attack when|if, heart opener|openers|opening, with all my heart, heart melted, my heart sank, "
-    "stroke of luck|genius|midnight|pace, breast stroke, back stroke, butterfly stroke, stroke rate|side|seat|length|play|power|work|one|oar|practice|technique, rowing stroke, per stroke, the stroke, each stroke, every stroke, on stroke side, stroke the cat|dog, stroked the, "
-    "speechless, gave|giving|give a speech, give my speech, the|a|my speech today|tomorrow|at, wedding speech, best man speech, sight for sore eyes, sight seeing, in sight, out of sight, lost sight of, at first sight, long sighted, end in sight, blurry picture|photo|video|image|screen|pictures|images|videos, picture|photo|video|image|screen is|was|looks blurry|blurred, can not see the|any|a|it|todays|my|your|that|this|what|why|how|him|her|where, could not see the|any|a|it|todays|my|your|that|what|why|how, can not see picture|video|photo|image|message|button|buttons|myself|anything on|results|progress|difference, blind spot|spots, window blind|blinds, the blinds, blind date|faith, colour blind, color blind, see the session, television, supervision, blindfolded, "
-    "out of breath laughing, take|took|takes my breath away, hold|holding|held my|your|the breath, deep breath|breaths|breathing, forgot to breathe, remember to breathe, catch my breath between, breathing exercise|exercises|drill|drills|space|work|room, breath hold|holds|work, each breath, every breath, waste my breath, under my breath, breath of fresh air, breath away, "
-    "swell session|time|day|job|stretch|programme|guy|idea, feel|feeling|felt swell, just swell, swell thanks, everything is swell, that is swell, pretty swell, all swell, swell of pride, swell with pride, ground swell, sea swell, the swell, big swell, bruised ego|pride|egos|banana|apple|peach, ego is|a|was bruised, bruised my ego|pride, ego bruise, bruise my ego|pride, only my ego|pride hurt, bruising schedule|week|day|work, "
-    "blood pressure, no pressure, work pressure, peer pressure, time pressure, under pressure, pressure is on, pressure at work, pressure cooker, tyre pressure, tire pressure, air pressure, water pressure, pressure washing|washer, pressure from work|my|the|boss, squeezed in, squeeze in, squeeze it in, squeezed it in, squeezing in, squeeze my|the|your? glutes|shoulder|ball, squeeze the, main squeeze, glute squeeze, orange squeeze, heavy day|bag|shopping|traffic|session|week|rain|sleep|meal|lunch|dinner|lifting|squat|squats|deadlifts|box|boxes|load|gym|training|work, crushed it, crushing it, crush on, squeezing, pushing through|myself|hard, pushing it, pressing on, pressing matters|engagement|issue|meeting, bench press|pressing, press ups, push ups, compression socks|tights|shorts|sleeve|leggings, "
-    "weak excuse|spot|point|signal|tea|coffee|side|sides|wifi|connection|link|hour|joke|core|willpower|will, my weaker side, weaker side|leg|arm, weakness for, weak moment, weak for chocolate|cake, my weakness is, weak knees from, weak at the knees, weekness, "
-    "can not stand the|this|that|these|those|him|her|it|planks|burpees|my, could not stand the|this|that|it, can not walk the|my|to|home|today, knee buckle, belt buckle, buckle up, buckle down, buckled up|down, gave out flyers|leaflets, give way sign, phone gave out, battery gave out, chair gave way, locked out|in|down, unstable wifi|internet|connection|signal, give away, gave it away, gave away my|the|our, wobble board, "
-    "wet myself laughing, peed myself laughing, pissed myself laughing, laughed so hard i, pee break, wee break|bit|one, toilet break, toilet roll|paper, a wee, need a pee|wee|poo, go for a pee|wee, went for a pee|wee, went to the toilet, off to the toilet, had to pee, needed to pee|the, in the toilet, on the toilet, to the toilet, taking the piss, took the piss, bottom line|step|stair|half|of, at the bottom, from the bottom, rock bottom, bottoms up, the bottom position|part|one, tennis balls, massage balls|ball, stretch bum, lazy bum, saddle up|height|bag|sore, back in the saddle, groin stretch|stretches, bum day, butt kicks, glute bridge, sit bones, bike saddle, "
-    "dizzy with|from happiness|joy|success|excitement, dizzy heights, dizzying, giddy with|up, spinning class|bike|plates, spin class, cabin fever, hay fever, football fever, spring fever, fever pitch, room temperature, temperature outside|in, water temperature, outside temperature, the temperature, cup fever, fever tree, saturday night fever, "
-    "weight loss programme|plan|goal|diet|club, good nights sleep, slept at night, good night, late night, could not sleep|not sleep because of the? noise|baby|heat|neighbours|party|dog|storm, last nights, night shift|shifts|out, at night i do, did it at night, warm up, warmup, warm ups, warmed up, warming up, warm down, hot bath|shower|day|weather|water|tea|today|outside|water bottle|room|yoga|in here, warm bath|shower|water|room|day|weather|and loose|and nice|feeling|fuzzy|clothes, nice and warm, red wine|light|band|flag|bull|carpet, red resistance band, so hot, too hot, it is hot, hot flush, "
-    "dropped the kids|my phone|kids|by|off|in|one|out|it|two, dropped my, kids off, dropped to, dropped from, dropped down, crooked picture, "
-    "hurt|hurts my feelings|pride|ego|brain|wallet, would not hurt to, does not hurt to, not hurt to try|ask, no harm done?, hurt to look|think, hurts to think, painting, growing pains, pain in the arse|ass|butt|backside, pain to get|set|find|log, pains me to, painful to watch, painfully slow|aware|early, such a pain to, was a pain to, is a pain to, spain, took pains, pain au chocolat, painkiller, painkillers, pain killer, pain killers, pain relief, pain cave, a pain getting|finding|setting, "
-    "headache of a day, sore loser|point|subject, sore arm from vaccine|jab, soar, sight for sore, sting in the tail, "
-    "right now|away|after|before|on|then|when|time|thing|order|way|move|up, all right then, that is right, is that right, right to, do it right, did it right, get it right, got it right, not right, quite right, feels right, felt right, right in the middle, form right, right track, left early|home|work|it|out|in|over|to|the|my|town|on, nothing left to, time left, minutes left, days left, left with, i left, energy left, two left, one left, three left, left before|after|for|at|behind, leftovers, weeks left, set left, have left, "
-    "knock on wood, hip hop, hip pub, old hat, back to back, back at it, back home|again|from|on track|then|soon|later|at|in|to work|pocket|yard|end|up|garden, come back, came back, coming back, got back, get back, be back, was back, am back, going back, went back, right back, fight back, way back, set back, feedback, on the other hand, hand in, first hand, hands down, second hand, hands on, on hand, hand out, by hand, put my foot down, on foot, set foot, foot of the bed, foam roller, heel of, head out|off|start|home|to, off the top of my head, heads up, heading, in my head, clear head, head space, headspace, ahead, over my head, face value, at arms length, arm chair, an arm and a leg, cost an arm and, elbow room, elbow grease, shoulder the, shoulder to shoulder, cold shoulder, got your back, on the back burner, on my side, by my side, side by side, on the side, side project, tongue in cheek, cheeky, by the skin, thumbs up, thumb up, rule of thumb, break a leg, pulling my leg, pull my leg, last legs, leg it, legged it, find my feet, stand on my own two feet, cold feet, get back on my feet, toe the line, touched my toes, touch my toes, reach my toes, reached my toes, toes touched, on my toes, core blimey, stomach for, butterflies in my stomach, no stomach, eye on, keep an eye, in my eyes, all ears, play it by ear, "
-    "no problem at all, no big deal, no doubt, no wonder, no kidding, no need, no excuse, no excuses, no biggie, no matter, no joke, no other, not bad, not too bad, not so bad, not bad at all, not only, not long, why not, if not, or not, believe it or not, not to mention, not to worry, not gonna lie, not going to lie, can not complain, can not wait, could not be better|happier, can not believe, could not believe, can not be bothered to type, no rush, no lie, no comment, no news, no difference, cracked, crack, cracking, crackling, creaking, creaked, creaky, clicks, clicking, clicked, click, joints popped|popping|pop, knuckles popped|cracked, snap crackle and pop, like a? pop, not half bad, half term, half marathon, part time, half hour, half an hour, half an, half past, better half, one and a half, half asleep, half awake, half eight|seven|six|nine|ten|five|four|three|two, asleep by|at|on|straight|in|early|again|right, fell asleep on|in|early|at|before|after|straight|during|again|while|by|with, kids asleep, baby asleep, fast asleep, kids fell asleep, children asleep, i fell asleep",
+    "harmless": (
+        "no pain no gain, patience|temper|band|strap|string|elastic|rope|lace|cable|chair|mat|shoelace "
+        "snapped|broke|ripped|tore|popped|split|gave_way|burst, breathless with, weak willed, electric "
+        "music|car|bike|blanket|scooter|guitar|toothbrush|heater|kettle|shower|bill|fan, pine|knitting needles, "
+        "needles on the, atmosphere was electric, popped over|round|up|on|to|by|back|down|into, popped in "
+        "to|for|and|at|after|before|between|quickly|a|early|late, popped out to|for, pop over|round|up|by|to, pop in "
+        "to|for|and|at|later|a, pops up, popping in to|for, pop music|song|songs|quiz|star|concert|tarts|culture, "
+        "popping over|up|to, popped my headphones|earphones|airpods|trainers|shoes|lenses, popcorn "
+        "popped|pops|popping, sharp as ever|a_tack|always, popped the|a "
+        "kettle|pill|paracetamol|ibuprofen|question|cork|balloon|bubble, ears popped, oh snap, snap chat, cold snap, "
+        "snapped a picture|photo|pic|selfie|few, snapped at, snapped out of, snap out of, snap of|up, ping me|you|us, "
+        "ping pong, rip off, let it rip, killed me, killing me lol|haha, "
+        "programme|program|session|workout|exercise|plank|planks|boss|work|one is killing me, this is killing me, you "
+        "are killing me, killing time, killer session, burning question|calories|desire|rubber|out|fat, burn "
+        "out|calories|fat, burnt out, burned out|calories, calories burned, kitchen on fire, on fire today, i am on "
+        "fire, was on fire, house on fire, sun burn, sunburn, burnt dinner|toast|my_dinner, burned "
+        "dinner|toast|my_dinner|the_toast, burnt the, slow burn, muscle burn, muscles burning, "
+        "quads|thighs|glutes|legs|hamstrings|calves|muscles|abs are|were|felt|feel? burning|burned|burn|on_fire, "
+        "quads|thighs|glutes|legs|hamstrings|calves on_fire, burning quads|thighs|muscles|legs|glutes, burning in a "
+        "good way, numb with|from boredom|cold|shock, numb to it, mind numbing, mind numbingly, bored numb, "
+        "comfortably numb, number one, shooting for, shooting hoops|stars|pool|a_film, photo shooting, shoot "
+        "me|you|for, shooting range|party, troubleshooting, will shoot, dead "
+        "tired|lift|lifts|line|heat|on_my_feet|battery, drop dead, dead bug|bugs|hang|hangs, phone went dead, battery "
+        "went dead, line went dead, sharp at, am|pm sharp, oclock sharp, look sharp, stay sharp, looking sharp, sharp "
+        "dresser|dressed|suit|eye|eyes|mind|wit|cookie|turn|bend|minded, mind is sharp, feel sharp, feeling sharp, "
+        "feels sharp mentally, pretty sharp today, sharp focus|start, sharp end, blood sweat and? tears, in tears "
+        "laughing, tears of joy|laughter, burst into tears, head exploded, mind exploded, mind blown, blown away, "
+        "blew my mind, chest opener|openers|opening|stretch|stretches|expansion|press|presses|fly|flies|day, chest "
+        "of_drawers|freezer|expander|lift|lifts|opened|hair, open chest, opening my|the chest, chest "
+        "open|up|down|high|out|forward, lift|lifting my|the chest, chest and shoulders stretch, off my chest, "
+        "treasure chest, medicine chest, knee|knees|chin|thigh|thighs|leg|legs|arms to my? the? chest, hug|hugging "
+        "my? knees to my? chest, chest to my? the? floor|wall|knee|knees|thigh|thighs|ground|mat, to my chest as, "
+        "press|pressing my|the chest, pull|pulling my? knee|knees to my? chest, neck "
+        "roll|rolls|stretch|stretches|circles|tilt|tilts|of_the_woods, neck "
+        "release|retraction|line|mobility|flexion|rotation|rotations, jaw "
+        "release|releases|stretch|stretches|exercise|dropping|dropped|drop, jaw on the floor, arm|arms "
+        "circles|swings|stretch|stretches|circle|swing|press|raises|raise, cross arm|body stretch, leg|legs "
+        "raises|raise|swings|swing|curl|curls|press|day|lifts|lift|stretch|stretches, face pull|pulls|down, face "
+        "the|to the|up, calf|calves raise|raises|stretch|stretches|drops|drop, calf and ankle day, face time, heel "
+        "drop|drops|raise|raises, hip drop|drops, back drop, face to face, in the face of, save face, two faced, "
+        "poker face, smile on my face, back stretch, thigh stretch, foot note, faint of heart, faint hearted, faint "
+        "stretch|tightness|feeling|sensation|ache|smell, faint "
+        "memory|hope|idea|sound|signal|line|lines|tug|pull|light|soreness|discomfort, faint sense of, fainting goats, "
+        "feint, fainting with hunger, passed out on|in sofa|couch|bed|leaflets|flyers, passed out "
+        "asleep|leaflets|flyers, black out blinds|curtains, blackout blinds|curtains, power blackout, power black "
+        "out, collapsed into|in|on bed|the|my, collapse into, heart set on, learnt by heart, learned by heart, by "
+        "heart, heart to heart, half hearted, half heartedly, heart of|goes|is_in|warming, broke my heart, heavy "
+        "heart, heart rate, heart rate zone, gave me a heart attack, nearly had a heart attack, almost had a heart "
+        "attack, have a heart attack when|if, heart opener|openers|opening, with all my heart, heart melted, my heart "
+        "sank, a? stroke of luck|genius|midnight|pace, breast stroke, back stroke, butterfly stroke, stroke "
+        "rate|side|seat|length|play|power|work|one|oar|practice|technique, rowing stroke, per stroke, the stroke, "
+        "each stroke, every stroke, on stroke side, stroke the cat|dog, stroked the, speechless, gave|giving|give a "
+        "speech, give my speech, the|a|my speech today|tomorrow|at, wedding speech, best man speech, sight for sore "
+        "eyes, sight seeing, in sight, out of sight, lost sight of, at first sight, long sighted, end in sight, "
+        "blurry picture|photo|video|image|screen|pictures|images|videos, picture|photo|video|image|screen "
+        "is|was|looks blurry|blurred, can not see the|any|a|it|todays|my|your|that|this|what|why|how|him|her|where, "
+        "could not see the|any|a|it|todays|my|your|that|what|why|how, can not see "
+        "picture|video|photo|image|message|button|buttons|myself|anything_on|results|progress|difference, blind "
+        "spot|spots, window blind|blinds, the blinds, blind date|faith, colour blind, color blind, see the session, "
+        "television, supervision, blindfolded, out of breath laughing, take|took|takes my breath away, "
+        "hold|holding|held my|your|the breath, deep breath|breaths|breathing, forgot to breathe, remember to breathe, "
+        "catch my breath between, breathing exercise|exercises|drill|drills|space|work|room, breath hold|holds|work, "
+        "each breath, every breath, waste my breath, under my breath, breath of fresh air, breath away, swell "
+        "session|time|day|job|stretch|programme|guy|idea, feel|feeling|felt swell, just swell, swell thanks, "
+        "everything is swell, that is swell, pretty swell, all swell, swell of pride, swell with pride, ground swell, "
+        "sea swell, the swell, big swell, bruised ego|pride|egos|banana|apple|peach, ego is|a|was bruised, bruised my "
+        "ego|pride, ego bruise, bruise my ego|pride, only my ego|pride hurt|hurts|bruised, bruising "
+        "schedule|week|day|work, blood pressure, no pressure, work pressure, peer pressure, under pressure, pressure "
+        "is on, pressure at work, pressure cooker, tyre pressure, tire pressure, air pressure, water pressure, "
+        "pressure washing|washer, pressure from work|my|the|boss, squeezed in, squeeze in, squeeze it in, squeezing "
+        "in, squeeze my|the|your? glutes|shoulder|ball, squeeze the, main squeeze, glute squeeze, orange squeeze, "
+        "heavy day|bag|shopping|traffic|session|week|rain, heavy "
+        "sleep|meal|lunch|dinner|lifting|squat|squats|deadlifts|box|boxes|load|gym|training|work, crushing it, crush "
+        "on, pushing through|myself|hard, pushing it, pressing on, pressing matters|engagement|issue|meeting, bench "
+        "press|pressing, press ups, push ups, compression socks|tights|shorts|sleeve|leggings, weak "
+        "excuse|spot|point|signal|tea|coffee|side|sides|wifi|connection|link|hour|joke|core|willpower|will, my weaker "
+        "side, weaker side|leg|arm, weakness for, weak moment, weak for chocolate|cake, my weakness is, weak knees "
+        "from, weak at the knees, weekness, can not stand the|this|that|these|those|him|her|it|planks|burpees|my, "
+        "could not stand the|this|that|it, can not walk the|my|to|home|today, knee buckle, belt buckle, buckle up, "
+        "buckle down, buckled up|down, gave out flyers|leaflets, give way sign, phone gave out, battery gave out, "
+        "chair gave way, locked out|in|down, unstable wifi|internet|connection|signal, give away, gave it away, gave "
+        "away my|the|our, wobble board, wet myself laughing, peed myself laughing, pissed myself laughing, laughed so "
+        "hard i, pee break, wee break|bit|one, toilet break, toilet roll|paper, a wee, need a pee|wee|poo, go for a "
+        "pee|wee, went for a pee|wee, went to the toilet, off to the toilet, had to pee, needed to pee|the, in the "
+        "toilet, on the toilet, to the toilet, taking the piss, took the piss, bottom line|step|stair|half|of, at the "
+        "bottom, from the bottom, rock bottom, bottoms up, the bottom position|part|one, tennis balls, massage "
+        "balls|ball, stretch bum, lazy bum, saddle up|height|bag|sore, back in the saddle, groin stretch|stretches, "
+        "bum day, butt kicks, glute bridge, sit bones, bike saddle, dizzy with|from happiness|joy|success|excitement, "
+        "dizzy heights, dizzying, giddy with|up, spinning class|bike|plates, spin class, cabin fever, hay fever, "
+        "football fever, spring fever, fever pitch, room temperature, temperature outside|in, water temperature, "
+        "outside temperature, the temperature, cup fever, fever tree, saturday night fever, weight loss "
+        "programme|plan|goal|diet|club, good nights sleep, slept at night, good night, late night, could not "
+        "sleep|not sleep because of the? noise|baby|heat|neighbours|party|dog|storm, last nights, night "
+        "shift|shifts|out, at night i do, did it at night, warm up, warmup, warm ups, warmed up, warming up, warm "
+        "down, hot bath|shower|day|weather|water|tea|today|outside|water_bottle|room|yoga|in_here, warm "
+        "bath|shower|water|room|day|weather|and_loose|and_nice|feeling|fuzzy|clothes, nice and warm, red "
+        "wine|light|band|flag|bull|carpet, red resistance band, so hot, it is hot, hot flush, dropped "
+        "the_kids|my_phone|kids|by|off|in|one|out|it|two, dropped my, kids off, dropped down, crooked picture, "
+        "hurt|hurts my feelings|pride|ego|brain|wallet, would not hurt to, does not hurt to, not hurt to try|ask, no "
+        "harm done?, hurt to look|think, hurts to think, painting, growing pains, pain in the arse|ass|butt|backside, "
+        "pain to get|set|find|log, pains me to, painful to watch, painfully slow|aware|early, such a pain to, was a "
+        "pain to, is a pain to, spain, took pains, pain au chocolat, painkiller, painkillers, pain killer, pain "
+        "killers, pain relief, pain cave, a pain getting|finding|setting, headache of a day, sore "
+        "loser|point|subject, sore arm from vaccine|jab, soar, sight for sore, sting in the tail, right "
+        "now|away|after|before|on|then|when|time|thing|order|way|move|up, all right then, that is right, is that "
+        "right, right to, do it right, did it right, get it right, got it right, not right, quite right, feels right, "
+        "felt right, right in the middle, form right, right track, left early|home|work|it|in|over|the|my|town|on, "
+        "nothing left to, time left, minutes left, days left, left with, i left, energy left, two left, one left, "
+        "three left, left before|after|for|at|behind, leftovers, weeks left, set left, have left, knock on wood, hip "
+        "hop, hip pub, old hat, back to back, back at it, back "
+        "home|again|on_track|soon|later|at_it|to_work|pocket|yard|end|up|garden, come back, came back, coming back, "
+        "got back, get back, be back, was back, am back, going back, went back, right back, fight back, way back, set "
+        "back, feedback, on the other hand, hand in, first hand, hands down, second hand, hands on, on hand, hand "
+        "out, by hand, put my foot down, on foot, set foot, foot of the bed, foam roller, heel of, head "
+        "out|off|start|home|to, off the top of my head, heads up, heading, in my head, clear head, head space, "
+        "headspace, ahead, over my head, face value, at arms length, arm chair, an arm and a leg, cost an arm and, "
+        "elbow room, elbow grease, shoulder the, shoulder to shoulder, cold shoulder, got your back, on the back "
+        "burner, on my side, by my side, side by side, on the side, side project, tongue in cheek, cheeky, by the "
+        "skin, thumbs up, thumb up, rule of thumb, break a leg, pulling my leg, pull my leg, last legs, leg it, "
+        "legged it, find my feet, stand on my own two feet, cold feet, get back on my feet, toe the line, touched my "
+        "toes, touch my toes, reach my toes, reached my toes, toes touched, on my toes, core blimey, stomach for, "
+        "butterflies in my stomach, no stomach, eye on, keep an eye, in my eyes, all ears, play it by ear, no problem "
+        "at all, no big deal, no doubt, no wonder, no kidding, no need, no excuse, no excuses, no biggie, no matter, "
+        "no joke, no other, not bad, not too bad, not so bad, not bad at all, not only, not long, why not, if not, or "
+        "not, believe it or not, not to mention, not to worry, not gonna lie, not going to lie, can not complain, can "
+        "not wait, could not be better|happier, can not believe, could not believe, can not be bothered to type, no "
+        "rush, no lie, no comment, no news, no difference, cracked, crack, cracking, crackling, creaking, creaked, "
+        "creaky, clicks, clicking, clicked, click, joints popped|popping|pop, knuckles popped|cracked, snap crackle "
+        "and pop, like a? pop, not half bad, half term, half marathon, part time, half hour, half an hour, half an, "
+        "better half, one and a half, half asleep, half awake, half eight|seven|six|nine|ten|five|four|three|two, "
+        "asleep by|at|on|straight|in|early|again|right, fell asleep "
+        "on|in|early|at|before|after|straight|during|again|while|by|with, kids asleep, baby asleep, fast asleep, kids "
+        "fell asleep, children asleep, i fell asleep"
+    ),
 }

@@ -1,0 +1,267 @@
+"""What a reply says, field by field."""
+
+from __future__ import annotations
+
+import subprocess
+import sys
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from plans import words_en
+from plans.checkin import Completion, Flag, Kind, Morning, Place, Side, Why
+from plans.replies import read_reply
+from plans.wording import LONGEST, opened
+
+PARTS = """
+done part half no later yes pain no-pain 3 8 11 0 -1 3/10 3-4 from to left right both knee chest
+hurts sore tingling numb pop popped not never or and but , . ? ! 7:30 sets min last year if maybe
+stopped gone still sharp sudden swollen between legs worse the same sorry i meant out of ten 50 % 👍
+😭 can't put weight on it
+"""
+phrases = st.lists(st.sampled_from(PARTS.split()), max_size=14).map(" ".join)
+
+
+def test_done_with_a_bare_number_is_done_with_that_pain() -> None:
+    reply = read_reply("done 3")
+    assert (reply.completion, reply.pain, reply.unsure) == (Completion.DONE, 3, False)
+
+
+def test_no_pain_is_zero_and_not_unknown() -> None:
+    assert read_reply("done, no pain").pain == 0
+    assert read_reply("done").pain is None
+
+
+@pytest.mark.parametrize("text", ["👍", "yes", "done", "✅"])
+def test_thumbs_up_or_yes_is_done(text: str) -> None:
+    assert read_reply(text).completion is Completion.DONE
+
+
+@pytest.mark.parametrize("text", ["no", "later", "not today", "tomorrow", "👎"])
+def test_no_or_later_is_none(text: str) -> None:
+    assert read_reply(text).completion is Completion.NONE
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "done 3 sets",
+        "done day 4",
+        "done at 7:30",
+        "done in 5 minutes",
+        "done, 5 kg",
+        "done 10 reps",
+        "done 3x",
+        "did 80 %",
+    ],
+)
+def test_a_pain_is_never_taken_from_a_number_of_something_else(text: str) -> None:
+    assert read_reply(text).pain is None
+
+
+@pytest.mark.parametrize(
+    ("text", "pain"),
+    [
+        ("pain went from 5 to 2", 2),
+        ("pain 3-4", 4),
+        ("pain 3,5", 4),
+        ("3 out of 10", 3),
+        ("pain five", 5),
+        ("pain 5, sorry, I meant 3", 3),
+        ("pain was 5 now 2", 2),
+        ("hurts 10/10", 10),
+    ],
+)
+def test_the_latest_of_a_change_and_the_higher_of_a_range_is_the_pain(text: str, pain: int) -> None:
+    assert read_reply(text).pain == pain
+
+
+@pytest.mark.parametrize(("text", "number"), [("pain 11/10", "11/10"), ("pain -1", "-1"), ("done, pain 20", "20")])
+def test_a_number_off_the_scale_is_refused_with_the_number_and_never_clamped(text: str, number: str) -> None:
+    reply = read_reply(text)
+    assert reply.pain is None
+    assert reply.unsure
+    assert reply.error == f"{number} is not on the scale from 0 to 10"
+
+
+def test_pain_without_a_number_is_asked_back_and_what_was_said_is_kept() -> None:
+    reply = read_reply("done but my left knee hurts")
+    assert (reply.completion, reply.side, reply.body) == (Completion.DONE, Side.LEFT, "knee")
+    assert (reply.pain, reply.unsure, reply.asked_back) == (None, True, "pain")
+
+
+def test_a_sharp_pain_from_three_on_is_for_the_same_day() -> None:
+    assert read_reply("sharp pain 3").red_flag is Flag.SAME_DAY
+    assert read_reply("sharp pain 2").red_flag is None
+    unknown = read_reply("sharp pain in my knee")
+    assert (unknown.red_flag, unknown.unsure, unknown.asked_back) == (Flag.SAME_DAY, True, "pain")
+
+
+def test_pain_from_eight_on_is_for_the_same_day() -> None:
+    assert read_reply("done 8").red_flag is Flag.SAME_DAY
+    assert read_reply("done 7").red_flag is None
+
+
+def test_a_nerve_sign_is_unsure_until_it_is_known_whether_it_lasts() -> None:
+    gone = read_reply("my toes went numb, gone now")
+    assert (gone.red_flag, gone.kind, gone.unsure, gone.lasts) == (Flag.CLINICIAN, Kind.NERVE, True, False)
+    lasting = read_reply("my toes are still numb")
+    assert (lasting.red_flag, lasting.unsure, lasting.lasts) == (Flag.CLINICIAN, False, True)
+
+
+@pytest.mark.parametrize(
+    ("text", "why"),
+    [
+        ("did half, no time", Why.TIME),
+        ("stopped, too hard", Why.TOO_HARD),
+        ("not today, back hurts 5", Why.PAIN),
+        ("no, I have the flu", Why.ILL),
+        ("forgot", Why.OTHER),
+        ("done, no time for more", None),
+    ],
+)
+def test_the_reason_of_a_session_that_was_not_done_whole(text: str, why: Why | None) -> None:
+    assert read_reply(text).why is why
+
+
+@pytest.mark.parametrize(
+    ("text", "half"), [("did most of it", True), ("did 2/3", True), ("less than half", False), ("part of it", None)]
+)
+def test_half_says_whether_a_part_was_half_or_more(text: str, half: bool | None) -> None:
+    reply = read_reply(text)
+    assert (reply.completion, reply.half) == (Completion.PART, half)
+
+
+@pytest.mark.parametrize(
+    ("text", "morning"),
+    [
+        ("all gone", Morning.SETTLED),
+        ("much better", Morning.SETTLED),
+        ("the same", Morning.SAME),
+        ("a bit better", Morning.SAME),
+        ("still sore", Morning.SAME),
+        ("it got worse", Morning.WORSE),
+    ],
+)
+def test_how_it_is_now(text: str, morning: Morning) -> None:
+    assert read_reply(text).morning is morning
+
+
+@pytest.mark.parametrize(
+    ("text", "wish"),
+    [
+        ("stop", "stop"),
+        ("STOP", "stop"),
+        ("pause please", "pause"),
+        ("can you change the time", "change-time"),
+        ("I am pregnant", "health-changed"),
+        ("help", "help"),
+        ("something lighter please", "lighter"),
+        ("shorter", "shorter"),
+        ("show today's", "today"),
+        ("thanks", "thanks"),
+        ("what does a round mean", "question"),
+        ("I want to quit the programme", "quit-programme"),
+        ("had to stop because of a call", None),
+        ("...", None),
+    ],
+)
+def test_what_is_asked_for(text: str, wish: str | None) -> None:
+    assert read_reply(text).request == wish
+
+
+@pytest.mark.parametrize(
+    ("text", "number"),
+    [("3", 3.0), ("-3,5 cm", -3.5), ("12.5", 12.5), ("90 degrees", 90.0), ("done 3", None), ("3 sets", None)],
+)
+def test_a_reply_that_is_one_bare_number_is_kept_as_a_number_and_is_no_pain(text: str, number: float | None) -> None:
+    reply = read_reply(text)
+    assert reply.number == number
+    assert number is None or reply.pain is None
+
+
+def test_tightness_is_apart_from_pain() -> None:
+    reply = read_reply("done 2, tightness 6")
+    assert (reply.pain, reply.tightness) == (2, 6)
+
+
+def test_soreness_words_are_no_pain() -> None:
+    reply = read_reply("dull ache in both calves 2")
+    assert (reply.sore, reply.pain, reply.kind, reply.side) == (True, 2, Kind.DULL_BOTH, Side.BOTH)
+    assert read_reply("done, not sore").sore is False
+
+
+def test_a_pain_elsewhere_is_said_to_be_elsewhere() -> None:
+    assert read_reply("pain 3 elsewhere").place is Place.ELSEWHERE
+    assert read_reply("pain 3, same spot").place is Place.HERE
+
+
+@pytest.mark.parametrize("text", ["", "   ", "🤔", "asdf", "<b></b>", "?"])
+def test_what_says_nothing_is_asked_back(text: str) -> None:
+    reply = read_reply(text)
+    assert (reply.completion, reply.pain, reply.unsure) == (None, None, True)
+
+
+def test_markup_quotes_and_capitals_change_nothing() -> None:
+    assert read_reply("<b>DIDN’T</b> hurt &amp; done") == read_reply("didn't hurt & done")
+
+
+def test_a_reading_as_json_has_the_stable_keys_and_plain_values() -> None:
+    found = read_reply("did half, left calf hurts 4").as_json()
+    assert found == {
+        "completion": "part",
+        "pain": 4,
+        "sore": False,
+        "red_flag": None,
+        "side": "left",
+        "place": None,
+        "kind": None,
+        "why": "pain",
+        "unsure": False,
+    }
+
+
+def test_an_unknown_language_is_named_in_the_error() -> None:
+    with pytest.raises(ValueError, match="'xx'"):
+        read_reply("done", language="xx")
+
+
+def test_no_phrase_stands_under_two_concepts() -> None:
+    seen: dict[tuple[str, ...], str] = {}
+    for concept, lines in words_en.PHRASES.items():
+        for phrase in opened(lines):
+            assert seen.setdefault(phrase, concept) == concept, " ".join(phrase)
+
+
+def test_reading_replies_pulls_in_nothing_slow() -> None:
+    code = "import sys, plans.replies; print(*sorted({name.split('.')[0] for name in sys.modules}))"
+    loaded = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True).stdout.split()
+    assert {"pydantic", "telegram", "sqlalchemy", "ruamel", "aiohttp", "typer"}.isdisjoint(loaded)
+
+
+@given(st.text(max_size=300) | phrases)
+def test_any_text_can_be_read_and_pain_stays_on_its_scale(text: str) -> None:
+    reply = read_reply(text)
+    assert reply.pain is None or 0 <= reply.pain <= 10
+    assert reply.unsure is (reply.asked_back is not None)
+    assert reply.error is None or reply.pain is None
+
+
+@given(phrases)
+def test_capitals_and_spacing_do_not_change_a_reading(text: str) -> None:
+    assert read_reply(text.upper()) == read_reply(text) == read_reply("\n " + text.replace(" ", " \t\n ") + "  ")
+
+
+@given(phrases)
+def test_adding_no_pain_never_takes_a_red_flag_away(text: str) -> None:
+    before, after = read_reply(text), read_reply(text + " no pain")
+    assert before.red_flag is None or after.red_flag is not None
+
+
+@pytest.mark.parametrize(
+    "piece", ["no tingling, ", "sharp pain 9 ", "<", "n't ", "3-", "pop pop ", "a " * 40, "left ", "&lt;b "]
+)
+def test_the_longest_messages_are_read_to_their_bound(piece: str) -> None:
+    text = (piece * LONGEST)[:LONGEST]
+    assert read_reply(text + " chest pain") == read_reply(text)
