@@ -249,17 +249,28 @@ def _after_lapse(position: Position, history: Sequence[Entry], today: date) -> t
 
 # --- one step -------------------------------------------------------------------------------------------------------
 
+# Each of these takes a decision that has its reasons and its position, and gives it its row.
 
-def _hand_out(programme: Programme, position: Position, **why: object) -> Decision:
-    """The row for the day in hand; past the last day the course is finished."""
-    if position.day > len(programme.days):
-        return Decision(None, position, **why)  # type: ignore[arg-type]
-    kind = RowKind(programme.day(position.day).kind)
-    return Decision(kind, position, day=position.day, **why)  # type: ignore[arg-type]
+
+def _hand_out(programme: Programme, why: Decision) -> Decision:
+    """The row for the day in hand; past the last day there is none, the course is finished."""
+    number = why.position.day
+    if number > len(programme.days):
+        return why
+    return replace(why, kind=RowKind(programme.day(number).kind), day=number)
 
 
 def _lighter(position: Position) -> Position:
     return replace(position, level=min(position.level + 1, LIGHTEST))
+
+
+def let_go(position: Position) -> Position:
+    """Where a course goes on after waiting for the coach: the same day, one level lighter."""
+    return _lighter(position)
+
+
+def _passed(position: Position) -> Position:
+    return Position(position.day + 1 + position.rests_taken, position.level)
 
 
 def _rest_day_coming(programme: Programme, position: Position) -> int | None:
@@ -270,41 +281,38 @@ def _rest_day_coming(programme: Programme, position: Position) -> int | None:
     return None
 
 
-def _passed(position: Position) -> Position:
-    return Position(position.day + 1 + position.rests_taken, position.level)
-
-
-def _stay(
-    programme: Programme, position: Position, *, take_rest: bool, date_off: bool, **why: object
-) -> Decision:
-    """The same day again: after the rest day that comes next where there is one, or after a date off."""
-    rest = _rest_day_coming(programme, position) if take_rest else None
+def _stay(programme: Programme, why: Decision, *, done: bool, date_off: bool = False) -> Decision:
+    """The same day again: after the rest day that comes next when the session was done, or after a date off."""
+    rest = _rest_day_coming(programme, why.position) if done else None
     if rest is not None:
-        taken = replace(position, rests_taken=position.rests_taken + 1)
-        return Decision(RowKind.REST, taken, day=rest, prescribed=True, **why)  # type: ignore[arg-type]
+        taken = replace(why.position, rests_taken=why.position.rests_taken + 1)
+        return replace(why, kind=RowKind.REST, position=taken, day=rest, prescribed=True)
     if date_off:
-        return Decision(RowKind.REST, position, prescribed=True, **why)  # type: ignore[arg-type]
-    return _hand_out(programme, position, **why)
+        return replace(why, kind=RowKind.REST, prescribed=True)
+    return _hand_out(programme, why)
 
 
-def _apply(
-    programme: Programme, position: Position, verdict: Verdict, *, done: bool, **why: object
-) -> Decision:
-    heavier = bool(why.get("heavier"))
-    if verdict is Verdict.REFER:
-        return Decision(RowKind.WAITING, position, **why)  # type: ignore[arg-type]
-    if verdict is Verdict.REST:
-        return _stay(programme, _lighter(position), take_rest=done, date_off=True, **why)
-    if verdict is Verdict.EASE:
-        return _stay(programme, _lighter(position), take_rest=done, date_off=False, **why)
-    if verdict is Verdict.REPEAT:
-        return _stay(programme, position, take_rest=done, date_off=False, **why)
-    if position.level == 0:
-        return _hand_out(programme, _passed(position), **why)
-    climbed = replace(position, level=position.level - 1)
-    if heavier:
-        return _stay(programme, climbed, take_rest=done, date_off=False, **{**why, "reason": "climb"})
-    return _hand_out(programme, _passed(climbed), **why)
+def _apply(programme: Programme, why: Decision, *, done: bool) -> Decision:
+    """Gives a verdict its row. `done`: the session was done, at least in part."""
+    if why.verdict is Verdict.REFER:
+        return replace(why, kind=RowKind.WAITING)
+    if why.verdict is Verdict.REST:
+        return _stay(programme, replace(why, position=_lighter(why.position)), done=done, date_off=True)
+    if why.verdict is Verdict.EASE:
+        return _stay(programme, replace(why, position=_lighter(why.position)), done=done)
+    if why.verdict is Verdict.REPEAT:
+        return _stay(programme, why, done=done)
+    return _advance(programme, why, done=done)
+
+
+def _advance(programme: Programme, why: Decision, *, done: bool) -> Decision:
+    """The next day; an eased course climbs one level with it, or first where the next session day is heavier."""
+    if why.position.level == 0:
+        return _hand_out(programme, replace(why, position=_passed(why.position)))
+    climbed = replace(why.position, level=why.position.level - 1)
+    if why.heavier:
+        return _stay(programme, replace(why, position=climbed, reason="climb"), done=done)
+    return _hand_out(programme, replace(why, position=_passed(climbed)))
 
 
 def _overruled(verdict: Verdict, overruling: Overruling | None) -> tuple[Verdict, bool]:
@@ -330,59 +338,67 @@ def decide(
 
     With `ask=False` the open question is left out, to show beforehand what follows as things stand.
     """
+    here = Decision(None, position)
     last = _last_effective(history)
     if last is None:
-        return _hand_out(programme, position, reason="start")
+        return _hand_out(programme, replace(here, reason="start"))
     if overruling is not None and overruling.verdict is None:
-        return _go_on(programme, position, history, today)
+        return _go_on(programme, here, history, today)
     question = open_question(history, asked_on=today) if ask else None
     if question is not None:
-        return Decision(RowKind.ASKING, position, question=question, reason=f"ask-{question}")
+        return replace(here, kind=RowKind.ASKING, question=question, reason=f"ask-{question}")
     if last.kind is RowKind.WAITING:
-        return _go_on(programme, position, history, today)
+        return _go_on(programme, here, history, today)
     if last.kind is RowKind.MEASURE:
-        return _after_measure(programme, position, last)
+        return _after_measure(programme, here, last)
     if last.kind is RowKind.SESSION and not last.delivered and last.checkin == CheckIn():
-        return _hand_out(programme, position, reason="undelivered")
-    return _judge(programme, position, history, last, today, settings=settings, overruling=overruling)
+        return _hand_out(programme, replace(here, reason="undelivered"))
+    given, heavier = _given(programme, position, history, last, today, settings)
+    why = replace(here, votes=given, heavier=heavier)
+    if last.kind is RowKind.REST:
+        return _after_rest(programme, why, last, overruling)
+    return _after_session(programme, why, history, last, today, overruling)
 
 
-def _go_on(programme: Programme, position: Position, history: Sequence[Entry], today: date) -> Decision:
-    moved, lapse = _after_lapse(position, history, today)
-    return _hand_out(programme, moved, reason="went-on", votes=(lapse,) if lapse else ())
+def _go_on(programme: Programme, here: Decision, history: Sequence[Entry], today: date) -> Decision:
+    moved, lapse = _after_lapse(here.position, history, today)
+    return _hand_out(programme, replace(here, position=moved, reason="went-on", votes=(lapse,) if lapse else ()))
 
 
-def _after_measure(programme: Programme, position: Position, last: Entry) -> Decision:
+def _after_measure(programme: Programme, here: Decision, last: Entry) -> Decision:
     if last.recorded:
-        return _hand_out(programme, _passed(position), verdict=Verdict.ADVANCE, reason="measured")
-    return _hand_out(programme, position, verdict=Verdict.REPEAT, reason="not-measured")
+        passed = replace(here, position=_passed(here.position), verdict=Verdict.ADVANCE, reason="measured")
+        return _hand_out(programme, passed)
+    return _hand_out(programme, replace(here, verdict=Verdict.REPEAT, reason="not-measured"))
 
 
-def _judge(
+def _after_session(
     programme: Programme,
-    position: Position,
+    why: Decision,
     history: Sequence[Entry],
     last: Entry,
     today: date,
-    *,
-    settings: Settings,
     overruling: Overruling | None,
 ) -> Decision:
-    given, heavier = _given(programme, position, history, last, today, settings)
-    why: dict[str, object] = {"votes": given, "heavier": heavier}
-    if last.kind is RowKind.REST:
-        return _after_rest(programme, position, last, given, overruling, why)
-    moved, lapse = _after_lapse(position, history, today)
-    if lapse is not None:
-        given = (lapse, *given)
+    moved, lapse = _after_lapse(why.position, history, today)
+    given = why.votes if lapse is None else (lapse, *why.votes)
     verdict, by_coach = _overruled(most_cautious(given), overruling)
     chosen = deciding(given)
-    why |= {
-        "votes": given,
-        "verdict": verdict,
-        "reason": "coach" if by_coach else (chosen.rule if chosen else "no-vote"),
-    }
-    return _apply(programme, moved, verdict, done=_done(last), **why)
+    reason = "coach" if by_coach else (chosen.rule if chosen else "no-vote")
+    judged = replace(why, position=moved, votes=given, verdict=verdict, reason=reason)
+    return _apply(programme, judged, done=_done(last))
+
+
+def _after_rest(programme: Programme, why: Decision, last: Entry, overruling: Overruling | None) -> Decision:
+    """After a rest day: a prescribed one leads back to the day in hand, a programme's own one passes with its date."""
+    onward = replace(why, position=why.position if last.prescribed else _passed(why.position))
+    voted = max((vote.verdict for vote in why.votes if vote.verdict is not None), default=Verdict.ADVANCE)
+    verdict, by_coach = _overruled(voted, overruling)
+    chosen = deciding(why.votes)
+    if verdict in (Verdict.ADVANCE, Verdict.REPEAT):
+        return _hand_out(programme, replace(onward, reason="coach" if by_coach else "rest-over"))
+    reason = "coach" if by_coach or chosen is None else chosen.rule
+    return _apply(programme, replace(onward, verdict=verdict, reason=reason), done=False)
 
 
 def _given(
@@ -415,30 +431,6 @@ def _softened(programme: Programme, entry: Entry) -> bool:
     return entry.kind is RowKind.REST and entry.day is not None and programme.day(entry.day).kind == "session"
 
 
-def _after_rest(
-    programme: Programme,
-    position: Position,
-    last: Entry,
-    given: tuple[Vote, ...],
-    overruling: Overruling | None,
-    why: dict[str, object],
-) -> Decision:
-    """After a rest day: a prescribed one leads back to the day in hand, a programme's own one passes with its date."""
-    onward = position if last.prescribed else _passed(position)
-    verdict = max((vote.verdict for vote in given if vote.verdict is not None), default=Verdict.ADVANCE)
-    verdict, by_coach = _overruled(verdict, overruling)
-    chosen = deciding(given)
-    if verdict in (Verdict.ADVANCE, Verdict.REPEAT):
-        return _hand_out(programme, onward, **why, reason="coach" if by_coach else "rest-over")
-    why |= {"verdict": verdict, "reason": "coach" if by_coach or chosen is None else chosen.rule}
-    return _apply(programme, onward, verdict, done=False, **why)
-
-
-def let_go(position: Position) -> Position:
-    """Where a course goes on after waiting for the coach: the same day, one level lighter."""
-    return _lighter(position)
-
-
 _NOT_BEFORE = ("not-done", "unsure-flag")
 """Rules without a say before the session: it may still be done, and an unsure flag is asked back first."""
 
@@ -450,17 +442,15 @@ def soften_today(checkin: CheckIn, position: Position, settings: Settings) -> De
     become more cautious.
     """
     given = votes(Evidence(checkin=checkin, settings=settings))
-    verdict = max(
-        (vote.verdict for vote in given if vote.verdict and vote.rule not in _NOT_BEFORE), default=None
-    )
+    verdict = max((vote.verdict for vote in given if vote.verdict and vote.rule not in _NOT_BEFORE), default=None)
     if verdict is None:
         return None
     reason = next(vote.rule for vote in given if vote.verdict is verdict)
-    shared = {"verdict": verdict, "votes": given, "reason": reason}
+    found = Decision(RowKind.WAITING, position, day=position.day, verdict=verdict, votes=given, reason=reason)
     if verdict is Verdict.REFER:
-        return Decision(RowKind.WAITING, position, day=position.day, **shared)  # type: ignore[arg-type]
+        return found
     if verdict is Verdict.REST:
-        return Decision(RowKind.REST, _lighter(position), prescribed=True, **shared)  # type: ignore[arg-type]
+        return replace(found, kind=RowKind.REST, position=_lighter(position), prescribed=True)
     if reason != "acceptable":
         return None
-    return Decision(RowKind.SESSION, _lighter(position), day=position.day, **shared)  # type: ignore[arg-type]
+    return replace(found, kind=RowKind.SESSION, position=_lighter(position))

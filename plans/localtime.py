@@ -15,10 +15,7 @@ class UnknownZone(ValueError):
     """A zone name that the IANA zone data does not know; the message says what was found and what is near it."""
 
     def __init__(self, name: str) -> None:
-        near = [
-            match
-            for match, _score, _i in process.extract(name, sorted(zone_names()), limit=3, score_cutoff=60)
-        ]
+        near = [match for match, _score, _i in process.extract(name, sorted(zone_names()), limit=3, score_cutoff=60)]
         hint = f"; near it: {', '.join(near)}" if near else "; write it like Europe/Lisbon"
         super().__init__(f"{name!r} is no IANA zone name{hint}")
         self.name = name

@@ -60,7 +60,7 @@ def read_programme(text: str, *, name: str = "programme.yaml") -> Programme:
     try:
         written = WrittenProgramme.model_validate(located.data)
     except ValidationError as wrong:
-        problems += [_schema_problem(error, located, name) for error in wrong.errors()]
+        problems += [_schema_problem(error, located, name) for error in _first_causes(wrong.errors())]
     if written is not None:
         problems += _reference_problems(written, located, name)
     if problems or written is None:
@@ -76,6 +76,17 @@ def _keys_twice(located: Located, name: str) -> Iterator[Problem]:
         yield Problem(
             name, line, column, in_words(path[:-1]), f"{path[-1]!r} a second time", "each word once", None, "twice"
         )
+
+
+def _first_causes(errors: list[ErrorDetails]) -> list[ErrorDetails]:
+    """Without "too short" for a list that is only short of entries that are wrong themselves."""
+    places = [error["loc"] for error in errors]
+
+    def is_echo(error: ErrorDetails) -> bool:
+        loc = error["loc"]
+        return error["type"] == "too_short" and any(len(p) > len(loc) and p[: len(loc)] == loc for p in places)
+
+    return [error for error in errors if not is_echo(error)]
 
 
 def _schema_problem(error: ErrorDetails, located: Located, name: str) -> Problem:

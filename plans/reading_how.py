@@ -30,12 +30,17 @@ def completion_in(reply: Said) -> tuple[Completion | None, bool]:
     kinds = {vote.completion for vote in votes}
     if not kinds:
         return _implied(reply), True
-    clear = not reply.at("hedge")
+    clear = not any(_hedges(reply, index) for index in reply.at("hedge"))
     if kinds == {Completion.DONE, Completion.PART}:
         return Completion.PART, clear
     if len(kinds) == 1:
         return kinds.pop(), clear
     return (Completion.PART if Completion.PART in kinds else None), False
+
+
+def _hedges(reply: Said, index: int) -> bool:
+    """Whether a "maybe" is about more than the number beside it."""
+    return not {reply.concept(i) for i in range(index - 2, index + 3)} & {"number", "number-word"}
 
 
 def _heaviest(votes: list[_Vote]) -> list[_Vote]:
@@ -136,7 +141,7 @@ def _did_something(reply: Said, index: int) -> bool:
 def _only_some(reply: Said, index: int) -> bool:
     """ "Did the easy ones only": a part, unless the clause speaks of pain."""
     clause = reply.clauses[reply.clause[index]]
-    told = any(reply.units[i].text in ("did", "managed", "do") for i in range(clause.start, index))
+    told = any(reply.units[i].text in ("did", "managed", "do", "got", "could") for i in clause)
     return told and not any(reply.concept(i) in ("pain", "sore") for i in clause)
 
 

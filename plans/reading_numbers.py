@@ -21,11 +21,11 @@ _FILLING = words(
     lasts gone mark was hedge one-side
     """
 )
-_TURNS = words("now was but correction actually arrow or to then yesterday neg and")
+_TURNS = words("now was but correction actually arrow or to then yesterday neg and hedge")
 _BARE_END = (
     words(
         """
-    comma end question but because and fine yes thanks hedge mark face pass left right both slash now tight
+    comma end question but because and fine yes thanks hedge mark face left right both slash now tight
     pain sore dull correction actually asks stretch-feeling so colon dash neg no-pain later or here elsewhere
     about pleasant same settled worse bit-better harmless yesterday
     """
@@ -151,8 +151,11 @@ def _is_pain(reply: Said, figure: Figure, earlier: list[Figure]) -> bool:
     if owner in BODY - {"heart"}:
         return figure.form is not Form.FRACTION and 0 <= figure.value <= 10
     if owner in _COMPLETION:
-        return figure.form is not Form.FRACTION and (
-            _ends_bare(reply, figure) or _owner_after(reply, figure) is not None
+        counted = figure.first > 0 and reply.units[figure.first - 1].text == "in"
+        return (
+            figure.form is not Form.FRACTION
+            and not counted
+            and (_ends_bare(reply, figure) or _owner_after(reply, figure) is not None)
         )
     if earlier and _turned(reply, earlier[-1], figure):
         return True
@@ -219,6 +222,8 @@ def _kept(reply: Said, named: list[Figure]) -> list[Figure]:
     later = [figure for figure in named if corrected and figure.first > corrected[-1]]
     if later:
         return later
+    if len(named) > 1 and reply.concept(named[-1].first - 1) == "to" and reply.units[named[-1].first - 1].text != "to":
+        return [named[-1]]
     today = [figure for figure in named if not _beside(reply, figure, ("yesterday",))] or named
     now = [figure for figure in today if _beside(reply, figure, ("now",))]
     was = [figure for figure in today if _beside(reply, figure, ("was", "yesterday"))]

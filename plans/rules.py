@@ -154,11 +154,7 @@ def severe(seen: Evidence) -> Vote | None:
 def excessive(seen: Evidence) -> Vote | None:
     """Pain of 6 or 7."""
     pain = seen.checkin.pain
-    if (
-        pain is None
-        or not seen.settings.acceptable < pain < seen.settings.severe
-        or not _votes_on_pain(seen.checkin)
-    ):
+    if pain is None or not seen.settings.acceptable < pain < seen.settings.severe or not _votes_on_pain(seen.checkin):
         return None
     return Vote("excessive", Verdict.REST, Tell.NOW, {"pain": pain})
 
@@ -181,11 +177,7 @@ def _lifted(seen: Evidence) -> bool:
 def acceptable(seen: Evidence) -> Vote | None:
     """Pain of 3 to 5 of any kind not above: the day again, unless it has settled and the next day is not heavier."""
     said = seen.checkin
-    if (
-        said.pain is None
-        or not seen.settings.clean < said.pain <= seen.settings.acceptable
-        or not _votes_on_pain(said)
-    ):
+    if said.pain is None or not seen.settings.clean < said.pain <= seen.settings.acceptable or not _votes_on_pain(said):
         return None
     facts: dict[str, int | str | bool] = {"pain": said.pain, "heavier": seen.next_is_heavier}
     if said.completion is Completion.PART and said.why is Why.TOO_HARD:

@@ -117,7 +117,7 @@ def _is_clock_word(found: list[Unit], index: int) -> bool:
 def _speaks_of(found: list[Unit], index: int) -> str:
     """The concept of what stands before a verb, past small words and parts of the body in the same clause."""
     for unit in reversed(found[max(0, index - 6) : index]):
-        if unit.concept not in BODY | {"pass", "was", "but", "left", "right"}:
+        if unit.concept not in BODY | {"pass", "was", "but", "left", "right", "gone", "now"}:
             return unit.concept
     return ""
 

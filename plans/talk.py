@@ -96,6 +96,4 @@ def _with_flag(before: CheckIn, changed: CheckIn, found: FlagFound | None) -> Ch
         return replace(changed, flag=before.flag, flag_state=FlagState.CONFIRMED, pain=worst)
     if found is None:
         return changed
-    return replace(
-        changed, flag=found.level, flag_state=FlagState.CONFIRMED if found.sure else FlagState.UNSURE
-    )
+    return replace(changed, flag=found.level, flag_state=FlagState.CONFIRMED if found.sure else FlagState.UNSURE)

@@ -161,7 +161,7 @@ def _spelled(word: str) -> str:
 def _nearest(word: str, candidates: list[str]) -> str:
     from rapidfuzz.distance import OSA
 
-    allowed = 0 if len(word) < 5 else 1 if len(word) < 8 else 2
+    allowed = 0 if len(word) < 5 else 1 if len(word) < 9 else 2
     best = word
     for candidate in candidates:
         distance = OSA.distance(word, candidate, score_cutoff=allowed)

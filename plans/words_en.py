@@ -71,6 +71,12 @@ shorter thanks unbearable excruciating agony severe elsewhere muscle
 """Words of five letters and more that are recognised with a letter or two wrong."""
 
 LOOKALIKES = """
+smoothing notching unreadable spellings programmed programmers snapper weaknesses operations operative complexes standin
+grown grain latex liter litre sweating sweated shifting shutting crossing crashing clashing breaking stalling stripped swapped
+operator operating furnished compelled compacted princess pointless needless expertise exercised finnish wright sever snipped
+slurped toggling triangle programs programmer headaches holidays pressures temperatures browsing noticing noting spelling
+dirtiness sorter shifted sweater swelter sweaty swears spilling shelling swapping smelled smiled scaling seating setting
+shortness stopper steeped strapped swooping shooed whether weather weighing wading dazzling fainter waiter skipper finale
 chess crest cheat cheats chests cheese shouting shopping shorting hooting shooing share shark shape shaped
 shared shard turning learning bowl bowls vowel blow bread breast breasts beast pleasure treasure measure
 measured fewer never lever paint saint feint flint fiat faith strike stroke stoke later latter water layer laser
@@ -132,7 +138,9 @@ PHRASES = {
     ),
     "someone": (
         "my|our "
-        "dad|mum|mom|father|mother|husband|wife|partner|son|daughter|brother|sister|friend|colleague|neighbour|neighbor|boss|kid|child|baby|dog|cat|grandma|grandad|boyfriend|girlfriend|aunt|uncle|granny|flatmate|teammate|mate|nan|coach"
+        "dad|mum|mom|father|mother|husband|wife|partner|son|daughter|brother|sister|uncle|granny|nan|coach, my|our "
+        "friend|colleague|neighbour|neighbor|boss|kid|child|baby|dog|cat|grandma|grandad|flatmate|teammate|mate, my "
+        "boyfriend|girlfriend|aunt"
     ),
     "past": (
         "last year|month|summer|winter|season|spring|autumn, years|months|weeks ago, a year|month ago, a few|couple "
@@ -174,7 +182,7 @@ PHRASES = {
     "pleasant": "pleasant, pleasantly, satisfying, nice, nicely, lovely, enjoyable, relieving",
     # --- completion ------------------------------------------------------------------------------------------------
     "done": (
-        "done, done it, did it|everything, did all, did it all, did the whole thing|session|lot|programme|routine, "
+        "done, managed|did|finished|completed the lot, done it, did it|everything, did all, did it all, did the whole thing|session|lot|programme|routine, "
         "did the|my|all|todays|today "
         "session|stretches|stretching|stretch|exercises|exercise|workout|routine|set|programme|programm|lot, did all "
         "of it|them, did all the|my stretches|exercises|movements|sets|rounds|reps, did today, did full session, did "
@@ -210,7 +218,7 @@ PHRASES = {
         "today, not tonight, no session, not happening, not now, none today, nothing today, did nothing, do nothing"
     ),
     "none": (
-        "skipped, skipped it|today|this|todays, skip, skip it|today, skipping, skipping today, missed, missed "
+        "could not face it, skipped, skipped it|today|this|todays, skip, skip it|today, skipping, skipping today, missed, missed "
         "it|today|todays|this, day off today, took the day off, did not happen, no session today, not done, not yet, "
         "not done yet, no stretching today, no training today, not doing, did not bother, gave it a miss, "
         "taking|having a? rest day, rest day, taking a|the day off, rest today, resting today, pass today, passed on, "
@@ -250,7 +258,7 @@ PHRASES = {
     ),
     "all": "everything, entire, whole, full, fully, totally",
     # --- why --------------------------------------------------------------------------------------------------------
-    "time-part": "ran|run out of time, time ran out, ran short of time",
+    "time-part": "only had|got time for?, ran|run out of time, time ran out, ran short of time",
     "time": (
         "no time, not enough time, out of time, short of|on time, lack of time, had no time, do not have time, did "
         "not have time, too busy, busy, running late, was late, meeting, meetings, too late, not have|find|had time, "
@@ -277,7 +285,7 @@ PHRASES = {
     ),
     "other-why": (
         "too hot, child|kid|kids|son|daughter|baby|husband|wife|mother|father is|was|are sick|ill|unwell, forgot, "
-        "forgot about it, forgot it, travelling, traveling, on a plane|train, no mat, no space, no equipment, no "
+        "forgot about it, forgot it, travelling, traveling, on a|the plane|train|bus|road|coach|ferry, no mat, no space, no equipment, no "
         "band, lost motivation, no motivation, not motivated, could not be bothered, did not feel like it, not feel "
         "like it, not in the mood, not feeling it|up_to_it, no energy, too tired, tired, knackered, shattered, lazy, "
         "no room, power cut, guests, visitors, wedding, party, lost the link, fell asleep on the sofa|couch, dog "
@@ -535,14 +543,14 @@ PHRASES = {
     "chest": "chest, breastbone, sternum, chests, ribcage",
     "neck": "neck, throat",
     "jaw": "jaw",
-    "arm": "arm, arms, forearm, upper arm",
+    "arm": "arm, forearm, upper arm",
     "face": "face, mouth, lip, cheek, smile, eyelid, lips, tongue",
     "calf": "calf",
     "thigh": "thigh",
     "leg": "leg, lower leg, upper leg",
     "heart": "heart, heartbeat, pulse, heart beat, my beat",
     "limb": (
-        "hamstring, hamstrings, hams, quad, quads, quadriceps, calves, thighs, legs, foot, feet, toe, toes, shin, "
+        "arms, hamstring, hamstrings, hams, quad, quads, quadriceps, calves, thighs, legs, foot, feet, toe, toes, shin, "
         "shins, heel, heels, arch, achilles, ankle, ankles, knee, knees, kneecap, hand, hands, finger, fingers, "
         "thumb, wrist, wrists, elbow, elbows, adductors, adductor, inner thigh, inner thighs, big toe, sole, soles, "
         "forearms, biceps, triceps, bicep, tricep, pinky, pinkie, back of my? the? thigh|leg|knee, hamstrung, "
@@ -632,7 +640,7 @@ PHRASES = {
         "c, f, days, weeks, months, month, years, year, yrs, old, am, pm, oclock, exercises, movements, stretches, "
         "blocks, steps, breaths, people, coffees, more, others, sessions, legs only, laps, st, nd, rd, th, of us, "
         "bpm, in total, left to, to go, extra, squats, lunges, planks, in a row, messages, drills, moves, poses, "
-        "parts, part done, percent, each, per, cycles, circuits, items, things, of the, of them, sides, hundred, "
+        "parts, part done, percent, each, per, tries, attempts, batches, chunks, stages, chapters, cycles, circuits, items, things, of the, of them, sides, hundred, "
         "ones, missing, last ones, pm tomorrow, bucks, pounds, quid, euros, euro, k, g, ml, litres, drops"
     ),
     "counted": "day, week, set, round, block, exercise, item, movement, session, x",
@@ -660,7 +668,7 @@ PHRASES = {
     "one": "one",
     # --- harmless --------------------------------------------------------------------------------------------------
     "harmless": (
-        "no pain no gain, patience|temper|band|strap|string|elastic|rope|lace|cable|chair|mat|shoelace "
+        "no pain no gain, stab|stabbed|stabs at, patience|temper|band|strap|string|elastic|rope|lace|cable|chair|mat|shoelace "
         "snapped|broke|ripped|tore|popped|split|gave_way|burst, breathless with, weak willed, electric "
         "music|car|bike|blanket|scooter|guitar|toothbrush|heater|kettle|shower|bill|fan, pine|knitting needles, "
         "needles on the, atmosphere was electric, popped over|round|up|on|to|by|back|down|into, popped in "

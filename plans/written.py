@@ -29,7 +29,7 @@ def _span(value: Any) -> Any:
         return AS_FEELS_GOOD
     found = _SPAN.match(text)
     if found is None:
-        raise ValueError('allowed are a number, a range like 8-10, "about 8", "up to 12" or "as feels good"')
+        raise ValueError('a number, a range like 8-10, "about 8", "up to 12" or "as feels good"')
     how, low, high = found[1], int(found[2]), int(found[3] or found[2])
     return _ordered(1 if how == "up to" else low, high, about=how == "about", up_to=how == "up to")
 
@@ -40,7 +40,7 @@ def _seconds(value: Any) -> Any:
         return value
     found = _TIME.match(str(value).strip().lower())
     if found is None:
-        raise ValueError('allowed are seconds like 30, a range like 20-30, or minutes like "2 min"')
+        raise ValueError('seconds like 30, a range like 20-30, or minutes like "2 min"')
     unit = 60 if (found[3] or "").startswith("min") else 1
     return _ordered(int(found[1]) * unit, int(found[2] or found[1]) * unit)
 
@@ -56,7 +56,7 @@ def _effort(value: Any) -> Any:
         return value
     span = _span(value)
     if not isinstance(span, Span) or span.high > 10 or span.about:
-        raise ValueError("allowed are 1 to 10 of 10, or a range like 5-6")
+        raise ValueError("1 to 10 of 10, or a range like 5-6")
     return span
 
 
@@ -70,7 +70,7 @@ def _load(value: Any) -> Any:
         kilograms = float(found[1]) * (KILOGRAMS_A_POUND if found[2] == "lb" else 1)
         return Load(kilograms=kilograms, words=text)
     if re.match(r"^[\d.,]+\s*\w{0,3}$", text):
-        raise ValueError('allowed are a weight with its unit like "4 kg" or "10 lb", or words')
+        raise ValueError('a weight with its unit like "4 kg" or "10 lb", or words')
     return Load(kilograms=None, words=text[:100])
 
 

@@ -1,0 +1,220 @@
+"""One step of a course: what the next date brings."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date, timedelta
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from plans.checkin import CheckIn, Completion, Flag, FlagState, Kind, Morning, Why
+from plans.course import Decision, Entry, Overruling, Position, Question, RowKind, decide, gap, soften_today
+from plans.programme import Programme
+from plans.rules import Settings, Verdict
+from tests.samples import NEW, REST, TEST, programme, session
+
+START = date(2026, 5, 4)
+CLEAN = CheckIn(Completion.DONE, pain=0)
+PLAIN = programme(session(), session(), REST, session(), NEW, session(), TEST)
+"""1, 2 sessions; 3 rest; 4 session; 5 heavier; 6 session; 7 test."""
+
+
+def held(day: int, said: CheckIn = CLEAN, *, after: int = 0, level: int = 0, **more: object) -> Entry:
+    return Entry(START + timedelta(days=after), RowKind.SESSION, day, level, checkin=said, **more)  # type: ignore[arg-type]
+
+
+def ask(position: Position, *past: Entry, plan: Programme = PLAIN, on: int | None = None, **more: object) -> Decision:
+    today = START + timedelta(days=len(past) if on is None else on)
+    return decide(plan, position, past, today, settings=Settings(), **more)  # type: ignore[arg-type]
+
+
+def test_a_course_begins_with_its_first_day() -> None:
+    found = ask(Position())
+    assert (found.kind, found.day, found.reason) == (RowKind.SESSION, 1, "start")
+
+
+def test_a_clean_day_leads_to_the_next() -> None:
+    found = ask(Position(1), held(1))
+    assert (found.kind, found.day, found.verdict) == (RowKind.SESSION, 2, Verdict.ADVANCE)
+
+
+def test_a_rest_day_passes_with_its_date() -> None:
+    rest = ask(Position(2), held(1), held(2, after=1))
+    assert (rest.kind, rest.day, rest.prescribed) == (RowKind.REST, 3, False)
+    after = ask(rest.position, held(1), held(2, after=1), Entry(START + timedelta(days=2), RowKind.REST, 3))
+    assert (after.kind, after.day) == (RowKind.SESSION, 4)
+
+
+def test_repeating_takes_the_rest_day_that_comes_next_and_does_not_take_it_again() -> None:
+    short = CheckIn(Completion.PART, pain=0, why=Why.TIME, half=False)
+    past = [held(1), held(2, short, after=1)]
+    rest = ask(Position(2), *past)
+    assert (rest.kind, rest.day, rest.prescribed) == (RowKind.REST, 3, True)
+    past.append(Entry(START + timedelta(days=2), RowKind.REST, 3, prescribed=True))
+    again = ask(rest.position, *past)
+    assert (again.kind, again.day) == (RowKind.SESSION, 2)
+    past.append(held(2, after=3))
+    onward = ask(again.position, *past)
+    assert (onward.kind, onward.day) == (RowKind.SESSION, 4)
+
+
+def test_a_missed_day_comes_again_without_taking_the_rest_day() -> None:
+    found = ask(Position(2), held(1), held(2, CheckIn(), after=1))
+    assert (found.kind, found.day, found.reason) == (RowKind.SESSION, 2, "not-done")
+
+
+def test_pain_of_six_first_asks_then_rests_then_brings_the_same_day_lighter() -> None:
+    past = [held(1, CheckIn(Completion.DONE, pain=6))]
+    assert ask(Position(1), *past).question is Question.MORNING
+    row = Entry(START + timedelta(days=1), RowKind.ASKING, morning=Morning.SETTLED)
+    rest = ask(Position(1), *past, row, on=1)
+    assert (rest.kind, rest.prescribed, rest.position.level) == (RowKind.REST, True, 1)
+    past.append(replace(row, kind=RowKind.REST, prescribed=True))
+    after = ask(rest.position, *past)
+    assert (after.kind, after.day, after.position.level) == (RowKind.SESSION, 1, 1)
+
+
+def test_an_eased_course_climbs_one_level_with_a_clean_day() -> None:
+    found = ask(Position(1, 1), held(1, level=1))
+    assert (found.day, found.position.level) == (2, 0)
+
+
+def test_before_a_heavier_day_an_eased_course_climbs_first() -> None:
+    found = ask(Position(4, 1), held(1), held(2, after=1), held(4, after=2, level=1))
+    assert (found.day, found.position.level, found.reason) == (4, 0, "climb")
+
+
+def test_an_undelivered_session_is_made_again_and_is_no_miss() -> None:
+    found = ask(Position(1), held(1, CheckIn(), delivered=False))
+    assert (found.day, found.reason, found.votes) == (1, "undelivered", ())
+
+
+def test_a_missing_pain_number_is_asked_on_one_morning_and_then_repeats_the_day() -> None:
+    past = [held(1, CheckIn(Completion.DONE))]
+    assert ask(Position(1), *past).question is Question.PAIN
+    past.append(Entry(START + timedelta(days=1), RowKind.ASKING))
+    found = ask(Position(1), *past)
+    assert (found.kind, found.day, found.reason) == (RowKind.SESSION, 1, "unanswered")
+
+
+def test_an_unanswered_morning_question_is_asked_again() -> None:
+    past = [held(1, CheckIn(Completion.DONE, pain=4)), Entry(START + timedelta(days=1), RowKind.ASKING)]
+    assert ask(Position(1), *past).question is Question.MORNING
+
+
+def test_an_unsure_flag_hands_nothing_out_until_it_is_denied() -> None:
+    maybe = CheckIn(Completion.DONE, pain=0, flag=Flag.CLINICIAN, flag_state=FlagState.UNSURE)
+    assert ask(Position(1), held(1, maybe)).question is Question.FLAG
+    assert ask(Position(1), held(1, replace(maybe, flag_state=FlagState.DENIED))).day == 2
+
+
+def test_a_test_day_waits_for_its_number() -> None:
+    past = [Entry(START, RowKind.MEASURE, 7)]
+    assert ask(Position(7), *past).reason == "not-measured"
+    assert ask(Position(7), replace(past[0], recorded=True)).kind is None
+
+
+def test_worse_on_two_mornings_waits_for_the_coach() -> None:
+    past = [
+        held(1, CheckIn(Completion.DONE, pain=4)),
+        Entry(START + timedelta(days=1), RowKind.REST, prescribed=True, morning=Morning.WORSE),
+        Entry(START + timedelta(days=2), RowKind.ASKING, morning=Morning.WORSE),
+    ]
+    assert ask(Position(1, 1), *past, on=2).kind is RowKind.WAITING
+
+
+@pytest.mark.parametrize(
+    ("missed", "day", "level"),
+    [(7, 6, 0), (8, 2, 0), (13, 2, 0), (14, 1, 2), (28, 1, 2), (29, 1, 0)],
+)
+def test_a_lapse_leads_back_by_its_bands(missed: int, day: int, level: int) -> None:
+    """Held: day 1 on the 1st date, day 2 on the 7th, 4 on the 8th, 5 on the 12th; then missed dates of day 6."""
+    past = [held(1), held(2, after=6), held(4, after=7), held(5, after=11)]
+    past += [held(6, CheckIn(), after=12 + n) for n in range(missed)]
+    found = ask(Position(6), *past, on=12 + missed)
+    assert gap(past, START + timedelta(days=12 + missed)) == missed
+    assert (found.day, found.position.level) == (day, level)
+
+
+def test_a_coach_can_repeat_or_ease_but_newer_graver_evidence_wins() -> None:
+    assert ask(Position(1), held(1), overruling=Overruling(Verdict.EASE)).position == Position(1, 1)
+    hurt = held(1, CheckIn(Completion.DONE, pain=6))
+    row = Entry(START + timedelta(days=1), RowKind.ASKING, morning=Morning.SETTLED)
+    assert ask(Position(1), hurt, row, on=1, overruling=Overruling(Verdict.REPEAT)).kind is RowKind.SESSION
+    assert ask(Position(1), hurt, row, on=1, overruling=Overruling(Verdict.REPEAT, newer=True)).kind is RowKind.REST
+
+
+def test_a_coach_who_repeats_never_lifts_a_referral() -> None:
+    flagged = held(1, CheckIn(Completion.DONE, pain=0, kind=Kind.POP))
+    assert ask(Position(1), flagged, overruling=Overruling(Verdict.REPEAT)).kind is RowKind.WAITING
+
+
+def test_let_go_the_same_day_comes_without_looking_back() -> None:
+    flagged = held(1, CheckIn(Completion.DONE, pain=9))
+    found = ask(Position(1, 1), flagged, overruling=Overruling(None))
+    assert (found.kind, found.day, found.reason) == (RowKind.SESSION, 1, "went-on")
+
+
+@pytest.mark.parametrize(
+    ("pain", "kind", "level"),
+    [(2, None, None), (3, RowKind.SESSION, 1), (5, RowKind.SESSION, 1), (6, RowKind.REST, 1), (8, RowKind.WAITING, 0)],
+)
+def test_pain_before_the_session_changes_today(pain: int, kind: RowKind | None, level: int | None) -> None:
+    found = soften_today(CheckIn(pain=pain, kind=Kind.OTHER), Position(2), Settings())
+    assert (found.kind if found else None, found.position.level if found else None) == (kind, level)
+
+
+def test_a_clean_client_finishes_in_as_many_dates_as_days() -> None:
+    position, past = Position(), []
+    for n in range(len(PLAIN.days)):
+        found = ask(position, *past)
+        assert found.kind in (RowKind.SESSION, RowKind.REST, RowKind.MEASURE)
+        assert found.day == n + 1
+        position = found.position
+        past.append(Entry(START + timedelta(days=n), found.kind, found.day, checkin=CLEAN, recorded=True))
+    assert ask(position, *past).kind is None
+
+
+answers = st.builds(
+    CheckIn,
+    completion=st.sampled_from([*Completion, None]),
+    pain=st.one_of(st.none(), st.integers(0, 7)),
+    why=st.sampled_from([*Why, None]),
+    half=st.booleans(),
+)
+
+
+@settings(max_examples=150)
+@given(st.lists(st.tuples(answers, st.sampled_from(Morning)), min_size=1, max_size=25))
+def test_any_history_keeps_its_place_and_never_hands_out_while_waiting(
+    said: list[tuple[CheckIn, Morning]],
+) -> None:
+    position, past = Position(), []
+    for n, (checkin, morning) in enumerate(said):
+        today = START + timedelta(days=n)
+        found = decide(PLAIN, position, past, today, settings=Settings())
+        if found.kind is RowKind.ASKING:
+            row = Entry(today, RowKind.ASKING, morning=morning)
+            found = decide(PLAIN, position, [*past, row], today, settings=Settings())
+        else:
+            row = Entry(today, RowKind.ASKING)
+        if found.kind is None or found.kind is RowKind.WAITING:
+            return
+        assert 1 <= found.position.day <= len(PLAIN.days)
+        assert found.position.level in (0, 1, 2)
+        assert found.position.day <= position.day + 1 + position.rests_taken
+        position = found.position
+        is_session = found.kind is RowKind.SESSION
+        past.append(
+            replace(
+                row,
+                kind=found.kind,
+                day=found.day,
+                level=found.position.level,
+                prescribed=found.prescribed,
+                checkin=checkin if is_session else CheckIn(),
+                recorded=True,
+            )
+        )
