@@ -128,7 +128,7 @@ def _in_question(reply: Said, index: int) -> bool:
 
 def _did_something(reply: Said, index: int) -> bool:
     """ "Did day 8", "did the neck rolls"; not "did you" or "did not"."""
-    if reply.concept(index + 1) in ("", "end") and reply.concept(index - 1) != "question":
+    if reply.concept(index + 1) in ("", "end", "but", "comma") and reply.concept(index - 1) != "question":
         return True
     for here in range(index + 1, min(index + 4, len(reply.units))):
         if reply.concept(here) in ("counted", "number", "harmless", "number-word", "one"):

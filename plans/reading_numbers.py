@@ -18,7 +18,7 @@ _COMPLETION = words("done finish yes part half")
 _FILLING = words(
     """
     pass about left right both colon dash comma now was so and yesterday to from here elsewhere night wake
-    lasts gone mark was hedge one-side
+    lasts gone mark was hedge one-side between
     """
 )
 _TURNS = words("now was but correction actually arrow or to then yesterday neg and hedge")
@@ -141,7 +141,7 @@ def pain_figures(reply: Said) -> list[Figure]:
 
 
 def _is_pain(reply: Said, figure: Figure, earlier: list[Figure]) -> bool:
-    if reply.concept(figure.first - 1) == "neg" and reply.units[figure.first - 1].text in ("not", "no"):
+    if _ruled_out(reply, figure) and not (earlier and _restated(reply, figure)):
         return False
     owner = _owner(reply, figure)
     if owner in ("tight", *_NOT_PAIN):
@@ -162,6 +162,16 @@ def _is_pain(reply: Said, figure: Figure, earlier: list[Figure]) -> bool:
     return figure.form is Form.SCALE and owner is None and not _praise(reply, figure)
 
 
+def _ruled_out(reply: Said, figure: Figure) -> bool:
+    return figure.first > 0 and reply.units[figure.first - 1].text in ("not", "no")
+
+
+def _restated(reply: Said, figure: Figure) -> bool:
+    """ "2, no, 3" or "2 … no 3": the "no" takes the number before it back."""
+    opens = reply.concept(figure.first - 2) in ("end", "comma", "dash")
+    return figure.first > 0 and reply.units[figure.first - 1].text == "no" and opens
+
+
 def _ends_bare(reply: Said, figure: Figure) -> bool:
     return reply.concept(figure.last + 1) in _BARE_END | {""}
 
@@ -173,14 +183,14 @@ def _turned(reply: Said, earlier: Figure, figure: Figure) -> bool:
 
 
 def _praise(reply: Said, figure: Figure) -> bool:
-    return reply.concept(figure.last + 1) in ("word", "fine", "done", "pleasant", "hypothetical", "unit", "pass")
+    return reply.concept(figure.last + 1) in ("word", "fine", "pleasant", "hypothetical", "unit", "counted", "pass")
 
 
 def _owner(reply: Said, figure: Figure) -> str | None:
     """What a number speaks of: the nearest telling word before it, else right after it."""
     after = reply.concept(figure.last + 1)
     before = _owner_before(reply, figure)
-    if after in ("pain", "sore", "tight") and before not in ("pain", "sore", "tight"):
+    if after in ("pain", "sore", "tight") and before not in ("pain", "sore", "tight", *_NOT_PAIN):
         return after
     return before if before is not None else _owner_after(reply, figure)
 
@@ -218,7 +228,7 @@ def _owner_after(reply: Said, figure: Figure) -> str | None:
 
 def _kept(reply: Said, named: list[Figure]) -> list[Figure]:
     """The pains that still stand after corrections, changes and remarks about an earlier day."""
-    corrected = reply.at("correction")
+    corrected = sorted([*reply.at("correction"), *(figure.first - 1 for figure in named if _restated(reply, figure))])
     later = [figure for figure in named if corrected and figure.first > corrected[-1]]
     if later:
         return later
@@ -301,6 +311,9 @@ def _figure(reply: Said, index: int, value: float) -> Figure:
     link, other = reply.concept(index + 1), _value(reply, index + 2)
     if other is not None and (link in ("slash", "scale") or reply.units[index + 1].text == "of"):
         return _of(reply, first, index + 2, value, other)
+    whole = _value(reply, index + 3)
+    if whole is not None and link == "unit" and reply.units[index + 2].text in ("of", "out of"):
+        return Figure(value, first, index + 3, Form.FRACTION, value)
     if other is not None and link in ("dash", "to", "or", "arrow", "and") and _is_range(reply, index, link):
         return _span(reply, first, index + 2, value, other, link)
     return Figure(value, first, index, Form.OTHER if _unrelated(reply, first, index) else Form.PLAIN, value)

@@ -94,16 +94,26 @@ def said(text: str) -> Said:
 
 
 def _in_context(found: list[Unit]) -> list[Unit]:
-    """Words that mean something else beside their neighbours: "at 7 sharp", "the tingling stopped"."""
+    """Words that mean something else beside their neighbours: "at 7 sharp", "the tingling stopped", "L knee"."""
     for index, unit in enumerate(found):
         if unit.concept == "sharp" and _is_clock_word(found, index):
             found[index] = replace(unit, concept="clock")
+        elif unit.text == "started" and _begins_to(found, index):
+            found[index] = replace(unit, concept="pass")
+        elif unit.text in ("l", "r") and found[index + 1 : index + 2] and found[index + 1].concept in BODY:
+            found[index] = replace(unit, concept="left" if unit.text == "l" else "right")
         elif unit.text == "stopped" and _speaks_of(found, index) in _FEELINGS:
             found[index] = replace(unit, concept="gone")
     return found
 
 
 _FEELINGS = words("pain sore dull tingle numb electric shoot burn dizzy throb swell")
+
+
+def _begins_to(found: list[Unit], index: int) -> bool:
+    """ "Started to hurt", "started at 7": the verb says nothing of how much was done."""
+    after = found[index + 1] if index + 1 < len(found) else None
+    return after is not None and (after.text in ("to", "at", "feeling", "getting") or after.concept in _FEELINGS)
 
 
 def _is_clock_word(found: list[Unit], index: int) -> bool:

@@ -14,6 +14,8 @@ SIGNS = {
 """Single characters. A face alone says nothing that can be acted upon."""
 
 CONTRACTIONS = {
+    "chestpain": "chest pain", "backpain": "back pain", "kneepain": "knee pain", "legpain": "leg pain", "nopain": "no pain",
+    "painfree": "pain free", "neckpain": "neck pain", "hippain": "hip pain", "alldone": "all done",
     "dont": "do not", "didnt": "did not", "doesnt": "does not", "cant": "can not", "cannot": "can not",
     "can't": "can not", "couldnt": "could not", "wont": "will not", "won't": "will not", "wasnt": "was not",
     "isnt": "is not", "hasnt": "has not", "havent": "have not", "hadnt": "had not", "wouldnt": "would not",
@@ -182,7 +184,7 @@ PHRASES = {
     "pleasant": "pleasant, pleasantly, satisfying, nice, nicely, lovely, enjoyable, relieving",
     # --- completion ------------------------------------------------------------------------------------------------
     "done": (
-        "done, managed|did|finished|completed the lot, done it, did it|everything, did all, did it all, did the whole thing|session|lot|programme|routine, "
+        "went really well|fine|good|ok, went very well, done, managed|did|finished|completed the lot, done it, did it|everything, did all, did it all, did the whole thing|session|lot|programme|routine, "
         "did the|my|all|todays|today "
         "session|stretches|stretching|stretch|exercises|exercise|workout|routine|set|programme|programm|lot, did all "
         "of it|them, did all the|my stretches|exercises|movements|sets|rounds|reps, did today, did full session, did "
@@ -218,7 +220,7 @@ PHRASES = {
         "today, not tonight, no session, not happening, not now, none today, nothing today, did nothing, do nothing"
     ),
     "none": (
-        "could not face it, skipped, skipped it|today|this|todays, skip, skip it|today, skipping, skipping today, missed, missed "
+        "today no, could not face it, skipped, skipped it|today|this|todays, skip, skip it|today, skipping, skipping today, missed, missed "
         "it|today|todays|this, day off today, took the day off, did not happen, no session today, not done, not yet, "
         "not done yet, no stretching today, no training today, not doing, did not bother, gave it a miss, "
         "taking|having a? rest day, rest day, taking a|the day off, rest today, resting today, pass today, passed on, "
@@ -227,7 +229,7 @@ PHRASES = {
         "took a rest day, did not make it, did not manage, no can do, bailed, blew it off, could not today"
     ),
     "later": (
-        "later, tomorrow, tonight, will do it, will do it later|tonight|tomorrow, this evening, after "
+        "will do at|after|before|in|around, later, tomorrow, tonight, will do it, will do it later|tonight|tomorrow, this evening, after "
         "work|lunch|dinner|school, in the evening, going to do it, planning to, next time, this afternoon, do it "
         "later, postponed, in an hour, in a bit, about to start, starting soon, haven yet, soon, will try, will make "
         "it, yet"
@@ -260,7 +262,7 @@ PHRASES = {
     # --- why --------------------------------------------------------------------------------------------------------
     "time-part": "only had|got time for?, ran|run out of time, time ran out, ran short of time",
     "time": (
-        "no time, not enough time, out of time, short of|on time, lack of time, had no time, do not have time, did "
+        "no have time, have no time, have not time, no time, not enough time, out of time, short of|on time, lack of time, had no time, do not have time, did "
         "not have time, too busy, busy, running late, was late, meeting, meetings, too late, not have|find|had time, "
         "not any time, rushed, in a rush|hurry, hectic, time got away, for time, pressed for time, busy day|week, "
         "overslept, work ran late, worked late, kids, deadline, deadlines, at work, stuck at work, work was "
@@ -302,7 +304,7 @@ PHRASES = {
         "irritated, a stitch"
     ),
     "no-pain": (
-        "pain free, painless, painlessly, pain less, pain none|nil|zero|no|nope, free of|from pain, no hurt, nothing "
+        "pain free, painless, painlessly, pain none|nil|zero|no|nope, free of|from pain, no hurt, nothing "
         "hurts|hurt|hurting, 0 pain, zero pain, no pain whatsoever, pain not, sin dolor, without pain, no any pain, "
         "nothing hurts at all, not hurt, not hurting, not painful, never hurt, no more pain"
     ),
@@ -319,7 +321,7 @@ PHRASES = {
     "dull": "dull, dull ache|pain, ache, aches, achy, aching, ached, achey, achiness, dully",
     "tight": "tight, tightness, stiff, stiffness, stiffer, tighter, tense, tension, stiffy, feel tight, tightish",
     "stretch-feeling": (
-        "stretch feeling, stretchy feeling, burning stretch, stretch sensation, good burn, feel the burn, felt the "
+        "strong|good|nice|deep|big|intense|great|lovely stretch, stretch feeling, stretchy feeling, burning stretch, stretch sensation, good burn, feel the burn, felt the "
         "burn, burning stretch feeling, the burn, nice burn, pulling, stretch intensity, effort, intensity, "
         "difficulty, energy, mood, sleep, stress, motivation, fatigue, tiredness, rpe, exertion, good pain, nice "
         "pull, good hurt, enjoyment, rating, rate, fun, flexibility, stretch felt, hardness"
@@ -401,7 +403,7 @@ PHRASES = {
         "up, inflated, thick knee|ankle, size of a"
     ),
     "no-weight": (
-        "can|could not put|bear|take|place|load any|my? full? weight, no weight on it?, can|could not step on, "
+        "can|could not load, can|could not put|bear|take|place|load any|my? full? weight, no weight on it?, can|could not step on, "
         "can|could not stand on|up, unable to walk|stand, can|could not walk, can not weight bear, could not weight "
         "bear, not able to walk|stand|put, not weight bear, impossible to walk|stand, not hold my weight, not take my "
         "weight, not carry my weight, not bear my weight, not take weight, not bear weight, not hold me, not put "
@@ -411,7 +413,7 @@ PHRASES = {
         "on, walk impossible"
     ),
     "barely-walk": (
-        "can|could barely|hardly walk|stand, barely walk|stand|walking|able, hardly walk|stand, limping, limp, "
+        "hard|difficult|impossible|tricky to put weight, can|could barely|hardly walk|stand, barely walk|stand|walking|able, hardly walk|stand, limping, limp, "
         "limped, hobbling, hobble, hurts|painful to put weight, hurts to walk, struggling to walk, can not walk "
         "properly|normally|straight, could not walk properly|normally, trouble walking, difficult to walk, hard to "
         "walk, can not stand, could not stand, painful to walk, on crutches, crutches"
@@ -423,7 +425,7 @@ PHRASES = {
         "up|solid, slipped out, popped out, out of joint"
     ),
     "weak": (
-        "weak, weakness, weaker, lost strength|power, loss of strength|power, no strength in, no power in, lost all "
+        "losing|loses strength|power|grip, weak, weakness, weaker, lost strength|power, loss of strength|power, no strength in, no power in, lost all "
         "strength|power, can not lift my, could not lift my, can not raise my, could not raise my, can not move my, "
         "could not move my, can not grip, could not grip, foot drop, drop foot, dropping things, paralysed, "
         "paralyzed, paralysis, limp arm|leg, no strength, no power, no force in, lost force, strength gone, dragging "
@@ -482,7 +484,7 @@ PHRASES = {
         "beat weird|odd|strange, out of rhythm, not regular, unregular, atrial fibrillation, afib"
     ),
     "racing": (
-        "racing, pounding, thumping, hammering, beating fast|hard|weird|strange|funny|oddly|like, jumping, going "
+        "jumps, jumps and skips, skips around, racing, pounding, thumping, hammering, beating fast|hard|weird|strange|funny|oddly|like, jumping, going "
         "crazy|mad|weird|funny, stops, stopped beating, flipping"
     ),
     "dizzy": (
@@ -493,14 +495,14 @@ PHRASES = {
     ),
     "fever": (
         "fever, high temperature, a temperature, temperature, chills, night sweats, high fever, running a "
-        "temperature, shivering, feverish and"
+        "temperature, shivering, feverish"
     ),
     "weight-loss": (
         "weight loss, losing weight, lost weight, losing a lot of weight, dropped weight, lost a lot of weight, lost "
         "so much weight, weight is dropping, weight dropping, loosing weight, losing kilos, lost kilos"
     ),
     "wake": (
-        "woke me, wakes me, woke me up, wakes me up, waking me, woken by, keeps me awake|up, kept me awake|up, could "
+        "woke up at 1|2|3|4 because|with|from, woke me, wakes me, woke me up, wakes me up, waking me, woken by, keeps me awake|up, kept me awake|up, could "
         "not sleep, can not sleep, woke up with|from|by|because, waking up with, wake up with|from|by|because, no "
         "sleep because, awake all night, awake with, hardly slept, not sleep, wakes up me, wake me up, woken up by, "
         "waking up from|by|because, up all night"
@@ -512,11 +514,11 @@ PHRASES = {
     "throb": "throbbing, throb, throbs, throbbed, pulsing, pulsating",
     "warm": "warm, hot, red, reddish, redness, warmth, heat, feels hot, warmer, hotter",
     "control": (
-        "control, leak, leaking, leaked, leaks, can not hold, could not hold, accident, change, changes, different, "
+        "no control over|of|in, control, leak, leaking, leaked, leaks, can not hold, could not hold, accident, change, changes, different, "
         "not working, not empty, lost control, losing control, loss of control, not control"
     ),
     "cant-pee": (
-        "can not pee|urinate|wee|poo|piss, could not pee|urinate|wee|piss, unable to pee|urinate|wee, "
+        "can|could not feel when i, can not pee|urinate|wee|poo|piss, could not pee|urinate|wee|piss, unable to pee|urinate|wee, "
         "trouble|difficulty|problems|problem peeing|urinating|weeing, wet myself, soiled myself, peed myself, pissed "
         "myself, wetting myself, incontinent, incontinence, not hold my? pee|urine|wee|poo, not control my? "
         "pee|urine|wee|bladder|bowel|bowels, leaking urine|pee, lost control of my? bladder|bowel|bowels, pooed "
@@ -652,7 +654,7 @@ PHRASES = {
     ),
     "scale": "on a scale of, on a scale from, scale of, scale from, on the scale of, out of, on scale, from scale",
     "about": (
-        "about, around, roughly, approximately, approx, maybe a, like a, say, probably, level, score, nearly, almost, "
+        "less|more|no_more than, under, below, about, around, roughly, approximately, approx, maybe a, like a, say, probably, level, score, nearly, almost, "
         "circa, max, maximum, at most, up to, peak, peaked at, at worst, worst was, at about, at around, at a, i "
         "would say, i'd say, just a, only a, about a, around a, like, i think, it was, it is, was a, is a, give it a, "
         "call it, rate it, rated, equals, reached, hit, as a, perhaps a, at level, in level, at least, mild, slight, "
