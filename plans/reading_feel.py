@@ -9,8 +9,22 @@ from plans.scopes import BODY, Said
 _POP = ("pop", "bruise", "swell", "no-weight")
 _NERVE = ("tingle", "numb", "electric", "shoot")
 _COMPLAINTS = frozenset(
-    ("pain", "sore", "dull", "sharp", "severe", "weak", "burn", "throb", "gives-way", "tight", "press",
-        "droop", *_POP, *_NERVE)
+    (
+        "pain",
+        "sore",
+        "dull",
+        "sharp",
+        "severe",
+        "weak",
+        "burn",
+        "throb",
+        "gives-way",
+        "tight",
+        "press",
+        "droop",
+        *_POP,
+        *_NERVE,
+    )
 )
 
 

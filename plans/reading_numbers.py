@@ -13,6 +13,7 @@ from plans.wording import words
 WORDS = {"one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9, "ten": 10}
 _UNITS_OF_MEASURES = words("cm cms centimetres centimeters in inch inches deg degs degree degrees ° mm")
 _PAIN = words("pain sore dull sharp sudden severe scale throb no-pain worse same bit-better")
+_MINUTES = words("min mins minute minutes")
 _NOT_PAIN = frozenset(("stretch-feeling",))
 _COMPLETION = words("done finish yes part half")
 _FILLING = words(
@@ -312,7 +313,11 @@ def _figure(reply: Said, index: int, value: float) -> Figure:
     if other is not None and (link in ("slash", "scale") or reply.units[index + 1].text == "of"):
         return _of(reply, first, index + 2, value, other)
     whole = _value(reply, index + 3)
-    if whole is not None and link == "unit" and reply.units[index + 2].text in ("of", "out of"):
+    if (
+        whole is not None
+        and reply.units[index + 1].text in _MINUTES
+        and reply.units[index + 2].text in ("of", "out of")
+    ):
         return Figure(value, first, index + 3, Form.FRACTION, value)
     if other is not None and link in ("dash", "to", "or", "arrow", "and") and _is_range(reply, index, link):
         return _span(reply, first, index + 2, value, other, link)

@@ -167,4 +167,5 @@ def _doubted(reply: Said, index: int) -> bool:
         i for i in range(max(0, index - 10), min(len(reply.units), index + 8)) if reply.clause[i] == reply.clause[index]
     ]
     concepts = {reply.concept(i) for i in clause}
+    concepts |= {"hedge"} & {reply.concept(i) for i in range(index - 3, index + 4)}
     return reply.doubtful[index] or bool(concepts & _DOUBT) or "question" in concepts

@@ -14,20 +14,20 @@ SIGNS = {
 """Single characters. A face alone says nothing that can be acted upon."""
 
 CONTRACTIONS = {
-    "chestpain": "chest pain", "backpain": "back pain", "kneepain": "knee pain", "legpain": "leg pain", "nopain": "no pain",
-    "painfree": "pain free", "neckpain": "neck pain", "hippain": "hip pain", "alldone": "all done",
-    "dont": "do not", "didnt": "did not", "doesnt": "does not", "cant": "can not", "cannot": "can not",
-    "can't": "can not", "couldnt": "could not", "wont": "will not", "won't": "will not", "wasnt": "was not",
-    "isnt": "is not", "hasnt": "has not", "havent": "have not", "hadnt": "had not", "wouldnt": "would not",
-    "arent": "are not", "werent": "were not", "shouldnt": "should not", "aint": "is not", "ain't": "is not",
-    "im": "i am", "i'm": "i am", "ive": "i have", "i've": "i have", "i'll": "i will", "i'd": "i would",
-    "it's": "it is", "its": "it is", "that's": "that is", "thats": "that is", "there's": "there is",
-    "theres": "there is", "gonna": "going to", "wanna": "want to", "gotta": "got to", "didn": "did not",
-    "couldn": "could not", "what's": "what is", "whats": "what is", "i'd've": "i would have", "o'clock": "oclock",
-    "you're": "you are", "we're": "we are", "they're": "they are", "he's": "he is", "she's": "she is",
-    "you've": "you have", "we've": "we have", "y'all": "you", "w": "with", "bc": "because", "cuz": "because",
-    "cos": "because", "coz": "because", "u": "you", "tmr": "tomorrow", "nothin": "nothing", "feelin": "feeling",
-    "hurtin": "hurting", "tinglin": "tingling", "achin": "aching",
+    "chestpain": "chest pain", "backpain": "back pain", "kneepain": "knee pain", "legpain": "leg pain",
+    "nopain": "no pain", "painfree": "pain free", "neckpain": "neck pain", "hippain": "hip pain",
+    "alldone": "all done", "dont": "do not", "didnt": "did not", "doesnt": "does not", "cant": "can not",
+    "cannot": "can not", "can't": "can not", "couldnt": "could not", "wont": "will not", "won't": "will not",
+    "wasnt": "was not", "isnt": "is not", "hasnt": "has not", "havent": "have not", "hadnt": "had not",
+    "wouldnt": "would not", "arent": "are not", "werent": "were not", "shouldnt": "should not", "aint": "is not",
+    "ain't": "is not", "im": "i am", "i'm": "i am", "ive": "i have", "i've": "i have", "i'll": "i will",
+    "i'd": "i would", "it's": "it is", "its": "it is", "that's": "that is", "thats": "that is",
+    "there's": "there is", "theres": "there is", "gonna": "going to", "wanna": "want to", "gotta": "got to",
+    "didn": "did not", "couldn": "could not", "what's": "what is", "whats": "what is", "i'd've": "i would have",
+    "o'clock": "oclock", "you're": "you are", "we're": "we are", "they're": "they are", "he's": "he is",
+    "she's": "she is", "you've": "you have", "we've": "we have", "y'all": "you", "w": "with", "bc": "because",
+    "cuz": "because", "cos": "because", "coz": "because", "u": "you", "tmr": "tomorrow", "nothin": "nothing",
+    "feelin": "feeling", "hurtin": "hurting", "tinglin": "tingling", "achin": "aching",
 }  # fmt: skip
 
 MISSPELT = {
@@ -73,32 +73,33 @@ shorter thanks unbearable excruciating agony severe elsewhere muscle
 """Words of five letters and more that are recognised with a letter or two wrong."""
 
 LOOKALIKES = """
-smoothing notching unreadable spellings programmed programmers snapper weaknesses operations operative complexes standin
-grown grain latex liter litre sweating sweated shifting shutting crossing crashing clashing breaking stalling stripped swapped
-operator operating furnished compelled compacted princess pointless needless expertise exercised finnish wright sever snipped
-slurped toggling triangle programs programmer headaches holidays pressures temperatures browsing noticing noting spelling
-dirtiness sorter shifted sweater swelter sweaty swears spilling shelling swapping smelled smiled scaling seating setting
-shortness stopper steeped strapped swooping shooed whether weather weighing wading dazzling fainter waiter skipper finale
-chess crest cheat cheats chests cheese shouting shopping shorting hooting shooing share shark shape shaped
-shared shard turning learning bowl bowls vowel blow bread breast breasts beast pleasure treasure measure
-measured fewer never lever paint saint feint flint fiat faith strike stroke stoke later latter water layer laser
-lately letter wrist wrists wrest thing things think thinking tinkling mingling hinting cruise bruises swimming
-spelling smelling selling dwelling stealing swallowed stolen swore sworn tightens fighter shower showers slower
-slowing shoulders speed spend special spinach spent heard hurry hurdle heating beating breathtaking stepped
-steps shipped slipped stepping stopping topping mapped snapping dropping dropped drooling driving draping
-morning evening burn stretch stretching stretched painting paining panting planting training finally final
-finishing feature featured favour flavour severed several season seasons session sessions seasoned position
-possession mission lesson listen lighten tighter fighting lightest shorten shortest nothings anything something
-everything sometimes version visions decision provision adding walked waking talking working wakening standing
-sanding sending spending waiting weighted freight height weigh weights weird wired tired faster easter sister
-wellness witness laziness business readiness happiness weekends weekend weekness numbers number numbered lumber
-thumb thumbs stomach stiff stuff staff sure sore soon same some sock socks shock shot shots shut shame electrics
-electrical electronic election muscles muscular hunting hurtful bowed towel trouble tremble tumble crumble
-humble fumble rumble crushed crush brushing rushing blurb blurt slurp slurry squeezed squeeze freezing sneezing
-fading fainter drooped dropouts agonising ago angle angles uncle angel partially party partner parts parted
-posted popping pooped popped dozy dizzily crazy fuzzy busy glad bladed blade ladder ladders popcorn thought
-though through throughout tough touch thanks thank thinks tanks elbows finch finisher compete competed competing
-competes complex complain completely shorts sharper sharply helped helper
+smoothing notching unreadable spellings programmed programmers snapper weaknesses operations operative complexes
+standin grown grain latex liter litre sweating sweated shifting shutting crossing crashing clashing breaking
+stalling stripped swapped operator operating furnished compelled compacted princess pointless needless expertise
+exercised finnish wright sever snipped slurped toggling triangle programs programmer headaches holidays
+pressures temperatures browsing noticing noting spelling dirtiness sorter shifted sweater swelter sweaty swears
+spilling shelling swapping smelled smiled scaling seating setting shortness stopper steeped strapped swooping
+shooed whether weather weighing wading dazzling fainter waiter skipper finale chess crest cheat cheats chests
+cheese shouting shopping shorting hooting shooing share shark shape shaped shared shard turning learning bowl
+bowls vowel blow bread breast breasts beast pleasure treasure measure measured fewer never lever paint saint
+feint flint fiat faith strike stroke stoke later latter water layer laser lately letter wrist wrists wrest thing
+things think thinking tinkling mingling hinting cruise bruises swimming smelling selling dwelling stealing
+swallowed stolen swore sworn tightens fighter shower showers slower slowing shoulders speed spend special
+spinach spent heard hurry hurdle heating beating breathtaking stepped steps shipped slipped stepping stopping
+topping mapped snapping dropping dropped drooling driving draping morning evening burn stretch stretching
+stretched painting paining panting planting training finally final finishing feature featured favour flavour
+severed several season seasons session sessions seasoned position possession mission lesson listen lighten
+tighter fighting lightest shorten shortest nothings anything something everything sometimes version visions
+decision provision adding walked waking talking working wakening standing sanding sending spending waiting
+weighted freight height weigh weights weird wired tired faster easter sister wellness witness laziness business
+readiness happiness weekends weekend weekness numbers number numbered lumber thumb thumbs stomach stiff stuff
+staff sure sore soon same some sock socks shock shot shots shut shame electrics electrical electronic election
+muscles muscular hunting hurtful bowed towel trouble tremble tumble crumble humble fumble rumble crushed crush
+brushing rushing blurb blurt slurp slurry squeezed squeeze freezing sneezing fading drooped dropouts agonising
+ago angle angles uncle angel partially party partner parts parted posted popping pooped popped dozy dizzily
+crazy fuzzy busy glad bladed blade ladder ladders popcorn thought though through throughout tough touch thanks
+thank thinks tanks elbows finch finisher compete competed competing competes complex complain completely shorts
+sharper sharply helped helper
 """
 """Ordinary words that look like the words above and must stay what they are."""
 
@@ -139,8 +140,8 @@ PHRASES = {
         "very, not too, not really, not that, not so, not super, no extra, no unusual"
     ),
     "someone": (
+        "my|our dad|mum|mom|father|mother|husband|wife|partner|son|daughter|brother|sister|uncle|granny|nan|coach, "
         "my|our "
-        "dad|mum|mom|father|mother|husband|wife|partner|son|daughter|brother|sister|uncle|granny|nan|coach, my|our "
         "friend|colleague|neighbour|neighbor|boss|kid|child|baby|dog|cat|grandma|grandad|flatmate|teammate|mate, my "
         "boyfriend|girlfriend|aunt"
     ),
@@ -184,8 +185,9 @@ PHRASES = {
     "pleasant": "pleasant, pleasantly, satisfying, nice, nicely, lovely, enjoyable, relieving",
     # --- completion ------------------------------------------------------------------------------------------------
     "done": (
-        "went really well|fine|good|ok, went very well, done, managed|did|finished|completed the lot, done it, did it|everything, did all, did it all, did the whole thing|session|lot|programme|routine, "
-        "did the|my|all|todays|today "
+        "went really well|fine|good|ok, went very well, done, managed|did|finished|completed the lot, done it, did "
+        "it|everything, did all, did it all, did the whole thing|session|lot|programme|routine, did "
+        "the|my|all|todays|today "
         "session|stretches|stretching|stretch|exercises|exercise|workout|routine|set|programme|programm|lot, did all "
         "of it|them, did all the|my stretches|exercises|movements|sets|rounds|reps, did today, did full session, did "
         "every bit|set|stretch|exercise|rep|one, session is? done|complete|completed|finished, nailed it, smashed it, "
@@ -220,19 +222,20 @@ PHRASES = {
         "today, not tonight, no session, not happening, not now, none today, nothing today, did nothing, do nothing"
     ),
     "none": (
-        "today no, could not face it, skipped, skipped it|today|this|todays, skip, skip it|today, skipping, skipping today, missed, missed "
-        "it|today|todays|this, day off today, took the day off, did not happen, no session today, not done, not yet, "
-        "not done yet, no stretching today, no training today, not doing, did not bother, gave it a miss, "
-        "taking|having a? rest day, rest day, taking a|the day off, rest today, resting today, pass today, passed on, "
-        "passed today, passing today, not possible, did not even start, not started, no exercise today, giving it a "
-        "miss, sitting this one out, sitting it out, no session for me, did zero, have not started, did not start, "
-        "took a rest day, did not make it, did not manage, no can do, bailed, blew it off, could not today"
+        "today no, could not face it, skipped, skipped it|today|this|todays, skip, skip it|today, skipping, skipping "
+        "today, missed, missed it|today|todays|this, day off today, took the day off, did not happen, no session "
+        "today, not done, not yet, not done yet, no stretching today, no training today, not doing, did not bother, "
+        "gave it a miss, taking|having a? rest day, rest day, taking a|the day off, rest today, resting today, pass "
+        "today, passed on, passed today, passing today, not possible, did not even start, not started, no exercise "
+        "today, giving it a miss, sitting this one out, sitting it out, no session for me, did zero, have not "
+        "started, did not start, took a rest day, did not make it, did not manage, no can do, bailed, blew it off, "
+        "could not today"
     ),
     "later": (
-        "will do at|after|before|in|around, later, tomorrow, tonight, will do it, will do it later|tonight|tomorrow, this evening, after "
-        "work|lunch|dinner|school, in the evening, going to do it, planning to, next time, this afternoon, do it "
-        "later, postponed, in an hour, in a bit, about to start, starting soon, haven yet, soon, will try, will make "
-        "it, yet"
+        "will do at|after|before|in|around, later, tomorrow, tonight, will do it, will do it later|tonight|tomorrow, "
+        "this evening, after work|lunch|dinner|school, in the evening, going to do it, planning to, next time, this "
+        "afternoon, do it later, postponed, in an hour, in a bit, about to start, starting soon, haven yet, soon, "
+        "will try, will make it, yet"
     ),
     "part": (
         "part, part of it, partly, partial, partially, some of it|them, did some, minutes|mins|min of it, only some, "
@@ -262,15 +265,15 @@ PHRASES = {
     # --- why --------------------------------------------------------------------------------------------------------
     "time-part": "only had|got time for?, ran|run out of time, time ran out, ran short of time",
     "time": (
-        "no have time, have no time, have not time, no time, not enough time, out of time, short of|on time, lack of time, had no time, do not have time, did "
-        "not have time, too busy, busy, running late, was late, meeting, meetings, too late, not have|find|had time, "
-        "not any time, rushed, in a rush|hurry, hectic, time got away, for time, pressed for time, busy day|week, "
-        "overslept, work ran late, worked late, kids, deadline, deadlines, at work, stuck at work, work was "
-        "crazy|mad|busy, hurry, slept in, can|could not find the? time, had to leave|go|run, time "
-        "issue|issues|pressure, work got in the way, no free time, much work, lot of work, too much work, have work, "
-        "work today, a call, phone call, work call, zoom call, appointment, appointments, school run, working "
-        "late|all, on shift, working today, worked all day, work work, work meeting, long day at work, because of "
-        "work, timing, had to work, got called away, got home late, late home, not the time"
+        "no have time, have no time, have not time, no time, not enough time, out of time, short of|on time, lack of "
+        "time, had no time, do not have time, did not have time, too busy, busy, running late, was late, meeting, "
+        "meetings, too late, not have|find|had time, not any time, rushed, in a rush|hurry, hectic, time got away, "
+        "for time, pressed for time, busy day|week, overslept, work ran late, worked late, kids, deadline, deadlines, "
+        "at work, stuck at work, work was crazy|mad|busy, hurry, slept in, can|could not find the? time, had to "
+        "leave|go|run, time issue|issues|pressure, work got in the way, no free time, much work, lot of work, too "
+        "much work, have work, work today, a call, phone call, work call, zoom call, appointment, appointments, "
+        "school run, working late|all, on shift, working today, worked all day, work work, work meeting, long day at "
+        "work, because of work, timing, had to work, got called away, got home late, late home, not the time"
     ),
     "too-hard": (
         "too hard, too difficult, too tough, too much, too heavy, too intense, too long, too advanced, too strenuous, "
@@ -282,16 +285,16 @@ PHRASES = {
     "ill": (
         "ill, sick, flu, unwell, covid, a cold, have cold, got cold, migraine, stomach bug, food poisoning, throwing "
         "up, vomiting, vomit, nausea, nauseous, sore throat, not well, not feeling well|good|great, under the "
-        "weather, feel poorly, poorly, cold and cough, coughing, cough, virus, infection, tummy bug, feel rough, "
-        "feverish, bug, sickness, diarrhoea, diarrhea, feeling rough, in bed with, runny nose, hungover"
+        "weather, feel poorly, poorly, cold and cough, coughing, cough, virus, infection, tummy bug, feel rough, bug, "
+        "sickness, diarrhoea, diarrhea, feeling rough, in bed with, runny nose, hungover"
     ),
     "other-why": (
         "too hot, child|kid|kids|son|daughter|baby|husband|wife|mother|father is|was|are sick|ill|unwell, forgot, "
-        "forgot about it, forgot it, travelling, traveling, on a|the plane|train|bus|road|coach|ferry, no mat, no space, no equipment, no "
-        "band, lost motivation, no motivation, not motivated, could not be bothered, did not feel like it, not feel "
-        "like it, not in the mood, not feeling it|up_to_it, no energy, too tired, tired, knackered, shattered, lazy, "
-        "no room, power cut, guests, visitors, wedding, party, lost the link, fell asleep on the sofa|couch, dog "
-        "tired, so tired, sleepy, on the road, weather, not bothered"
+        "forgot about it, forgot it, travelling, traveling, on a|the plane|train|bus|road|coach|ferry, no mat, no "
+        "space, no equipment, no band, lost motivation, no motivation, not motivated, could not be bothered, did not "
+        "feel like it, not feel like it, not in the mood, not feeling it|up_to_it, no energy, too tired, tired, "
+        "knackered, shattered, lazy, no room, power cut, guests, visitors, wedding, party, lost the link, fell asleep "
+        "on the sofa|couch, dog tired, so tired, sleepy, on the road, weather, not bothered"
     ),
     # --- feeling ----------------------------------------------------------------------------------------------------
     "pain": (
@@ -321,10 +324,11 @@ PHRASES = {
     "dull": "dull, dull ache|pain, ache, aches, achy, aching, ached, achey, achiness, dully",
     "tight": "tight, tightness, stiff, stiffness, stiffer, tighter, tense, tension, stiffy, feel tight, tightish",
     "stretch-feeling": (
-        "strong|good|nice|deep|big|intense|great|lovely stretch, stretch feeling, stretchy feeling, burning stretch, stretch sensation, good burn, feel the burn, felt the "
-        "burn, burning stretch feeling, the burn, nice burn, pulling, stretch intensity, effort, intensity, "
-        "difficulty, energy, mood, sleep, stress, motivation, fatigue, tiredness, rpe, exertion, good pain, nice "
-        "pull, good hurt, enjoyment, rating, rate, fun, flexibility, stretch felt, hardness"
+        "strong|good|nice|deep|big|intense|great|lovely stretch, stretch feeling, stretchy feeling, burning stretch, "
+        "stretch sensation, good burn, feel the burn, felt the burn, burning stretch feeling, the burn, nice burn, "
+        "pulling, stretch intensity, effort, intensity, difficulty, energy, mood, sleep, stress, motivation, fatigue, "
+        "tiredness, rpe, exertion, good pain, nice pull, good hurt, enjoyment, rating, rate, fun, flexibility, "
+        "stretch felt, hardness"
     ),
     "fine": (
         "fine, good, great, ok, okay, okey, alright, all right, perfect, happy, easy, lovely stuff, well, all good, "
@@ -403,20 +407,21 @@ PHRASES = {
         "up, inflated, thick knee|ankle, size of a"
     ),
     "no-weight": (
-        "can|could not load, can|could not put|bear|take|place|load any|my? full? weight, no weight on it?, can|could not step on, "
-        "can|could not stand on|up, unable to walk|stand, can|could not walk, can not weight bear, could not weight "
-        "bear, not able to walk|stand|put, not weight bear, impossible to walk|stand, not hold my weight, not take my "
-        "weight, not carry my weight, not bear my weight, not take weight, not bear weight, not hold me, not put "
-        "weight, not put any weight, not putting weight, not support me, not support my weight, weight bearing is "
-        "impossible, will not hold me, will not take, does not hold me, can not to walk|stand, no can walk, can not "
-        "put my? foot down, could not put foot down, not stand on, no longer walk, can no longer walk|stand, not walk "
-        "on, walk impossible"
+        "can|could not load, can|could not put|bear|take|place|load any|my? full? weight, no weight on it?, can|could "
+        "not step on, can|could not stand on|up, unable to walk|stand, can|could not walk, can not weight bear, could "
+        "not weight bear, not able to walk|stand|put, not weight bear, impossible to walk|stand, not hold my weight, "
+        "not take my weight, not carry my weight, not bear my weight, not take weight, not bear weight, not hold me, "
+        "not put weight, not put any weight, not putting weight, not support me, not support my weight, weight "
+        "bearing is impossible, will not hold me, will not take, does not hold me, can not to walk|stand, no can "
+        "walk, can not put my? foot down, could not put foot down, not stand on, no longer walk, can no longer "
+        "walk|stand, not walk on, walk impossible"
     ),
     "barely-walk": (
-        "hard|difficult|impossible|tricky to put weight, can|could barely|hardly walk|stand, barely walk|stand|walking|able, hardly walk|stand, limping, limp, "
-        "limped, hobbling, hobble, hurts|painful to put weight, hurts to walk, struggling to walk, can not walk "
-        "properly|normally|straight, could not walk properly|normally, trouble walking, difficult to walk, hard to "
-        "walk, can not stand, could not stand, painful to walk, on crutches, crutches"
+        "hard|difficult|impossible|tricky to put weight, can|could barely|hardly walk|stand, barely "
+        "walk|stand|walking|able, hardly walk|stand, limping, limp, limped, hobbling, hobble, hurts|painful to put "
+        "weight, hurts to walk, struggling to walk, can not walk properly|normally|straight, could not walk "
+        "properly|normally, trouble walking, difficult to walk, hard to walk, can not stand, could not stand, painful "
+        "to walk, on crutches, crutches"
     ),
     "gives-way": (
         "gives way, gave way, give way, giving way, given way, gives out, gave out, giving out, give out, buckled, "
@@ -425,12 +430,12 @@ PHRASES = {
         "up|solid, slipped out, popped out, out of joint"
     ),
     "weak": (
-        "losing|loses strength|power|grip, weak, weakness, weaker, lost strength|power, loss of strength|power, no strength in, no power in, lost all "
-        "strength|power, can not lift my, could not lift my, can not raise my, could not raise my, can not move my, "
-        "could not move my, can not grip, could not grip, foot drop, drop foot, dropping things, paralysed, "
-        "paralyzed, paralysis, limp arm|leg, no strength, no power, no force in, lost force, strength gone, dragging "
-        "my foot|leg, foot drags, can not lift my? foot|arm|leg, lost control of my arm|leg|hand|foot, can not "
-        "control my|the arm|leg|hand|foot"
+        "losing|loses strength|power|grip, weak, weakness, weaker, lost strength|power, loss of strength|power, no "
+        "strength in, no power in, lost all strength|power, can not lift my, could not lift my, can not raise my, "
+        "could not raise my, can not move my, could not move my, can not grip, could not grip, foot drop, drop foot, "
+        "dropping things, paralysed, paralyzed, paralysis, limp arm|leg, no strength, no power, no force in, lost "
+        "force, strength gone, dragging my foot|leg, foot drags, can not lift my? foot|arm|leg, lost control of my "
+        "arm|leg|hand|foot, can not control my|the arm|leg|hand|foot"
     ),
     "droop": (
         "drooping, droop, drooped, droops, droopy, lopsided, face dropped, dropped on one side, hanging down, "
@@ -484,8 +489,9 @@ PHRASES = {
         "beat weird|odd|strange, out of rhythm, not regular, unregular, atrial fibrillation, afib"
     ),
     "racing": (
-        "jumps, jumps and skips, skips around, racing, pounding, thumping, hammering, beating fast|hard|weird|strange|funny|oddly|like, jumping, going "
-        "crazy|mad|weird|funny, stops, stopped beating, flipping"
+        "jumps, jumps and skips, skips around, racing, pounding, thumping, hammering, beating "
+        "fast|hard|weird|strange|funny|oddly|like, jumping, going crazy|mad|weird|funny, stops, stopped beating, "
+        "flipping"
     ),
     "dizzy": (
         "dizzy, dizziness, lightheaded, light headed, lightheadedness, light headedness, head spinning, head is "
@@ -502,10 +508,10 @@ PHRASES = {
         "so much weight, weight is dropping, weight dropping, loosing weight, losing kilos, lost kilos"
     ),
     "wake": (
-        "woke up at 1|2|3|4 because|with|from, woke me, wakes me, woke me up, wakes me up, waking me, woken by, keeps me awake|up, kept me awake|up, could "
-        "not sleep, can not sleep, woke up with|from|by|because, waking up with, wake up with|from|by|because, no "
-        "sleep because, awake all night, awake with, hardly slept, not sleep, wakes up me, wake me up, woken up by, "
-        "waking up from|by|because, up all night"
+        "woke up at 1|2|3|4 because|with|from, woke me, wakes me, woke me up, wakes me up, waking me, woken by, keeps "
+        "me awake|up, kept me awake|up, could not sleep, can not sleep, woke up with|from|by|because, waking up with, "
+        "wake up with|from|by|because, no sleep because, awake all night, awake with, hardly slept, not sleep, wakes "
+        "up me, wake me up, woken up by, waking up from|by|because, up all night"
     ),
     "night": (
         "at night, in the night, night pain, nights, every night, during the night, all night long, nightly, by "
@@ -514,15 +520,16 @@ PHRASES = {
     "throb": "throbbing, throb, throbs, throbbed, pulsing, pulsating",
     "warm": "warm, hot, red, reddish, redness, warmth, heat, feels hot, warmer, hotter",
     "control": (
-        "no control over|of|in, control, leak, leaking, leaked, leaks, can not hold, could not hold, accident, change, changes, different, "
-        "not working, not empty, lost control, losing control, loss of control, not control"
+        "no control over|of|in, control, leak, leaking, leaked, leaks, can not hold, could not hold, accident, "
+        "change, changes, different, not working, not empty, lost control, losing control, loss of control, not "
+        "control"
     ),
     "cant-pee": (
-        "can|could not feel when i, can not pee|urinate|wee|poo|piss, could not pee|urinate|wee|piss, unable to pee|urinate|wee, "
-        "trouble|difficulty|problems|problem peeing|urinating|weeing, wet myself, soiled myself, peed myself, pissed "
-        "myself, wetting myself, incontinent, incontinence, not hold my? pee|urine|wee|poo, not control my? "
-        "pee|urine|wee|bladder|bowel|bowels, leaking urine|pee, lost control of my? bladder|bowel|bowels, pooed "
-        "myself, peeing myself, hard to pee|urinate, not able to pee|urinate, difficult to pee|urinate, "
+        "can|could not feel when i, can not pee|urinate|wee|poo|piss, could not pee|urinate|wee|piss, unable to "
+        "pee|urinate|wee, trouble|difficulty|problems|problem peeing|urinating|weeing, wet myself, soiled myself, "
+        "peed myself, pissed myself, wetting myself, incontinent, incontinence, not hold my? pee|urine|wee|poo, not "
+        "control my? pee|urine|wee|bladder|bowel|bowels, leaking urine|pee, lost control of my? bladder|bowel|bowels, "
+        "pooed myself, peeing myself, hard to pee|urinate, not able to pee|urinate, difficult to pee|urinate, "
         "problem|problems to pee|urinate|go_toilet, not feel when i pee|wee|go, accident in my pants, peed a "
         "little|bit, leaked urine|pee, leak urine|pee, wet my pants, urinary retention"
     ),
@@ -552,8 +559,8 @@ PHRASES = {
     "leg": "leg, lower leg, upper leg",
     "heart": "heart, heartbeat, pulse, heart beat, my beat",
     "limb": (
-        "arms, hamstring, hamstrings, hams, quad, quads, quadriceps, calves, thighs, legs, foot, feet, toe, toes, shin, "
-        "shins, heel, heels, arch, achilles, ankle, ankles, knee, knees, kneecap, hand, hands, finger, fingers, "
+        "arms, hamstring, hamstrings, hams, quad, quads, quadriceps, calves, thighs, legs, foot, feet, toe, toes, "
+        "shin, shins, heel, heels, arch, achilles, ankle, ankles, knee, knees, kneecap, hand, hands, finger, fingers, "
         "thumb, wrist, wrists, elbow, elbows, adductors, adductor, inner thigh, inner thighs, big toe, sole, soles, "
         "forearms, biceps, triceps, bicep, tricep, pinky, pinkie, back of my? the? thigh|leg|knee, hamstrung, "
         "fingertips, itb, it band"
@@ -642,8 +649,9 @@ PHRASES = {
         "c, f, days, weeks, months, month, years, year, yrs, old, am, pm, oclock, exercises, movements, stretches, "
         "blocks, steps, breaths, people, coffees, more, others, sessions, legs only, laps, st, nd, rd, th, of us, "
         "bpm, in total, left to, to go, extra, squats, lunges, planks, in a row, messages, drills, moves, poses, "
-        "parts, part done, percent, each, per, tries, attempts, batches, chunks, stages, chapters, cycles, circuits, items, things, of the, of them, sides, hundred, "
-        "ones, missing, last ones, pm tomorrow, bucks, pounds, quid, euros, euro, k, g, ml, litres, drops"
+        "parts, part done, percent, each, per, tries, attempts, batches, chunks, stages, chapters, cycles, circuits, "
+        "items, things, of the, of them, sides, hundred, ones, missing, last ones, pm tomorrow, bucks, pounds, quid, "
+        "euros, euro, k, g, ml, litres, drops"
     ),
     "counted": "day, week, set, round, block, exercise, item, movement, session, x",
     "before-number": (
@@ -654,11 +662,11 @@ PHRASES = {
     ),
     "scale": "on a scale of, on a scale from, scale of, scale from, on the scale of, out of, on scale, from scale",
     "about": (
-        "less|more|no_more than, under, below, about, around, roughly, approximately, approx, maybe a, like a, say, probably, level, score, nearly, almost, "
-        "circa, max, maximum, at most, up to, peak, peaked at, at worst, worst was, at about, at around, at a, i "
-        "would say, i'd say, just a, only a, about a, around a, like, i think, it was, it is, was a, is a, give it a, "
-        "call it, rate it, rated, equals, reached, hit, as a, perhaps a, at level, in level, at least, mild, slight, "
-        "small, tiny, little, light, low, moderate, minor, bit, a bit"
+        "less|more|no_more than, under, below, about, around, roughly, approximately, approx, maybe a, like a, say, "
+        "probably, level, score, nearly, almost, circa, max, maximum, at most, up to, peak, peaked at, at worst, "
+        "worst was, at about, at around, at a, i would say, i'd say, just a, only a, about a, around a, like, i "
+        "think, it was, it is, was a, is a, give it a, call it, rate it, rated, equals, reached, hit, as a, perhaps "
+        "a, at level, in level, at least, mild, slight, small, tiny, little, light, low, moderate, minor, bit, a bit"
     ),
     "from": "from, dropped from, fell from, went from, down from, up from",
     "to": (
@@ -670,7 +678,8 @@ PHRASES = {
     "one": "one",
     # --- harmless --------------------------------------------------------------------------------------------------
     "harmless": (
-        "no pain no gain, stab|stabbed|stabs at, patience|temper|band|strap|string|elastic|rope|lace|cable|chair|mat|shoelace "
+        "no pain no gain, stab|stabbed|stabs at, "
+        "patience|temper|band|strap|string|elastic|rope|lace|cable|chair|mat|shoelace "
         "snapped|broke|ripped|tore|popped|split|gave_way|burst, breathless with, weak willed, electric "
         "music|car|bike|blanket|scooter|guitar|toothbrush|heater|kettle|shower|bill|fan, pine|knitting needles, "
         "needles on the, atmosphere was electric, popped over|round|up|on|to|by|back|down|into, popped in "
@@ -738,9 +747,9 @@ PHRASES = {
         "ego|pride, ego bruise, bruise my ego|pride, only my ego|pride hurt|hurts|bruised, bruising "
         "schedule|week|day|work, blood pressure, no pressure, work pressure, peer pressure, under pressure, pressure "
         "is on, pressure at work, pressure cooker, tyre pressure, tire pressure, air pressure, water pressure, "
-        "pressure washing|washer, pressure from work|my|the|boss, squeezed in, squeeze in, squeeze it in, squeezing "
-        "in, squeeze my|the|your? glutes|shoulder|ball, squeeze the, main squeeze, glute squeeze, orange squeeze, "
-        "heavy day|bag|shopping|traffic|session|week|rain, heavy "
+        "pressure washing|washer, pressure from work|my|the|boss, squeeze it in, squeeze my|the|your? "
+        "glutes|shoulder|ball, squeeze the, main squeeze, glute squeeze, orange squeeze, heavy "
+        "day|bag|shopping|traffic|session|week|rain, heavy "
         "sleep|meal|lunch|dinner|lifting|squat|squats|deadlifts|box|boxes|load|gym|training|work, crushing it, crush "
         "on, pushing through|myself|hard, pushing it, pressing on, pressing matters|engagement|issue|meeting, bench "
         "press|pressing, press ups, push ups, compression socks|tights|shorts|sleeve|leggings, weak "
