@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from plans.checkin import Kind, Place, Side
+from plans.numbers_written import BODY
 from plans.reading_numbers import pain_figures
-from plans.scopes import BODY, Said
+from plans.scopes import Said
 
 _POP = ("pop", "bruise", "swell", "no-weight")
 _NERVE = ("tingle", "numb", "electric", "shoot")

@@ -6,7 +6,8 @@ from collections.abc import Iterator
 from typing import NamedTuple
 
 from plans.checkin import Completion, Why
-from plans.reading_numbers import Figure, Form, Pain, figures
+from plans.numbers_written import Figure, Form
+from plans.reading_numbers import Pain
 from plans.scopes import Said
 from plans.wording import words
 
@@ -197,7 +198,7 @@ def _shares(reply: Said) -> Iterator[_Vote]:
 
 
 def _parts_of_a_whole(reply: Said) -> Iterator[tuple[Figure, float]]:
-    for figure in figures(reply):
+    for figure in reply.figures:
         whole = reply.units[figure.last].value
         if figure.form is Form.FRACTION and whole:
             yield figure, figure.value / whole

@@ -5,16 +5,14 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 from dataclasses import dataclass
-from enum import Enum
 
-from plans.scopes import BODY, Said
+from plans.numbers_written import BODY, PAINFUL, Figure, Form
+from plans.scopes import Said
 from plans.wording import words
 
-WORDS = {"one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9, "ten": 10}
 _UNITS_OF_MEASURES = words("cm cms centimetres centimeters in inch inches deg degs degree degrees ° mm")
-_PAIN = words("pain sore dull sharp sudden severe scale throb no-pain worse same bit-better")
-_MINUTES = words("min mins minute minutes")
-_NOT_PAIN = frozenset(("stretch-feeling",))
+_NOTPAINFUL = frozenset(("stretch-feeling",))
+_NOT_PAIN = words("stretch-feeling")
 _COMPLETION = words("done finish yes part half")
 _FILLING = words(
     """
@@ -35,26 +33,6 @@ _BARE_END = (
 )
 
 
-class Form(Enum):
-    """How a number was written."""
-
-    PLAIN = "plain"
-    SCALE = "out of ten"
-    FRACTION = "a part of something else"
-    OTHER = "with a unit, a clock time, a count"
-
-
-@dataclass(frozen=True, slots=True)
-class Figure:
-    """A number with where it stands: units `first` to `last`. A range keeps its higher end, a change its last."""
-
-    value: float
-    first: int
-    last: int
-    form: Form
-    worst: float
-
-
 @dataclass(frozen=True, slots=True)
 class Pain:
     """What was said of pain: `value` 0-10 or None; `worst` of all that was named; `asked`: it must be asked back."""
@@ -72,7 +50,7 @@ def bare_number(reply: Said) -> float | None:
     >>> bare_number(said("-3,5 cm"))
     -3.5
     """
-    found = list(figures(reply))
+    found = reply.figures
     if len(found) != 1 or found[0].form not in (Form.PLAIN, Form.OTHER) or found[0].first > 1:
         return None
     before = [unit.concept for unit in reply.units[: found[0].first]]
@@ -84,7 +62,7 @@ def bare_number(reply: Said) -> float | None:
 
 def tightness_in(reply: Said) -> int | None:
     """The tightness 0-10 when it is named as such: "tightness 4"."""
-    for figure in figures(reply):
+    for figure in reply.figures:
         if figure.form in (Form.PLAIN, Form.SCALE) and _owner(reply, figure) == "tight" and 0 <= figure.value <= 10:
             return math.ceil(figure.value)
     return None
@@ -135,7 +113,7 @@ def _narrowed(reply: Said, index: int) -> bool:
 def pain_figures(reply: Said) -> list[Figure]:
     """The numbers that are pains, in order."""
     found: list[Figure] = []
-    for figure in figures(reply):
+    for figure in reply.figures:
         if figure.form is not Form.OTHER and _is_pain(reply, figure, found):
             found.append(figure)
     return found
@@ -147,7 +125,7 @@ def _is_pain(reply: Said, figure: Figure, earlier: list[Figure]) -> bool:
     owner = _owner(reply, figure)
     if owner in ("tight", *_NOT_PAIN):
         return False
-    if owner in _PAIN:
+    if owner in PAINFUL:
         return True
     if owner in BODY - {"heart"}:
         return figure.form is not Form.FRACTION and 0 <= figure.value <= 10
@@ -200,7 +178,7 @@ def _owner_before(reply: Said, figure: Figure) -> str | None:
     body, strangers, stops = None, 0, 0
     for index in range(figure.first - 1, max(-1, figure.first - 12), -1):
         concept = reply.concept(index)
-        if concept in _PAIN | _NOT_PAIN or concept == "tight":
+        if concept in PAINFUL | _NOTPAINFUL or concept == "tight":
             return concept if stops <= 1 else body
         if concept in _COMPLETION:
             return body or (concept if not strangers else None)
@@ -220,7 +198,7 @@ def _owner_before(reply: Said, figure: Figure) -> str | None:
 def _owner_after(reply: Said, figure: Figure) -> str | None:
     for index in range(figure.last + 1, figure.last + 6):
         concept = reply.concept(index)
-        if concept in _PAIN | _NOT_PAIN | BODY or concept in ("tight", ""):
+        if concept in PAINFUL | _NOTPAINFUL | BODY or concept in ("tight", ""):
             return concept or None
         if concept not in ("pass", "about", "left", "right", "both") and reply.units[index].text != "for":
             return None
@@ -267,102 +245,3 @@ def _denied(reply: Said, figure: Figure) -> bool:
 
 def _spelt(reply: Said, figure: Figure) -> str:
     return reply.text[reply.units[figure.first].start : reply.units[figure.last].end]
-
-
-# --- numbers as they are written ------------------------------------------------------------------------------------
-
-
-def figures(reply: Said) -> Iterator[Figure]:
-    """Every number of a reply with the form it has, ranges and changes as one."""
-    index = 0
-    while index < len(reply.units):
-        value = _value(reply, index)
-        if value is None:
-            index += 1
-            continue
-        figure = _figure(reply, index, value)
-        yield figure
-        index = figure.last + 1
-
-
-def _value(reply: Said, index: int) -> float | None:
-    unit = reply.units[index] if 0 <= index < len(reply.units) else None
-    if unit is None:
-        return None
-    if unit.concept == "number":
-        return unit.value
-    if unit.concept == "number-word":
-        return WORDS[unit.text]
-    if unit.concept == "one" and _one_counts(reply, index):
-        return 1
-    return None
-
-
-def _one_counts(reply: Said, index: int) -> bool:
-    """ "One" is a number only where a number must stand: alone, after "pain", after a comma at the end."""
-    before, after = reply.concept(index - 1), reply.concept(index + 1)
-    ends = after in ("", "end", "comma", "slash", "scale")
-    return before in ("pain", "colon", "scale") or (before in ("", "comma", "dash", "about", "done") and ends)
-
-
-def _figure(reply: Said, index: int, value: float) -> Figure:
-    first = index
-    if _minus(reply, index):
-        value, first = -value, index - 1
-    link, other = reply.concept(index + 1), _value(reply, index + 2)
-    if other is not None and (link in ("slash", "scale") or reply.units[index + 1].text == "of"):
-        return _of(reply, first, index + 2, value, other)
-    whole = _value(reply, index + 3)
-    if (
-        whole is not None
-        and reply.units[index + 1].text in _MINUTES
-        and reply.units[index + 2].text in ("of", "out of")
-    ):
-        return Figure(value, first, index + 3, Form.FRACTION, value)
-    if other is not None and link in ("dash", "to", "or", "arrow", "and") and _is_range(reply, index, link):
-        return _span(reply, first, index + 2, value, other, link)
-    return Figure(value, first, index, Form.OTHER if _unrelated(reply, first, index) else Form.PLAIN, value)
-
-
-def _minus(reply: Said, index: int) -> bool:
-    """A dash that touches the number but not what stands before it."""
-    if reply.concept(index - 1) != "dash":
-        return False
-    dash = reply.units[index - 1]
-    return dash.end == reply.units[index].start and (dash.start == 0 or reply.text[dash.start - 1] in " :=")
-
-
-def _is_range(reply: Said, index: int, link: str) -> bool:
-    return link != "and" or reply.concept(index - 1) == "between"
-
-
-def _of(reply: Said, first: int, last: int, value: float, whole: float) -> Figure:
-    """ "3/10" or "3 out of 10" is on the scale; with a thing counted after it, or of another number, it is not."""
-    counted = reply.concept(last + 1) in ("unit", "counted")
-    if not counted and _unrelated(reply, first, last) and reply.units[first - 1].text != "did":
-        form = Form.OTHER
-    elif whole == 10 and not counted:
-        form = Form.SCALE
-    else:
-        form = Form.FRACTION
-    return Figure(value, first, last, form, value)
-
-
-def _span(reply: Said, first: int, last: int, value: float, other: float, link: str) -> Figure:
-    changed = link == "arrow" or reply.concept(first - 1) == "from" or (link == "to" and other < value)
-    figure_last, form = last, Form.OTHER if _unrelated(reply, first, last) else Form.PLAIN
-    whole = _value(reply, last + 2)
-    if whole is not None and reply.concept(last + 1) in ("slash", "scale"):
-        figure_last, form = last + 2, Form.SCALE if whole == 10 else Form.FRACTION
-    return Figure(other if changed else max(value, other), first, figure_last, form, max(value, other))
-
-
-def _unrelated(reply: Said, first: int, last: int) -> bool:
-    """Whether a unit, a clock or a counted thing stands around the number."""
-    before, after = reply.concept(first - 1), reply.concept(last + 1)
-    if after in ("unit", "counted", "percent", "degree", "clock"):
-        return True
-    if before not in ("before-number", "counted"):
-        return False
-    said_of_pain = bool({reply.concept(first - 2), reply.concept(first - 3)} & (_PAIN | BODY))
-    return not (reply.units[first - 1].text == "at" and said_of_pain)

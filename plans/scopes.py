@@ -6,10 +6,8 @@ from collections.abc import Iterable, Set
 from dataclasses import dataclass, replace
 from functools import cached_property
 
+from plans.numbers_written import BODY, Figure, written
 from plans.wording import Unit, normalise, units, words
-
-BODY = words("chest neck jaw arm face calf thigh leg heart limb trunk saddle bladder")
-"""Concepts that are a part of the body."""
 
 _CLAUSE_ENDS = frozenset(("end", "question", "comma", "but", "because"))
 _SENTENCE_ENDS = frozenset(("end", "question"))
@@ -58,6 +56,11 @@ class Said:
     def clauses(self) -> tuple[range, ...]:
         """The index range of each clause, in order."""
         return _ranges(self.clause)
+
+    @cached_property
+    def figures(self) -> tuple[Figure, ...]:
+        """Every number, as it is written."""
+        return tuple(written(self))
 
     @property
     def concepts(self) -> Set[str]:

@@ -8,15 +8,12 @@ from __future__ import annotations
 import json
 from collections import Counter
 from functools import lru_cache
-from importlib.resources import files
 from pathlib import Path
 from typing import Any, NamedTuple
 
 import pytest
 
 from plans.replies import read_reply
-
-HERE = Path(str(files(__package__))) if __package__ else Path(__file__).parent
 
 
 class Row(NamedTuple):

@@ -1,0 +1,145 @@
+"""Numbers as they are written: plain, out of ten, a share, a range, a change, or counting something else."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from enum import Enum
+from typing import Protocol
+
+from plans.wording import Unit, words
+
+WORDS = {"one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9, "ten": 10}
+_MINUTES = words("min mins minute minutes")
+PAINFUL = words("pain sore dull sharp sudden severe scale throb no-pain worse same bit-better")
+"""Concepts that make a number beside them a pain."""
+BODY = words("chest neck jaw arm face calf thigh leg heart limb trunk saddle bladder")
+"""Concepts that are a part of the body."""
+
+
+class Form(Enum):
+    """How a number was written."""
+
+    PLAIN = "plain"
+    SCALE = "out of ten"
+    FRACTION = "a part of something else"
+    OTHER = "with a unit, a clock time, a count"
+
+
+@dataclass(frozen=True, slots=True)
+class Figure:
+    """A number with where it stands: units `first` to `last`. A range keeps its higher end, a change its last."""
+
+    value: float
+    first: int
+    last: int
+    form: Form
+    worst: float
+
+
+class Row(Protocol):
+    """A row of units in which numbers are looked for."""
+
+    @property
+    def units(self) -> tuple[Unit, ...]: ...
+
+    @property
+    def text(self) -> str: ...
+
+    def concept(self, index: int) -> str: ...
+
+
+def written(reply: Row) -> Iterator[Figure]:
+    """Every number of a reply with the form it has, ranges and changes as one."""
+    index = 0
+    while index < len(reply.units):
+        value = _value(reply, index)
+        if value is None:
+            index += 1
+            continue
+        figure = _figure(reply, index, value)
+        yield figure
+        index = figure.last + 1
+
+
+def _value(reply: Row, index: int) -> float | None:
+    unit = reply.units[index] if 0 <= index < len(reply.units) else None
+    if unit is None:
+        return None
+    if unit.concept == "number":
+        return unit.value
+    if unit.concept == "number-word":
+        return WORDS[unit.text]
+    if unit.concept == "one" and _one_counts(reply, index):
+        return 1
+    return None
+
+
+def _one_counts(reply: Row, index: int) -> bool:
+    """ "One" is a number only where a number must stand: alone, after "pain", after a comma at the end."""
+    before, after = reply.concept(index - 1), reply.concept(index + 1)
+    ends = after in ("", "end", "comma", "slash", "scale")
+    return before in ("pain", "colon", "scale") or (before in ("", "comma", "dash", "about", "done") and ends)
+
+
+def _figure(reply: Row, index: int, value: float) -> Figure:
+    first = index
+    if _minus(reply, index):
+        value, first = -value, index - 1
+    link, other = reply.concept(index + 1), _value(reply, index + 2)
+    if other is not None and (link in ("slash", "scale") or reply.units[index + 1].text == "of"):
+        return _of(reply, first, index + 2, value, other)
+    whole = _value(reply, index + 3)
+    if (
+        whole is not None
+        and reply.units[index + 1].text in _MINUTES
+        and reply.units[index + 2].text in ("of", "out of")
+    ):
+        return Figure(value, first, index + 3, Form.FRACTION, value)
+    if other is not None and link in ("dash", "to", "or", "arrow", "and") and _is_range(reply, index, link):
+        return _span(reply, first, index + 2, value, other, link)
+    return Figure(value, first, index, Form.OTHER if _unrelated(reply, first, index) else Form.PLAIN, value)
+
+
+def _minus(reply: Row, index: int) -> bool:
+    """A dash that touches the number but not what stands before it."""
+    if reply.concept(index - 1) != "dash":
+        return False
+    dash = reply.units[index - 1]
+    return dash.end == reply.units[index].start and (dash.start == 0 or reply.text[dash.start - 1] in " :=")
+
+
+def _is_range(reply: Row, index: int, link: str) -> bool:
+    return link != "and" or reply.concept(index - 1) == "between"
+
+
+def _of(reply: Row, first: int, last: int, value: float, whole: float) -> Figure:
+    """ "3/10" or "3 out of 10" is on the scale; with a thing counted after it, or of another number, it is not."""
+    counted = reply.concept(last + 1) in ("unit", "counted")
+    if not counted and _unrelated(reply, first, last) and reply.units[first - 1].text != "did":
+        form = Form.OTHER
+    elif whole == 10 and not counted:
+        form = Form.SCALE
+    else:
+        form = Form.FRACTION
+    return Figure(value, first, last, form, value)
+
+
+def _span(reply: Row, first: int, last: int, value: float, other: float, link: str) -> Figure:
+    changed = link == "arrow" or reply.concept(first - 1) == "from" or (link == "to" and other < value)
+    figure_last, form = last, Form.OTHER if _unrelated(reply, first, last) else Form.PLAIN
+    whole = _value(reply, last + 2)
+    if whole is not None and reply.concept(last + 1) in ("slash", "scale"):
+        figure_last, form = last + 2, Form.SCALE if whole == 10 else Form.FRACTION
+    return Figure(other if changed else max(value, other), first, figure_last, form, max(value, other))
+
+
+def _unrelated(reply: Row, first: int, last: int) -> bool:
+    """Whether a unit, a clock or a counted thing stands around the number."""
+    before, after = reply.concept(first - 1), reply.concept(last + 1)
+    if after in ("unit", "counted", "percent", "degree", "clock"):
+        return True
+    if before not in ("before-number", "counted"):
+        return False
+    said_of_pain = bool({reply.concept(first - 2), reply.concept(first - 3)} & (PAINFUL | BODY))
+    return not (reply.units[first - 1].text == "at" and said_of_pain)
