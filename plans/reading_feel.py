@@ -48,9 +48,9 @@ def kind_in(reply: Said) -> Kind | None:
 def is_sharp(reply: Said) -> bool:
     """Sharp counts beside a pain or a part of the body, sudden only beside a pain."""
     found = reply.at("sharp")
-    return any(any(reply.concept(j) in _NEAR_SHARP for j in range(i - 6, i + 7)) for i in found) or _with_pain(
-        reply, "sudden"
-    )
+    numbered = any(0 < figure.first - i <= 3 for figure in pain_figures(reply) for i in found[:20])
+    beside = any(reply.concept(j) in _NEAR_SHARP for i in found for j in range(i - 6, i + 7))
+    return numbered or beside or _with_pain(reply, "sudden")
 
 
 _NEAR_SHARP = BODY | {"pain", "severe", "sudden"}

@@ -403,8 +403,8 @@ PHRASES = {
         "black mark, turned blue, blue mark"
     ),
     "swell": (
-        "swelling, swollen, swelled, swells, swell, swole, puffy, puffed up, ballooned, blown up, swelled up, swollen "
-        "up, inflated, thick knee|ankle, size of a"
+        "blew up, blow up, swelling, swollen, swelled, swells, swell, swole, puffy, puffed up, ballooned, blown up, "
+        "swelled up, swollen up, inflated, thick knee|ankle, size of a"
     ),
     "no-weight": (
         "can|could not load, can|could not put|bear|take|place|load any|my? full? weight, no weight on it?, can|could "
@@ -417,29 +417,29 @@ PHRASES = {
         "walk|stand, not walk on, walk impossible"
     ),
     "barely-walk": (
-        "hard|difficult|impossible|tricky to put weight, can|could barely|hardly walk|stand, barely "
-        "walk|stand|walking|able, hardly walk|stand, limping, limp, limped, hobbling, hobble, hurts|painful to put "
-        "weight, hurts to walk, struggling to walk, can not walk properly|normally|straight, could not walk "
-        "properly|normally, trouble walking, difficult to walk, hard to walk, can not stand, could not stand, painful "
-        "to walk, on crutches, crutches"
+        "hurts|painful to stand on?, too much to stand on?, hard|difficult|impossible|tricky to put weight, can|could "
+        "barely|hardly walk|stand, barely walk|stand|walking|able, hardly walk|stand, limping, limp, limped, "
+        "hobbling, hobble, hurts|painful to put weight, hurts to walk, struggling to walk, can not walk "
+        "properly|normally|straight, could not walk properly|normally, trouble walking, difficult to walk, hard to "
+        "walk, can not stand, could not stand, painful to walk, on crutches, crutches"
     ),
     "gives-way": (
-        "gives way, gave way, give way, giving way, given way, gives out, gave out, giving out, give out, buckled, "
-        "buckles, buckling, buckle, gave up under me, collapses under me, collapsed under me, goes from under me, "
-        "went from under me, folded under me, unstable, gives in, gave under me, not stable, gived way, locked "
-        "up|solid, slipped out, popped out, out of joint"
+        "knee|ankle|hip|leg just gives, knee|ankle|hip|leg gave|gives in, gives way, gave way, give way, giving way, "
+        "given way, gives out, gave out, giving out, give out, buckled, buckles, buckling, buckle, gave up under me, "
+        "collapses under me, collapsed under me, goes from under me, went from under me, folded under me, unstable, "
+        "gives in, gave under me, not stable, gived way, locked up|solid, slipped out, popped out, out of joint"
     ),
     "weak": (
-        "losing|loses strength|power|grip, weak, weakness, weaker, lost strength|power, loss of strength|power, no "
-        "strength in, no power in, lost all strength|power, can not lift my, could not lift my, can not raise my, "
-        "could not raise my, can not move my, could not move my, can not grip, could not grip, foot drop, drop foot, "
-        "dropping things, paralysed, paralyzed, paralysis, limp arm|leg, no strength, no power, no force in, lost "
-        "force, strength gone, dragging my foot|leg, foot drags, can not lift my? foot|arm|leg, lost control of my "
-        "arm|leg|hand|foot, can not control my|the arm|leg|hand|foot"
+        "went|gone|goes limp, losing|loses strength|power|grip, weak, weakness, weaker, lost strength|power, loss of "
+        "strength|power, no strength in, no power in, lost all strength|power, can not lift my, could not lift my, "
+        "can not raise my, could not raise my, can not move my, could not move my, can not grip, could not grip, foot "
+        "drop, drop foot, dropping things, paralysed, paralyzed, paralysis, limp arm|leg, no strength, no power, no "
+        "force in, lost force, strength gone, dragging my foot|leg, foot drags, can not lift my? foot|arm|leg, lost "
+        "control of my arm|leg|hand|foot, can not control my|the arm|leg|hand|foot"
     ),
     "droop": (
-        "drooping, droop, drooped, droops, droopy, lopsided, face dropped, dropped on one side, hanging down, "
-        "sagging, saggy, crooked, face fell, face is hanging, fallen on one side, dropped"
+        "hanging, hangs, drooping, droop, drooped, droops, droopy, lopsided, face dropped, dropped on one side, "
+        "hanging down, sagging, saggy, crooked, face fell, face is hanging, fallen on one side, dropped"
     ),
     "speech": (
         "speech, slurred, slurring, slur, slurs, can not speak|talk, could not speak|talk, not speak|talk properly, "
@@ -483,21 +483,23 @@ PHRASES = {
         "consciousness, losing consciousness, came to on the floor, woke up on the floor, faints, fell down without"
     ),
     "palpitations": (
-        "palpitations, palpitation, irregular heartbeat|beat|pulse|heart, heart skipped|skips|skipping|missed, "
-        "skipped beats|beat|a_beat, skipping beats|a_beat, skip beats|a_beat, fluttering, flutter, arrhythmia, "
-        "irregular, missed beats, heart jumping, irregularly, extra beats, heart flip, beats strange|weird, heart "
-        "beat weird|odd|strange, out of rhythm, not regular, unregular, atrial fibrillation, afib"
+        "heart rhythm, rhythm is off|irregular|odd|weird|wrong, palpitations, palpitation, irregular "
+        "heartbeat|beat|pulse|heart, heart skipped|skips|skipping|missed, skipped beats|beat|a_beat, skipping "
+        "beats|a_beat, skip beats|a_beat, fluttering, flutter, arrhythmia, irregular, missed beats, heart jumping, "
+        "irregularly, extra beats, heart flip, beats strange|weird, heart beat weird|odd|strange, out of rhythm, not "
+        "regular, unregular, atrial fibrillation, afib"
     ),
+    "sweat": "sweating, sweat, cold sweat, clammy",
     "racing": (
         "jumps, jumps and skips, skips around, racing, pounding, thumping, hammering, beating "
         "fast|hard|weird|strange|funny|oddly|like, jumping, going crazy|mad|weird|funny, stops, stopped beating, "
         "flipping"
     ),
     "dizzy": (
-        "dizzy, dizziness, lightheaded, light headed, lightheadedness, light headedness, head spinning, head is "
-        "spinning, room spinning, room was spinning, room spun, spinning room, vertigo, woozy, giddy, dizzyness, head "
-        "spins, world spinning, everything spinning, everything spun, everything was spinning, head rush, unsteady, "
-        "head was spinning, head started spinning, head turns, head swimming"
+        "faint headed, faintheaded, dizzy, dizziness, lightheaded, light headed, lightheadedness, light headedness, "
+        "head spinning, head is spinning, room spinning, room was spinning, room spun, spinning room, vertigo, woozy, "
+        "giddy, dizzyness, head spins, world spinning, everything spinning, everything spun, everything was spinning, "
+        "head rush, unsteady, head was spinning, head started spinning, head turns, head swimming"
     ),
     "fever": (
         "fever, high temperature, a temperature, temperature, chills, night sweats, high fever, running a "
@@ -543,10 +545,11 @@ PHRASES = {
         "bladder, bowel, bowels, urine, pee, peeing, wee, toilet, stool, poo, urinate, urinating, urination, sphincter"
     ),
     "one-side": (
-        "one side, one sided, left side of my body, right side of my body, left side of body, right side of body, "
-        "whole left side, whole right side, half of my body, half my body, half of my face, half my face, one half, "
-        "left side of my face, right side of my face, entire left side, entire right side, all down one side, side of "
-        "my face, corner of my mouth, left side of me, right side of me, all my left|right side, all left|right side"
+        "all down my left|right side, one side, one sided, left side of my body, right side of my body, left side of "
+        "body, right side of body, whole left side, whole right side, half of my body, half my body, half of my face, "
+        "half my face, one half, left side of my face, right side of my face, entire left side, entire right side, "
+        "all down one side, side of my face, corner of my mouth, left side of me, right side of me, all my left|right "
+        "side, all left|right side"
     ),
     # --- places of the body ----------------------------------------------------------------------------------------
     "chest": "chest, breastbone, sternum, chests, ribcage",
