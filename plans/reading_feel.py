@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from plans.checkin import Kind, Place, Side
 from plans.numbers_written import BODY
-from plans.reading_numbers import pain_figures
+from plans.reading_numbers import pain_figures, sharp_beside
 from plans.scopes import Said
 
 _POP = ("pop", "bruise", "swell", "no-weight")
@@ -49,11 +49,7 @@ def is_sharp(reply: Said) -> bool:
     """Sharp counts beside a pain or a part of the body, sudden only beside a pain."""
     found = reply.at("sharp")
     numbered = any(0 < figure.first - i <= 3 for figure in pain_figures(reply) for i in found[:20])
-    beside = any(reply.concept(j) in _NEAR_SHARP for i in found for j in range(i - 6, i + 7))
-    return numbered or beside or _with_pain(reply, "sudden")
-
-
-_NEAR_SHARP = BODY | {"pain", "severe", "sudden"}
+    return numbered or sharp_beside(reply) or _with_pain(reply, "sudden")
 
 
 def _with_pain(reply: Said, concept: str) -> bool:

@@ -71,7 +71,7 @@ def tightness_in(reply: Said) -> int | None:
 def pain_in(reply: Said) -> Pain:
     """The pain of a reply: the latest of a change, the higher of a range, the corrected one, the worst of several."""
     named = pain_figures(reply)
-    complained = bool(reply.at("pain", "sharp", "severe"))
+    complained = bool(reply.at("pain", "severe")) or sharp_beside(reply)
     if not named:
         return _without_number(reply, complained)
     kept = _kept(reply, named)
@@ -84,6 +84,14 @@ def pain_in(reply: Said) -> Pain:
         return Pain(worst=worst, asked=True)
     alone = len(kept) == 1 and kept[0].form is Form.SCALE and _owner(reply, kept[0]) is None
     return Pain(value, worst, asked=alone and value >= 8)
+
+
+def sharp_beside(reply: Said) -> bool:
+    """Whether "sharp" stands beside a pain or a part of the body; "a sharp drop in motivation" does not."""
+    return any(reply.concept(j) in _NEAR_SHARP for i in reply.at("sharp") for j in range(i - 6, i + 7))
+
+
+_NEAR_SHARP = BODY | {"pain", "severe", "sudden"}
 
 
 def _without_number(reply: Said, complained: bool) -> Pain:

@@ -62,7 +62,7 @@ SIGNS = (
     _sign("stroke", _E, "face", "droop weak"),
     _sign("stroke", _E, "face", "numb tingle", sure=False),
     _sign("stroke", _E, "stroke"),
-    _sign("stroke", _E, "speech", "odd sudden"),
+    _sign("stroke", _E, "talk", "odd sudden droop weak vision"),
     _sign("stroke", _E, "speech"),
     _sign("stroke", _E, "vision"),
     _sign("stroke", _E, "one-side", "weak numb droop tingle"),

@@ -442,8 +442,8 @@ PHRASES = {
         "hanging down, sagging, saggy, crooked, face fell, face is hanging, fallen on one side, dropped"
     ),
     "speech": (
-        "speech, slurred, slurring, slur, slurs, can not speak|talk, could not speak|talk, not speak|talk properly, "
-        "words come out wrong, can|could not find|get words|the_words|my_words|the_right_words, mumbling, trouble "
+        "slurred, slurring, slur, slurs, can not speak|talk, could not speak|talk, not speak|talk properly, words "
+        "come out wrong, can|could not find|get words|the_words|my_words|the_right_words, mumbling, trouble "
         "speaking|talking, talking funny|nonsense, words would not come, not get words|the_words|my_words, difficulty "
         "speaking|talking, jumbled words, words were jumbled, unable to speak|talk, hard to speak|talk, "
         "problem|problems speaking|talking|to_speak, cant speak"
@@ -489,6 +489,7 @@ PHRASES = {
         "irregularly, extra beats, heart flip, beats strange|weird, heart beat weird|odd|strange, out of rhythm, not "
         "regular, unregular, atrial fibrillation, afib"
     ),
+    "talk": "speech, talking, speaking",
     "sweat": "sweating, sweat, cold sweat, clammy",
     "racing": (
         "jumps, jumps and skips, skips around, racing, pounding, thumping, hammering, beating "
@@ -681,7 +682,10 @@ PHRASES = {
     "one": "one",
     # --- harmless --------------------------------------------------------------------------------------------------
     "harmless": (
-        "no pain no gain, stab|stabbed|stabs at, "
+        "band|bands is|was too? weak, popped out of bed, popped my feet|phone, tore|ripped|tear|tearing through, "
+        "snapped it, saw stars outside, went blind into, fainted|fainting from laughing|laughter, went numb watching, "
+        "tingling|swelling|numb|bursting with excitement|pride|joy|anticipation|happiness, pins and needles waiting, "
+        "on pins and needles to, no pain no gain, stab|stabbed|stabs at, "
         "patience|temper|band|strap|string|elastic|rope|lace|cable|chair|mat|shoelace "
         "snapped|broke|ripped|tore|popped|split|gave_way|burst, breathless with, weak willed, electric "
         "music|car|bike|blanket|scooter|guitar|toothbrush|heater|kettle|shower|bill|fan, pine|knitting needles, "
