@@ -343,5 +343,3 @@ def _word(words: list[str], at: int) -> str:
 
 def _label(user: User) -> str:
     return (user.first_name or "").strip()[:64] or "?"
-
-

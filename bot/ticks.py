@@ -73,9 +73,7 @@ class Ticker:
 async def ticking(ticker: Ticker, *, seconds: float) -> AsyncIterator[None]:
     """Ticks every so many seconds of real time while the block runs."""
     scheduler = AsyncIOScheduler(timezone="UTC")
-    scheduler.add_job(
-        ticker.tick, "interval", seconds=seconds, max_instances=1, coalesce=True, misfire_grace_time=None
-    )
+    scheduler.add_job(ticker.tick, "interval", seconds=seconds, max_instances=1, coalesce=True, misfire_grace_time=None)
     scheduler.start()
     try:
         yield

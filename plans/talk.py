@@ -77,23 +77,23 @@ def scale(value: str) -> int:
 def merged(said: CheckIn, reply: Reply, flag: FlagFound | None) -> CheckIn:
     """The check-in with a typed reply in it: what the reply says replaces, what it leaves out stays.
 
-    A confirmed flag stays confirmed whatever comes after; a number after it may only rise.
+    `flag` is a sign in the same words. Words that sound grave without a sign or number ("unbearable") are an unsure
+    flag. A confirmed flag stays confirmed whatever comes after; a number after it may only rise.
     """
     new = {
         name: value
         for name in ("completion", "pain", "kind", "place", "side", "why", "half", "tightness")
         if (value := getattr(reply, name)) is not None
     }
-    changed = replace(said, **new, sore=said.sore or bool(reply.sore))
+    changed = replace(said, **new, sore=said.sore or reply.sore)
     if reply.why is Why.PAIN or (reply.kind is not None and reply.pain is None):
         changed = replace(changed, odd=True)
-    return _with_flag(said, changed, flag)
-
-
-def _with_flag(before: CheckIn, changed: CheckIn, found: FlagFound | None) -> CheckIn:
-    if before.flag is not None and before.flag_state is FlagState.CONFIRMED:
-        worst = max((pain for pain in (before.pain, changed.pain) if pain is not None), default=None)
-        return replace(changed, flag=before.flag, flag_state=FlagState.CONFIRMED, pain=worst)
-    if found is None:
-        return changed
-    return replace(changed, flag=found.level, flag_state=FlagState.CONFIRMED if found.sure else FlagState.UNSURE)
+    if said.flag is not None and said.flag_state is FlagState.CONFIRMED:
+        worst = max((pain for pain in (said.pain, changed.pain) if pain is not None), default=None)
+        return replace(changed, pain=worst)
+    if flag is not None:
+        state = FlagState.CONFIRMED if flag.sure else FlagState.UNSURE
+        return replace(changed, flag=flag.level, flag_state=state)
+    if reply.red_flag is not None and reply.unsure and reply.pain is None:
+        return replace(changed, flag=reply.red_flag, flag_state=FlagState.UNSURE)
+    return changed

@@ -19,9 +19,7 @@ from db.delivery import (
 
 
 def following(reason: Reason, kind: Kind = Kind.ANSWER, attempts: int = 1, marked_up: bool = False) -> Next:
-    return after_failure(
-        Failure(reason, "Name", retry_after=7.0), kind=kind, attempts=attempts, marked_up=marked_up
-    )
+    return after_failure(Failure(reason, "Name", retry_after=7.0), kind=kind, attempts=attempts, marked_up=marked_up)
 
 
 @pytest.mark.parametrize("kind", Kind)

@@ -72,9 +72,7 @@ async def test_an_exception_undoes_its_own_job_and_no_other(database: Database) 
 
 
 async def test_a_broken_constraint_reaches_only_the_one_who_broke_it(database: Database) -> None:
-    results = await asyncio.gather(
-        *(database.write(noting(name)) for name in ("a", "a", "b")), return_exceptions=True
-    )
+    results = await asyncio.gather(*(database.write(noting(name)) for name in ("a", "a", "b")), return_exceptions=True)
     assert [type(result) for result in results] == [str, IntegrityError, str]
     assert await names(database) == ["a", "b"]
 
@@ -227,9 +225,7 @@ async def test_a_failing_merge_reaches_its_callers_and_leaves_jobs_alone(databas
     async def broken(connection: AsyncConnection, items: Sequence[int]) -> list[bool]:
         raise ValueError("merge")
 
-    results = await asyncio.gather(
-        database.merged(broken, 1), database.write(noting("kept")), return_exceptions=True
-    )
+    results = await asyncio.gather(database.merged(broken, 1), database.write(noting("kept")), return_exceptions=True)
     assert isinstance(results[0], ValueError)
     assert await names(database) == ["kept"]
 
@@ -239,9 +235,7 @@ async def test_a_commit_that_fails_reaches_every_caller_of_the_group(database: D
         await session.execute(text("PRAGMA defer_foreign_keys = ON"))
         session.add(Coach(person_id=99, created_at=datetime(2026, 1, 1, tzinfo=UTC)))
 
-    results = await asyncio.gather(
-        database.write(noting("lost")), database.write(dangling), return_exceptions=True
-    )
+    results = await asyncio.gather(database.write(noting("lost")), database.write(dangling), return_exceptions=True)
     assert [type(result) for result in results] == [IntegrityError, IntegrityError]
     assert await names(database) == []
     assert await database.write(noting("next")) == "next"
@@ -271,8 +265,6 @@ async def test_a_job_that_awaits_something_cancelled_hurts_only_itself(database:
         await noting("gone")(session)
         raise asyncio.CancelledError
 
-    results = await asyncio.gather(
-        database.write(cancelled), database.write(noting("kept")), return_exceptions=True
-    )
+    results = await asyncio.gather(database.write(cancelled), database.write(noting("kept")), return_exceptions=True)
     assert isinstance(results[0], JobCancelled)
     assert await names(database) == ["kept"]

@@ -1,0 +1,110 @@
+"""`easeward doctor`: looks at the installation and says what was found and what to do about it."""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import AsyncIterator
+from dataclasses import asdict, dataclass
+from importlib.metadata import version
+from pathlib import Path
+
+from sqlalchemy.exc import SQLAlchemyError
+from telegram import Bot
+from telegram.error import TelegramError
+
+from bot.settings import Settings
+from bot.transport import AiohttpRequest
+from db import engine, inbox, migrate, outbox
+from plans.localtime import data_version
+
+SAFE_SQLITE = (3, 51, 3)
+"""Older ones have a rare race at a checkpoint with several connections."""
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """One thing that was looked at. `todo` is empty when it is fine or nothing can be done."""
+
+    thing: str
+    fine: bool
+    found: str
+    todo: str = ""
+
+    def advice(self) -> str:
+        """The advice as the end of a line."""
+        return f"; {self.todo}" if self.todo else ""
+
+    def as_json(self) -> dict[str, object]:
+        """The finding as documented JSON."""
+        return asdict(self)
+
+
+async def examine(settings: Settings) -> list[Finding]:
+    """Looks at program, zone data, database and platform, in this order; changes nothing."""
+    findings = [
+        Finding("program", True, f"easeward {version('easeward')} on Python {sys.version.split()[0]}"),
+        Finding("zone data", True, f"IANA {data_version()}, the program's own; the host's is not used"),
+    ]
+    findings += [finding async for finding in _database(settings)]
+    findings.append(await _platform(settings))
+    return findings
+
+
+async def _database(settings: Settings) -> AsyncIterator[Finding]:
+    try:
+        path = Path(engine.sqlite_url(settings.database_url).database or "")
+    except engine.UnfitDatabase as error:
+        yield Finding("database", False, str(error), "set EASEWARD_DATABASE_URL")
+        return
+    if not path.exists():
+        yield Finding("database", True, f"{path} is not there yet; serve or migrate makes it")
+        return
+    try:
+        head, current = migrate.head(), await migrate.current(settings.database_url)
+        todo = "" if head == current else "run easeward migrate"
+        yield Finding("tables", head == current, f"at version {current}, this program needs {head}", todo)
+        if head != current:
+            return
+        async with engine.opened(settings.database_url) as database:
+            yield _sqlite(database.version)
+            async with database.reading() as session:
+                yield _counts("messages out", await outbox.counts(session), ("unknown",))
+                yield _counts("updates in", await inbox.counts(session), ("failed",))
+    except (SQLAlchemyError, OSError) as error:
+        todo = "look at the file and its rights"
+        yield Finding("database", False, f"{path} cannot be read: {type(error).__name__}", todo)
+
+
+def _sqlite(found: str) -> Finding:
+    numbers = tuple(int(part) for part in found.split()[-1].split("."))
+    old = (
+        ""
+        if numbers >= SAFE_SQLITE
+        else ", older than 3.51.3: a rare race at checkpoints is known; one writer avoids it"
+    )
+    return Finding("engine", True, found + old)
+
+
+def _counts(thing: str, counts: dict[str, int], odd: tuple[str, ...]) -> Finding:
+    text = ", ".join(f"{count} {state}" for state, count in sorted(counts.items())) or "none"
+    strange = sum(counts.get(state, 0) for state in odd)
+    return Finding(thing, True, text + (f" (look at the {odd[0]} ones)" if strange else ""))
+
+
+async def _platform(settings: Settings) -> Finding:
+    if settings.token is None:
+        todo = "set EASEWARD_TOKEN or EASEWARD_TOKEN_FILE"
+        return Finding("platform", False, "no token", todo)
+    bot = Bot(
+        settings.token.get_secret_value(),
+        base_url=f"{settings.api_url}/bot",
+        base_file_url=f"{settings.api_url}/file/bot",
+        request=AiohttpRequest(),
+        get_updates_request=AiohttpRequest(),
+    )
+    try:
+        async with bot:
+            return Finding("platform", True, f"answers as @{bot.username}")
+    except TelegramError as error:
+        todo = "check token, EASEWARD_API_URL and the network"
+        return Finding("platform", False, f"does not answer: {type(error).__name__}", todo)

@@ -1,0 +1,39 @@
+"""The settings: one table, in the code and in the README."""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+
+import pytest
+from pydantic import ValidationError
+
+from bot.settings import Settings
+
+README = (Path(__file__).parents[2] / "README.md").read_text(encoding="utf-8")
+
+
+def test_the_readme_lists_every_setting_with_its_meaning() -> None:
+    rows = dict(re.findall(r"^\| `EASEWARD_([A-Z_]+)` \|.*\| ([^|]+) \|$", README, re.MULTILINE))
+    assert rows == {name.upper(): field.description for name, field in Settings.model_fields.items()}
+
+
+def test_the_readme_gives_the_defaults() -> None:
+    rows = dict(re.findall(r"^\| `EASEWARD_([A-Z_]+)` \| `([^`]+)` \|", README, re.MULTILINE))
+    for name, default in rows.items():
+        assert str(Settings.model_fields[name.lower()].default) == default
+
+
+def test_a_token_can_come_from_a_file(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    (tmp_path / "token").write_text("123:abc\n", encoding="utf-8")
+    monkeypatch.setenv("EASEWARD_TOKEN_FILE", str(tmp_path / "token"))
+    settings = Settings()  # type: ignore[call-arg]
+    assert settings.token is not None
+    assert settings.token.get_secret_value() == "123:abc"
+    assert "abc" not in repr(settings)
+
+
+def test_a_token_file_that_is_not_there_is_named(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setenv("EASEWARD_TOKEN_FILE", str(tmp_path / "gone"))
+    with pytest.raises(ValidationError, match="gone: No such file"):
+        Settings()  # type: ignore[call-arg]

@@ -1,0 +1,73 @@
+"""The daily talk: the next question is the first thing that the record lacks."""
+
+from __future__ import annotations
+
+import pytest
+
+from plans.checkin import CheckIn, Completion, Flag, FlagState, Kind, Place, Side, Why
+from plans.redflags import find_flag
+from plans.replies import read_reply
+from plans.talk import Ask, answered, is_begun, merged, next_ask
+
+DONE, PART, NONE = Completion.DONE, Completion.PART, Completion.NONE
+
+
+@pytest.mark.parametrize(
+    ("said", "ask"),
+    [
+        (CheckIn(), None),
+        (CheckIn(DONE), Ask.PAIN),
+        (CheckIn(DONE, pain=0), None),
+        (CheckIn(PART), Ask.HALF),
+        (CheckIn(PART, half=True), Ask.WHY),
+        (CheckIn(PART, half=True, why=Why.TIME), Ask.PAIN),
+        (CheckIn(NONE), Ask.WHY),
+        (CheckIn(NONE, why=Why.TIME), None),
+        (CheckIn(NONE, why=Why.PAIN, odd=True), Ask.KIND),
+        (CheckIn(odd=True), Ask.KIND),
+        (CheckIn(odd=True, kind=Kind.SHARP), Ask.PLACE),
+        (CheckIn(odd=True, kind=Kind.SHARP, place=Place.HERE), Ask.PAIN),
+        (CheckIn(DONE, flag=Flag.CLINICIAN, flag_state=FlagState.UNSURE), Ask.FLAG),
+    ],
+)
+def test_the_next_question_is_the_first_thing_missing(said: CheckIn, ask: Ask | None) -> None:
+    assert next_ask(said) is ask
+
+
+def test_a_button_answers_its_question() -> None:
+    assert answered(CheckIn(), Ask.PLACE, "here-left") == CheckIn(place=Place.HERE, side=Side.LEFT)
+    assert answered(CheckIn(NONE), Ask.WHY, "pain").odd
+    assert answered(CheckIn(PART), Ask.HALF, "no").half is False
+
+
+@pytest.mark.parametrize(
+    ("ask", "value"), [(Ask.PAIN, "11"), (Ask.PAIN, "-1"), (Ask.PAIN, "x"), (Ask.KIND, "blue"), (Ask.HALF, "maybe")]
+)
+def test_a_forged_answer_is_refused(ask: Ask, value: str) -> None:
+    with pytest.raises(ValueError, match=r".+"):
+        answered(CheckIn(), ask, value)
+
+
+def typed(said: CheckIn, text: str) -> CheckIn:
+    return merged(said, read_reply(text), find_flag(text))
+
+
+def test_words_fill_what_they_say_and_leave_the_rest() -> None:
+    assert typed(CheckIn(tightness=4), "done, pain 2") == CheckIn(DONE, pain=2, tightness=4)
+    assert typed(CheckIn(DONE, pain=4), "no pain") == CheckIn(DONE, pain=0)
+
+
+def test_a_sign_in_words_is_a_confirmed_flag_and_a_doubtful_one_is_asked_back() -> None:
+    sure = typed(CheckIn(), "I have numbness between my legs")
+    assert (sure.flag, sure.flag_state) == (Flag.EMERGENCY, FlagState.CONFIRMED)
+
+
+def test_a_confirmed_flag_outlives_everything_said_later() -> None:
+    flagged = CheckIn(DONE, pain=5, flag=Flag.SAME_DAY, flag_state=FlagState.CONFIRMED)
+    after = typed(flagged, "all fine now, no pain")
+    assert (after.flag, after.flag_state, after.pain) == (Flag.SAME_DAY, FlagState.CONFIRMED, 5)
+
+
+def test_tightness_alone_begins_nothing() -> None:
+    assert not is_begun(CheckIn(tightness=3))
+    assert is_begun(CheckIn(odd=True))

@@ -1,0 +1,72 @@
+"""All words: every message can be said, and the catalogue holds them all."""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+
+import pytest
+from markupsafe import Markup
+
+from bot.words import catalogue, words
+from bot.words.message import Button, Message
+from plans.checkin import CheckIn, Completion, Kind
+from plans.rules import RULES
+
+FOLDER = Path(catalogue.__file__).with_name("templates")
+
+
+def test_the_catalogue_is_what_the_code_says() -> None:
+    assert catalogue.FILE.read_text(encoding="utf-8") == catalogue.gathered(), "run python -m bot.words.catalogue"
+
+
+def test_a_message_that_does_not_exist_is_named() -> None:
+    with pytest.raises(KeyError, match=r"joining\.j2 has no 'nothing'"):
+        words("en").say("joining.nothing")
+
+
+def test_what_people_type_is_escaped() -> None:
+    said = words("en").say("coach.note_from", label="<b>", text="<script> & more")
+    assert "&lt;script&gt; &amp; more" in said
+    assert "&lt;b&gt;" in said
+
+
+def test_no_message_shouts_or_blames() -> None:
+    text = "".join(file.read_text(encoding="utf-8") for file in FOLDER.glob("*.j2"))
+    spoken = re.sub(r"{#.*?#}|{%.*?%}|{{.*?}}", "", text, flags=re.DOTALL).replace("!=", "")
+    assert "!" not in spoken
+    assert "you missed" not in spoken.lower()
+    assert not re.search(r"streak|badge|amazing|great job", spoken, re.IGNORECASE)
+
+
+def test_no_message_promises_or_diagnoses() -> None:
+    text = "".join(file.read_text(encoding="utf-8") for file in FOLDER.glob("*.j2")).lower()
+    assert not re.search(r"\b(prevents? injur|cures?\b|heals?\b|posture)", text)
+    for level in ("emergency", "same-day", "clinician"):
+        caution = words("en").say("checkin.caution", level=level)
+        assert "not a diagnosis" in caution
+        assert "your local emergency number" in caution
+
+
+@pytest.mark.parametrize("reason", [rule.__name__.replace("_", "-") for rule in RULES] + ["lapse", "climb", "went-on"])
+def test_every_rule_has_its_reason_in_words(reason: str) -> None:
+    facts = {"pain": 4, "kind": "sharp", "morning": "worse", "gap": 9, "level": 0, "back": 1, "flag": "same-day"}
+    said = words("en").say("reasons.because", reason=reason, f=facts)
+    assert said.startswith("because "), reason
+
+
+def test_what_is_noted_is_said_back_plainly() -> None:
+    say = words("en").say
+    assert say("checkin.noted", said=CheckIn(Completion.DONE, pain=0)) == "Noted: done, no pain."
+    assert say("checkin.noted", said=CheckIn(Completion.PART, pain=2, kind=Kind.SHARP)) == (
+        "Noted: part of it, pain 2 (sharp or sudden)."
+    )
+    assert say("checkin.noted", said=CheckIn(sore=True)) == "Noted, sore."
+
+
+def test_a_button_carries_what_the_platform_lets_it_carry() -> None:
+    assert Message(Markup("x"), ((Button("a", "c:1:all"),),)).payload()["reply_markup"] == {
+        "inline_keyboard": [[{"text": "a", "callback_data": "c:1:all"}]]
+    }
+    with pytest.raises(ValueError, match="64 bytes"):
+        Button("a", "x" * 65)
