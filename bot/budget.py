@@ -1,0 +1,63 @@
+"""How much may be sent: never more than so many requests in any second, less after the platform complained."""
+
+from __future__ import annotations
+
+from collections import deque
+
+RECOVERY_SECONDS = 60.0
+"""After each such time without a complaint one more request a second is allowed again. Our own choice."""
+
+
+class Budget:
+    """Counts what was sent in the last second and pauses everything when told to. All times are machine seconds.
+
+    >>> budget = Budget(2)
+    >>> budget.take(5, now=0.0), budget.take(5, now=0.5), budget.take(5, now=1.0)
+    (2, 0, 2)
+    """
+
+    def __init__(self, per_second: int, *, paused_until: float = 0.0) -> None:
+        if per_second < 1:
+            raise ValueError(f"a budget of {per_second} a second sends nothing: at least 1")
+        self._most = per_second
+        self._sent: deque[float] = deque()
+        self._raised_at = 0.0
+        self.per_second = per_second
+        self.paused_until = paused_until
+
+    def take(self, wanted: int, now: float) -> int:
+        """How many of `wanted` requests may be sent now; they count as sent unless given back."""
+        self._recover(now)
+        while self._sent and self._sent[0] <= now - 1.0:
+            self._sent.popleft()
+        granted = 0 if now < self.paused_until else max(0, min(wanted, self.per_second - len(self._sent)))
+        self._sent.extend([now] * granted)
+        return granted
+
+    def give_back(self, unused: int) -> None:
+        """Take back the last `unused` requests that were granted and not used."""
+        for _ in range(unused):
+            self._sent.pop()
+
+    def wait(self, now: float) -> float:
+        """Seconds until something may be sent; 0 if it may be now."""
+        if now < self.paused_until:
+            return self.paused_until - now
+        if len(self._sent) < self.per_second:
+            return 0.0
+        return max(0.0, self._sent[-self.per_second] + 1.0 - now)
+
+    def pause(self, seconds: float, now: float) -> None:
+        """Send nothing for `seconds`; the longer of two pauses counts."""
+        self.paused_until = max(self.paused_until, now + seconds)
+
+    def complain(self, seconds: float, now: float) -> None:
+        """The platform said "too many": pause, and go on with a fifth less."""
+        self.pause(seconds, now)
+        self.per_second = max(1, self.per_second * 4 // 5)
+        self._raised_at = self.paused_until
+
+    def _recover(self, now: float) -> None:
+        while self.per_second < self._most and now - self._raised_at >= RECOVERY_SECONDS:
+            self.per_second += 1
+            self._raised_at += RECOVERY_SECONDS

@@ -1,0 +1,224 @@
+"""From the chat to the inbox, and from the inbox to the use cases: stored before it is acknowledged, handled once."""
+
+from __future__ import annotations
+
+import asyncio
+import logging
+from collections.abc import Awaitable, Callable, Coroutine, Mapping, Sequence
+from contextvars import ContextVar
+from datetime import datetime
+from typing import Any
+
+from sqlalchemy.ext.asyncio import AsyncSession
+from telegram import Bot, Update
+from telegram.error import Conflict, InvalidToken, RetryAfter, TelegramError
+from telegram.ext import Application, ApplicationBuilder, BaseHandler
+
+from bot.clocks import Calendar, Machine
+from bot.pulling import Puller
+from bot.sending import TokenRefused
+from bot.transport import AiohttpRequest
+from db import inbox
+from db.engine import Database
+from db.inbox import Claimed, LeaseLost
+
+log = logging.getLogger(__name__)
+
+LEASE_SECONDS = 60.0
+LONGEST_PAUSE = 30.0
+POLL_TIMEOUT = 25
+"""Seconds that the platform holds an empty answer back."""
+LARGEST_DOCUMENT = 5 * 2**20
+"""Bytes; a programme file is far smaller, and says so itself when it is not."""
+
+Handle = Callable[[AsyncSession, Mapping[str, Any], bytes | None, datetime], Awaitable[None]]
+"""Handles one update inside the write: session, update, document, the moment at which it was stored."""
+
+OnFailed = Callable[[AsyncSession, int, int], Awaitable[None]]
+"""Told in a write of its own, with chat and update, that an update failed for good."""
+
+
+class Poller:
+    """Asks the platform for updates; the next question, which acknowledges them, comes after they are committed."""
+
+    def __init__(self, database: Database, bot: Bot, *, calendar: Calendar, poll_timeout: int = POLL_TIMEOUT) -> None:
+        self._database = database
+        self._bot = bot
+        self._calendar = calendar
+        self._poll_timeout = poll_timeout
+
+    async def run(self) -> None:
+        """Polls until cancelled; errors on the way pause it, a refused token ends it."""
+        pause = 1.0
+        while True:
+            try:
+                await self._once()
+                pause = 1.0
+            except InvalidToken as error:
+                raise TokenRefused("the platform refuses the token: check EASEWARD_TOKEN") from error
+            except RetryAfter as error:
+                seconds = error.retry_after
+                await asyncio.sleep(seconds if isinstance(seconds, int | float) else seconds.total_seconds())
+            except TelegramError as error:
+                action = "polling-conflict" if isinstance(error, Conflict) else "polling-failed"
+                log.warning(action, extra={"error": type(error).__name__, "pause": pause})
+                await asyncio.sleep(pause)
+                pause = min(LONGEST_PAUSE, pause * 2)
+
+    async def _once(self) -> None:
+        async with self._database.reading() as session:
+            offset = await inbox.next_offset(session, self._calendar.now())
+        updates = await self._bot.get_updates(
+            offset=offset, timeout=self._poll_timeout, allowed_updates=["message", "callback_query", "my_chat_member"]
+        )
+        if updates:
+            now = self._calendar.now()
+            stored = [update.to_dict() for update in updates]
+            await self._database.write(lambda session: inbox.store(session, stored, now))
+            log.debug("updates-stored", extra={"count": len(updates)})
+
+
+class InboxWorker(Puller[Claimed]):
+    """Handles stored updates: each chat in order, many chats at once, effect and "handled" in one commit."""
+
+    def __init__(
+        self,
+        database: Database,
+        bot: Bot,
+        *,
+        handle: Handle,
+        on_failed: OnFailed,
+        machine: Machine,
+        worker: str,
+        concurrency: int = 16,
+    ) -> None:
+        super().__init__(database, topic=inbox.TOPIC, concurrency=concurrency)
+        self._bot = bot
+        self._handle = handle
+        self._on_failed = on_failed
+        self._machine = machine
+        self._worker = worker
+
+    async def begin(self) -> None:
+        """Frees what a process that is gone had leased."""
+        await self.database.write(lambda session: inbox.release_others(session, self._worker))
+
+    async def idle_seconds(self) -> float:
+        """A failed update waits a moment for its next try, so look often."""
+        return 1.0
+
+    async def claim(self, limit: int) -> Sequence[Claimed]:
+        """The next open update of as many chats."""
+        now = self._machine.now()
+        return await self.database.write(
+            lambda session: inbox.claim(
+                session, self._worker, machine_now=now, lease_seconds=LEASE_SECONDS, limit=limit
+            )
+        )
+
+    async def work(self, row: Claimed) -> None:
+        """Fetches the file that an update carries, then handles it in one write."""
+        try:
+            document, left_out = await self._document(row)
+            if document is not None or left_out is not None:
+                kept = await self.database.write(
+                    lambda session: inbox.keep_document(session, row, self._worker, document, left_out)
+                )
+                if not kept:
+                    return
+            await self.database.write(lambda session: self._job(session, row, document))
+        except LeaseLost:
+            log.warning("update-lease-lost", extra={"update": row.update_id})
+        except Exception as error:
+            log.exception("update-failed", extra={"update": row.update_id, "tries": row.tries})
+            await self._after(row, error)
+
+    async def _job(self, session: AsyncSession, row: Claimed, document: bytes | None) -> None:
+        await self._handle(session, row.payload, document, row.stored_at)
+        await session.flush()
+        if not await inbox.handled(session, row.update_id, self._worker):
+            raise LeaseLost(f"update {row.update_id} was taken over by another worker")
+
+    async def _after(self, row: Claimed, error: Exception) -> None:
+        now = self._machine.now()
+        failure = type(error).__name__
+        failed = await self.database.write(
+            lambda session: inbox.retry_or_fail(session, row.update_id, self._worker, failure=failure, machine_now=now)
+        )
+        if failed:
+            await self.database.write(lambda session: self._on_failed(session, row.chat, row.update_id))
+
+    async def _document(self, row: Claimed) -> tuple[bytes | None, str | None]:
+        """The file's bytes, or the reason why it is left out; neither when there is none."""
+        document = (row.payload.get("message") or {}).get("document")
+        if document is None or row.document is not None:
+            return row.document, None
+        if (document.get("file_size") or 0) > LARGEST_DOCUMENT:
+            return None, "too-large"
+        try:
+            file = await self._bot.get_file(document["file_id"])
+            return bytes(await file.download_as_bytearray()), None
+        except TelegramError as error:
+            log.warning("document-not-fetched", extra={"update": row.update_id, "error": type(error).__name__})
+            return None, "not-fetched"
+
+
+# --- the chat library, driven by hand ---------------------------------------------------------------------------------
+
+
+class NotHandled(RuntimeError):
+    """No handler ran for an update: there is none, or its context could not be built."""
+
+
+_RAN: ContextVar[list[bool]] = ContextVar("ran")
+
+
+class QuietApplication(Application[Any, Any, Any, Any, Any, Any]):
+    """An Application whose handlers' exceptions come out instead of being logged."""
+
+    async def process_error(self, update: object, error: Exception, *args: Any, **more: Any) -> bool:
+        """Raises the handler's exception, so that its transaction is undone."""
+        raise error
+
+
+def built(token: str, api_url: str, handlers: Sequence[BaseHandler[Any, Any, Any]]) -> QuietApplication:
+    """The chat library's application on our transport, without its own receiving loop."""
+    application = (
+        ApplicationBuilder()
+        .application_class(QuietApplication)
+        .token(token)
+        .base_url(f"{api_url.rstrip('/')}/bot")
+        .base_file_url(f"{api_url.rstrip('/')}/file/bot")
+        .request(AiohttpRequest())
+        .get_updates_request(AiohttpRequest(connections=2, read_timeout=POLL_TIMEOUT + 15.0))
+        .updater(None)
+        .job_queue(None)
+        .build()
+    )
+    for handler in handlers:
+        handler.callback = _counted(handler.callback)
+        application.add_handler(handler)
+    if not isinstance(application, QuietApplication):
+        raise TypeError(f"the library built a {type(application).__name__}")
+    return application
+
+
+def _counted(callback: Callable[..., Coroutine[Any, Any, None]]) -> Callable[..., Coroutine[Any, Any, None]]:
+    async def run(update: Any, context: Any) -> None:
+        _RAN.get().append(True)
+        await callback(update, context)
+
+    return run
+
+
+async def dispatch(application: QuietApplication, update: Mapping[str, Any]) -> None:
+    """Runs the one handler that an update has, in this task. Raises what it raises, or NotHandled."""
+    parsed = Update.de_json(dict(update), application.bot)
+    ran: list[bool] = []
+    token = _RAN.set(ran)
+    try:
+        await application.process_update(parsed)
+    finally:
+        _RAN.reset(token)
+    if not ran:
+        raise NotHandled(f"update {update.get('update_id')} had no handler that ran")

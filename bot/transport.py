@@ -1,0 +1,136 @@
+"""Requests to the chat platform over aiohttp, with "never connected" and "answer lost" kept apart.
+
+The token stands in every address, so no address ever appears in an error or a log record from here.
+"""
+
+from __future__ import annotations
+
+import logging
+from typing import Any, TypeVar
+
+import aiohttp
+from telegram.error import NetworkError, TelegramError, TimedOut
+from telegram.request import BaseRequest, RequestData
+
+from db.writer import inside_write
+
+T = TypeVar("T")
+
+LARGEST_ANSWER = 20 * 2**20
+"""Bytes: more than this is not read. The platform lets a bot download 20 MB at most."""
+
+IDLE_SECONDS = 15.0
+"""An idle connection is closed after so long, well before the platform would: a request that meets a closing
+connection counts as lost."""
+
+
+class NeverConnected(NetworkError):
+    """The request surely never reached the platform."""
+
+
+class AnswerLost(TimedOut):
+    """The request may have reached the platform; its answer did not reach us."""
+
+
+class CallInsideWrite(TelegramError):
+    """Somebody called the platform inside the writer's transaction; put a row into the outbox instead."""
+
+
+class AiohttpRequest(BaseRequest):
+    """python-telegram-bot's way to the platform, over one aiohttp session. Timeouts are seconds."""
+
+    def __init__(self, *, connections: int = 64, read_timeout: float = 20.0, connect_timeout: float = 5.0) -> None:
+        self._connections = connections
+        self._read_timeout = read_timeout
+        self._connect_timeout = connect_timeout
+        self._session: aiohttp.ClientSession | None = None
+
+    @property
+    def read_timeout(self) -> float:
+        """Seconds to wait for an answer unless a call says otherwise."""
+        return self._read_timeout
+
+    async def initialize(self) -> None:
+        """Open the session, if it is not open yet."""
+        if self._session is None:
+            connector = aiohttp.TCPConnector(limit=self._connections, keepalive_timeout=IDLE_SECONDS)
+            self._session = aiohttp.ClientSession(connector=connector)
+
+    async def shutdown(self) -> None:
+        """Close the session and all its connections."""
+        if self._session is not None:
+            await self._session.close()
+            self._session = None
+
+    async def do_request(
+        self,
+        url: str,
+        method: str,
+        request_data: RequestData | None = None,
+        read_timeout: Any = BaseRequest.DEFAULT_NONE,
+        write_timeout: Any = BaseRequest.DEFAULT_NONE,
+        connect_timeout: Any = BaseRequest.DEFAULT_NONE,
+        pool_timeout: Any = BaseRequest.DEFAULT_NONE,
+    ) -> tuple[int, bytes]:
+        """The status and body of the answer. Raises `NeverConnected`, `AnswerLost` or `CallInsideWrite`.
+
+        A wait for a free connection counts into the time to connect; there is no time limit for writing apart
+        from that for the answer.
+        """
+        if inside_write():
+            raise CallInsideWrite("no call to the platform inside a write: put a row into the outbox")
+        timeout = aiohttp.ClientTimeout(
+            total=None,
+            connect=_or(connect_timeout, self._connect_timeout),
+            sock_read=_or(read_timeout, self._read_timeout),
+        )
+        try:
+            return await self._ask(url, method, request_data, timeout)
+        except _NEVER_CONNECTED as error:
+            failure: TelegramError = NeverConnected(f"never connected: {type(error).__name__}")
+        except (aiohttp.ClientError, TimeoutError, OSError) as error:
+            failure = AnswerLost(f"answer lost: {type(error).__name__}")
+        raise failure
+
+    async def _ask(
+        self, url: str, method: str, data: RequestData | None, timeout: aiohttp.ClientTimeout
+    ) -> tuple[int, bytes]:
+        if self._session is None:
+            raise NeverConnected("never connected: the transport is not open")
+        sent = None if data is None else _form(data)
+        async with self._session.request(method, url, data=sent, timeout=timeout, allow_redirects=False) as answer:
+            return answer.status, await _body(answer)
+
+
+_NEVER_CONNECTED = (aiohttp.ClientConnectorError, aiohttp.ConnectionTimeoutError, aiohttp.InvalidURL)
+
+
+def _or(given: T | Any, default: T) -> T | Any:
+    return default if given is BaseRequest.DEFAULT_NONE else given
+
+
+def _form(data: RequestData) -> aiohttp.FormData | dict[str, str]:
+    if not data.contains_files:
+        return data.json_parameters
+    form = aiohttp.FormData(data.json_parameters)
+    for name, (filename, content, mimetype) in (data.multipart_data or {}).items():
+        form.add_field(name, content, filename=filename, content_type=mimetype)
+    return form
+
+
+async def _body(answer: aiohttp.ClientResponse) -> bytes:
+    chunks, size = [], 0
+    async for chunk in answer.content.iter_chunked(2**16):
+        size += len(chunk)
+        if size > LARGEST_ANSWER:
+            raise AnswerLost(f"answer lost: more than {LARGEST_ANSWER} bytes")
+        chunks.append(chunk)
+    return b"".join(chunks)
+
+
+def quiet_library_logs() -> None:
+    """Keep the chat library's own records to itself: they quote messages, and at start the token."""
+    library = logging.getLogger("telegram")
+    library.propagate = False
+    if not library.handlers:
+        library.addHandler(logging.NullHandler())
