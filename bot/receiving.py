@@ -181,8 +181,8 @@ class QuietApplication(Application[Any, Any, Any, Any, Any, Any]):
         raise error
 
 
-def built(token: str, api_url: str, handlers: Sequence[BaseHandler[Any, Any, Any]]) -> QuietApplication:
-    """The chat library's application on our transport, without its own receiving loop."""
+def built(token: str, api_url: str) -> QuietApplication:
+    """The chat library's application on our transport, without its own receiving loop and without handlers."""
     application = (
         ApplicationBuilder()
         .application_class(QuietApplication)
@@ -195,12 +195,16 @@ def built(token: str, api_url: str, handlers: Sequence[BaseHandler[Any, Any, Any
         .job_queue(None)
         .build()
     )
-    for handler in handlers:
-        handler.callback = _counted(handler.callback)
-        application.add_handler(handler)
     if not isinstance(application, QuietApplication):
         raise TypeError(f"the library built a {type(application).__name__}")
     return application
+
+
+def add_handlers(application: QuietApplication, handlers: Sequence[BaseHandler[Any, Any, Any]]) -> None:
+    """Adds handlers in the order in which they are asked; each counts when it runs."""
+    for handler in handlers:
+        handler.callback = _counted(handler.callback)
+        application.add_handler(handler)
 
 
 def _counted(callback: Callable[..., Coroutine[Any, Any, None]]) -> Callable[..., Coroutine[Any, Any, None]]:

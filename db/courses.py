@@ -62,18 +62,13 @@ def move(course: Course, position: Position) -> None:
 
 async def row_on(session: AsyncSession, course: Course, day: date) -> LedgerRow | None:
     """The course's row of one local date."""
-    return await session.scalar(
-        select(LedgerRow).where(LedgerRow.course_id == course.id, LedgerRow.local_date == day)
-    )
+    return await session.scalar(select(LedgerRow).where(LedgerRow.course_id == course.id, LedgerRow.local_date == day))
 
 
 async def last_row(session: AsyncSession, course: Course) -> LedgerRow | None:
     """The course's newest row."""
     return await session.scalar(
-        select(LedgerRow)
-        .where(LedgerRow.course_id == course.id)
-        .order_by(LedgerRow.local_date.desc())
-        .limit(1)
+        select(LedgerRow).where(LedgerRow.course_id == course.id).order_by(LedgerRow.local_date.desc()).limit(1)
     )
 
 
@@ -151,10 +146,7 @@ async def history(session: AsyncSession, course: Course) -> list[tuple[LedgerRow
         .where(LedgerRow.course_id == course.id)
         .order_by(LedgerRow.local_date)
     )
-    return [
-        (row, _entry(row, said, sent=state == "sent", recorded=recorded))
-        for row, said, state, recorded in found
-    ]
+    return [(row, _entry(row, said, sent=state == "sent", recorded=recorded)) for row, said, state, recorded in found]
 
 
 def _entry(row: LedgerRow, said: CheckInRow | None, *, sent: bool, recorded: bool) -> Entry:
@@ -203,9 +195,7 @@ async def last_answer_id(session: AsyncSession, course: Course) -> int | None:
     )
 
 
-async def rows_between(
-    session: AsyncSession, course: Course, first: date, last: date
-) -> list[tuple[LedgerRow, Entry]]:
+async def rows_between(session: AsyncSession, course: Course, first: date, last: date) -> list[tuple[LedgerRow, Entry]]:
     """The rows of a course from the first to the last date, both included."""
     return [pair for pair in await history(session, course) if first <= pair[0].local_date <= last]
 

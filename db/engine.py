@@ -102,9 +102,7 @@ async def sqlite_version(connection: AsyncConnection) -> str:
 
 
 @asynccontextmanager
-async def _engine(
-    address: URL, *, begin: str, pool: int, read_only: bool = False
-) -> AsyncIterator[AsyncEngine]:
+async def _engine(address: URL, *, begin: str, pool: int, read_only: bool = False) -> AsyncIterator[AsyncEngine]:
     engine = create_async_engine(
         address,
         connect_args={"isolation_level": None},

@@ -181,9 +181,7 @@ def _free(machine_now: float) -> Select[int]:
         other.state.in_(_OPEN),
         or_(
             other.update_id < Inbox.update_id,
-            and_(
-                other.update_id != Inbox.update_id, other.state == "leased", other.lease_until > machine_now
-            ),
+            and_(other.update_id != Inbox.update_id, other.state == "leased", other.lease_until > machine_now),
         ),
     )
     return select(Inbox.update_id).where(

@@ -41,9 +41,7 @@ async def new_coach_link(session: AsyncSession, now: datetime) -> str:
     return token
 
 
-async def use_coach_link(
-    session: AsyncSession, token: str, person: Person, now: datetime
-) -> LinkProblem | None:
+async def use_coach_link(session: AsyncSession, token: str, person: Person, now: datetime) -> LinkProblem | None:
     """Uses up a coach link for a person, in one statement, so that it opens once."""
     used = await session.execute(
         update(CoachLink)

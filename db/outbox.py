@@ -221,9 +221,7 @@ async def _tidy(session: AsyncSession, machine_now: float, now: datetime) -> Non
     )
     await _set(session, late, state=State.SKIPPED, why="late")
     await _set(session, orphan, state=State.SKIPPED, why="nothing-to-edit")
-    expired = and_(
-        Outbox.state.in_([_LEASED, _SENDING]), Outbox.state == _LEASED, Outbox.lease_until <= machine_now
-    )
+    expired = and_(Outbox.state.in_([_LEASED, _SENDING]), Outbox.state == _LEASED, Outbox.lease_until <= machine_now)
     await _set(session, expired, state=State.WAITING, worker=None, lease_until=None)
 
 
@@ -266,9 +264,7 @@ async def _keep_message_ids(connection: AsyncConnection, marks: Sequence[Mark]) 
         .where(table.c.id == bindparam("row"))
         .values(message_id=bindparam("message"), sent_at=bindparam("moment"))
     )
-    await connection.execute(
-        statement, [{"row": m.id, "message": m.message_id, "moment": m.at} for m in marks]
-    )
+    await connection.execute(statement, [{"row": m.id, "message": m.message_id, "moment": m.at} for m in marks])
 
 
 async def failed(
@@ -294,9 +290,7 @@ async def failed(
     return following
 
 
-def _columns(
-    following: Next, payload: Mapping[str, Any], machine_now: float, now: datetime
-) -> dict[str, Any]:
+def _columns(following: Next, payload: Mapping[str, Any], machine_now: float, now: datetime) -> dict[str, Any]:
     return {
         "state": following.state,
         "why": following.why,
@@ -308,9 +302,7 @@ def _columns(
     }
 
 
-async def _now_unreachable(
-    session: AsyncSession, chat: int, now: datetime, on_unreachable: OnUnreachable
-) -> None:
+async def _now_unreachable(session: AsyncSession, chat: int, now: datetime, on_unreachable: OnUnreachable) -> None:
     statement = (
         update(Person)
         .where(Person.chat == chat, Person.unreachable_since.is_(None))
@@ -328,9 +320,7 @@ async def release(session: AsyncSession, worker: str) -> int:
     return await _set(session, mine, state=State.WAITING, worker=None, lease_until=None)
 
 
-async def recover(
-    session: AsyncSession, *, machine_now: float, now: datetime, all_but: str | None = None
-) -> int:
+async def recover(session: AsyncSession, *, machine_now: float, now: datetime, all_but: str | None = None) -> int:
     """Deal with what was being sent when its worker died, as with a lost answer; returns how many.
 
     Those whose lease is over; with `all_but`, at the start of the only process, everyone's but that worker's,
@@ -372,9 +362,7 @@ async def open_work(session: AsyncSession, limit: int = 20) -> list[str]:
     flying = columns.where(Outbox.state.in_([_LEASED, _SENDING])).order_by(Outbox.chat).limit(limit)
     waiting = columns.where(Outbox.state == _WAITING).order_by(Outbox.lane, Outbox.id).limit(limit)
     rows = [*(await session.execute(flying)), *(await session.execute(waiting))]
-    return [f"message {id_} ({kind}) is {state} after {tries} tries" for id_, kind, state, tries in rows][
-        :limit
-    ]
+    return [f"message {id_} ({kind}) is {state} after {tries} tries" for id_, kind, state, tries in rows][:limit]
 
 
 async def _set(session: AsyncSession, where: ColumnElement[bool], **values: Any) -> int:

@@ -37,9 +37,7 @@ async def mark_unreachable(session: AsyncSession, chat: int, now: datetime) -> P
 
 async def agree(session: AsyncSession, person: Person, *, text_version: str, now: datetime) -> None:
     """Stores an explicit agreement: which text, in which language, when."""
-    session.add(
-        Consent(person_id=person.id, text_version=text_version, language=person.language, given_at=now)
-    )
+    session.add(Consent(person_id=person.id, text_version=text_version, language=person.language, given_at=now))
 
 
 async def has_agreed(session: AsyncSession, person: Person, text_version: str) -> bool:
@@ -57,9 +55,7 @@ async def has_agreed(session: AsyncSession, person: Person, text_version: str) -
 async def withdraw(session: AsyncSession, person: Person, now: datetime) -> None:
     """Takes back every standing agreement of a person."""
     await session.execute(
-        update(Consent)
-        .where(Consent.person_id == person.id, Consent.withdrawn_at.is_(None))
-        .values(withdrawn_at=now)
+        update(Consent).where(Consent.person_id == person.id, Consent.withdrawn_at.is_(None)).values(withdrawn_at=now)
     )
 
 

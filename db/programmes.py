@@ -34,8 +34,6 @@ async def store(
 async def of_coach(session: AsyncSession, coach: Coach) -> Sequence[ProgrammeVersion]:
     """A coach's versions, newest first."""
     found = await session.scalars(
-        select(ProgrammeVersion)
-        .where(ProgrammeVersion.coach_id == coach.id)
-        .order_by(ProgrammeVersion.id.desc())
+        select(ProgrammeVersion).where(ProgrammeVersion.coach_id == coach.id).order_by(ProgrammeVersion.id.desc())
     )
     return found.all()

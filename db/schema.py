@@ -379,9 +379,7 @@ class Outbox(Base):
 
     __tablename__ = "outbox"
     __table_args__ = (
-        _partial(
-            "uq_outbox_one_in_flight_a_chat", "chat", where="state IN ('leased', 'sending')", unique=True
-        ),
+        _partial("uq_outbox_one_in_flight_a_chat", "chat", where="state IN ('leased', 'sending')", unique=True),
         _partial("ix_outbox_waiting", "lane", "id", where="state = 'waiting'"),
         _partial("ix_outbox_waiting_chat", "chat", "lane", "id", where="state = 'waiting'"),
         _partial("ix_outbox_waiting_edits", "edits", where="state = 'waiting' AND edits IS NOT NULL"),

@@ -102,9 +102,7 @@ def announce(topic: str) -> None:
 def _current() -> _Running:
     running = _running.get()
     if running is None:
-        raise NotInsideWrite(
-            "this needs the writer's transaction: call it inside a function given to write()"
-        )
+        raise NotInsideWrite("this needs the writer's transaction: call it inside a function given to write()")
     return running
 
 
@@ -154,9 +152,7 @@ class Writer:
 
     def _future(self) -> asyncio.Future[Any]:
         if inside_write():
-            raise NestedWrite(
-                "a function inside the writer must use its own session, not call the writer again"
-            )
+            raise NestedWrite("a function inside the writer must use its own session, not call the writer again")
         if self._closing:
             raise WriterClosed("the writer has stopped: nothing was written")
         return asyncio.get_running_loop().create_future()
@@ -219,9 +215,7 @@ def _by_merger(waiting: Sequence[_Waiting]) -> dict[Merger[Any], list[_Waiting]]
     return alike
 
 
-async def _merge(
-    connection: AsyncConnection, merger: Merger[Any], alike: Sequence[_Waiting], group: _Group
-) -> None:
+async def _merge(connection: AsyncConnection, merger: Merger[Any], alike: Sequence[_Waiting], group: _Group) -> None:
     try:
         async with connection.begin_nested():
             held = await merger(connection, [one.item for one in alike])
@@ -231,9 +225,7 @@ async def _merge(
         group.outcomes.extend((one.future, result) for one, result in zip(alike, held, strict=True))
 
 
-async def _run(
-    connection: AsyncConnection, job: Job[Any], future: asyncio.Future[Any], group: _Group
-) -> None:
+async def _run(connection: AsyncConnection, job: Job[Any], future: asyncio.Future[Any], group: _Group) -> None:
     session = AsyncSession(bind=connection, join_transaction_mode="create_savepoint", expire_on_commit=False)
     running = _Running(session)
     token = _running.set(running)

@@ -141,15 +141,11 @@ async def _fresh_votes(desk: Desk, course: Course, before: CheckIn, after: Check
     settings = day.settings_of(await desk.programme(course))
     earlier = votes(Evidence(before, settings=settings))
     return [
-        vote
-        for vote in votes(Evidence(after, settings=settings))
-        if vote not in earlier and vote.rule != "unsure-flag"
+        vote for vote in votes(Evidence(after, settings=settings)) if vote not in earlier and vote.rule != "unsure-flag"
     ]
 
 
-async def _tell_of_denial(
-    desk: Desk, course: Course, row: LedgerRow, before: CheckIn, after: CheckIn
-) -> None:
+async def _tell_of_denial(desk: Desk, course: Course, row: LedgerRow, before: CheckIn, after: CheckIn) -> None:
     if before.flag_state is FlagState.UNSURE and after.flag_state is FlagState.DENIED:
         await telling.tell_of(
             desk, course, cause="flag-denied", at_once=False, row=row, facts={"flag": str(after.flag)}
@@ -190,9 +186,7 @@ async def _late(
         await desk.say(person, Message(text, buttons))
     elif open_today and any(vote.verdict is Verdict.REST for vote in fresh):
         position = courses.position_of(course)
-        off = Decision(
-            RowKind.REST, way.let_go(position), prescribed=True, votes=tuple(fresh), reason=fresh[0].rule
-        )
+        off = Decision(RowKind.REST, way.let_go(position), prescribed=True, votes=tuple(fresh), reason=fresh[0].rule)
         courses.fill_row(newest, course, off)
         await day.show(desk, person, course, newest)
     elif open_today and (newest.decision or {}).get("reason") == "unanswered" and said.pain is not None:
@@ -261,9 +255,7 @@ async def measure(desk: Desk, person: Person, course: Course, row: LedgerRow, va
         await desk.say(person, Message(text))
         return True
     first = await _recorded(desk, course, task.measure, None)
-    desk.session.add(
-        MeasureRow(course_id=course.id, ledger_id=row.id, measure=test.key, value=value, at=desk.now)
-    )
+    desk.session.add(MeasureRow(course_id=course.id, ledger_id=row.id, measure=test.key, value=value, at=desk.now))
     await desk.session.flush()
     await note(desk, person, row, [("measure", str(value))])
     text = words.say("checkin.measured", value=_plain(value), unit=test.unit)

@@ -6,8 +6,6 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import timedelta
 
-from plans.programme import Programme
-from plans.reading import ProgrammeErrors, read_programme
 from sqlalchemy import select
 
 from bot.flows import telling
@@ -21,6 +19,8 @@ from plans import course as way
 from plans import dose, lint
 from plans.checkin import CheckIn, Flag
 from plans.course import Entry, RowKind
+from plans.programme import Programme
+from plans.reading import ProgrammeErrors, read_programme
 
 SHOWN = 12
 """Problems or findings in one message; the rest is counted."""
@@ -113,9 +113,7 @@ async def invite(desk: Desk, person: Person, coach: Coach, version_id: int, plac
     token = await links.new_invite(desk.session, coach, version, places=places, now=desk.now)
     until = (desk.now + timedelta(days=links.INVITE_DAYS)).date().isoformat()
     link = f"https://t.me/{desk.bot_username}?start={token}"
-    text = desk.words(person).say(
-        "coach.invitation", title=version.title, link=link, places=places, until=until
-    )
+    text = desk.words(person).say("coach.invitation", title=version.title, link=link, places=places, until=until)
     await desk.say(person, Message(text))
 
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
-from plans.programme import Programme
 from sqlalchemy import select
 
 from bot.flows import showing, telling, times
@@ -17,6 +16,7 @@ from db.schema import Course, LedgerRow, Overrule, Person
 from plans import course as way
 from plans import localtime
 from plans.course import Decision, Entry, Overruling, Question, RowKind
+from plans.programme import Programme
 from plans.rules import Settings, Verdict
 from plans.talk import is_begun
 
@@ -43,9 +43,7 @@ async def morning(desk: Desk, person_id: int) -> None:
 async def _next_date(desk: Desk, person: Person, course: Course) -> date:
     """The first date without a row that this person's zone has."""
     last = await courses.last_row(desk.session, course)
-    first = (
-        last.local_date + timedelta(days=1) if last else (course.starts_on or times.today(person, desk.now))
-    )
+    first = last.local_date + timedelta(days=1) if last else (course.starts_on or times.today(person, desk.now))
     while not localtime.date_exists(first, times.zone_of(person)):
         first += timedelta(days=1)
     return first
@@ -87,9 +85,7 @@ async def make(desk: Desk, person: Person, course: Course, day: date, *, by_itse
     programme = await desk.programme(course)
     if course.state == CourseState.WAITING:
         waiting = Decision(RowKind.WAITING, courses.position_of(course), reason="waiting")
-        await courses.make_row(
-            desk.session, course, waiting, day=day, zone=times.zone_of(person), now=desk.now
-        )
+        await courses.make_row(desk.session, course, waiting, day=day, zone=times.zone_of(person), now=desk.now)
         if not by_itself:
             coach = await telling.coach_person(desk, course)
             await desk.say(person, Message(desk.words(person).say("day.waiting", coach=coach.label)))
@@ -99,9 +95,7 @@ async def make(desk: Desk, person: Person, course: Course, day: date, *, by_itse
     if decision.kind is None:
         await finish(desk, person, course)
         return
-    row = await courses.make_row(
-        desk.session, course, decision, day=day, zone=times.zone_of(person), now=desk.now
-    )
+    row = await courses.make_row(desk.session, course, decision, day=day, zone=times.zone_of(person), now=desk.now)
     await _tell_of_making(desk, course, past, row, decision)
     if decision.kind is RowKind.WAITING:
         course.state = CourseState.WAITING
@@ -150,9 +144,7 @@ async def finish(desk: Desk, person: Person, course: Course) -> None:
     await desk.say(coach, Message(desk.words(coach).say("coach.finished", label=person.label)))
 
 
-async def show(
-    desk: Desk, person: Person, course: Course, row: LedgerRow, *, by_itself: bool = False
-) -> None:
+async def show(desk: Desk, person: Person, course: Course, row: LedgerRow, *, by_itself: bool = False) -> None:
     """Sends a row's message and remembers it as the one that carries the row's buttons."""
     message = await message_of(desk, person, course, row)
     if by_itself:
@@ -238,16 +230,12 @@ async def _decide(desk: Desk, course: Course, programme: Programme, past: list[E
     return decision
 
 
-async def _tell_of_making(
-    desk: Desk, course: Course, past: list[Entry], row: LedgerRow, decision: Decision
-) -> None:
+async def _tell_of_making(desk: Desk, course: Course, past: list[Entry], row: LedgerRow, decision: Decision) -> None:
     """What the coach hears of when a row is made: the list's votes, the morning's news, an answer that stays away."""
     fresh = [vote for vote in decision.votes if vote.rule in ("morning-after", "lapse")]
     await telling.tell(desk, course, fresh, row=row)
     if decision.question is Question.FLAG:
-        await telling.tell_of(
-            desk, course, cause="unsure-flag", at_once=True, row=row, facts={"flag": "unsure"}
-        )
+        await telling.tell_of(desk, course, cause="unsure-flag", at_once=True, row=row, facts={"flag": "unsure"})
     elif decision.kind is RowKind.ASKING and past and past[-1].kind is RowKind.ASKING:
         await telling.tell_of(desk, course, cause="no-answer", at_once=False, row=row)
     unmeasured = [e for e in past[-2:] if e.kind is RowKind.MEASURE and not e.recorded]

@@ -6,8 +6,6 @@ from dataclasses import dataclass, field
 from datetime import datetime
 from functools import lru_cache
 
-from plans.programme import Programme
-from plans.reading import read_programme
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.words import Words, words
@@ -15,6 +13,8 @@ from bot.words.message import Message
 from db import outbox
 from db.delivery import Kind
 from db.schema import Course, Person, ProgrammeVersion
+from plans.programme import Programme
+from plans.reading import read_programme
 
 TERMS = "2026-11"
 """The version of the text that a client agrees to."""

@@ -54,9 +54,7 @@ async def _be_invited(desk: Desk, person: Person, token: str) -> None:
         await desk.say(person, Message(words.say("joining.already")))
         return
     if course is None:
-        course = Course(
-            person_id=person.id, coach_id=0, version_id=0, state=CourseState.JOINING, day=1, level=0
-        )
+        course = Course(person_id=person.id, coach_id=0, version_id=0, state=CourseState.JOINING, day=1, level=0)
         course.rests_taken, course.created_at = 0, desk.now
         desk.session.add(course)
     course.coach_id, course.version_id, course.invite_id = invite.coach_id, invite.version_id, invite.id
@@ -199,11 +197,7 @@ async def _after_setting(desk: Desk, person: Person) -> None:
 
 async def begin(desk: Desk, person: Person, course: Course, value: str) -> None:
     """Begins today or tomorrow; after "something of this" the coach's word comes first."""
-    if (
-        course.state != CourseState.JOINING
-        or course.screened is None
-        or None in (person.zone, person.morning)
-    ):
+    if course.state != CourseState.JOINING or course.screened is None or None in (person.zone, person.morning):
         return
     words = desk.words(person)
     today = times.today(person, desk.now)

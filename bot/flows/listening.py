@@ -103,9 +103,7 @@ async def _is_a_plain_request(desk: Desk, person: Person, course: Course, reply:
     return True
 
 
-async def _is_an_open_number(
-    desk: Desk, person: Person, course: Course, row: LedgerRow, reply: Reply
-) -> bool:
+async def _is_an_open_number(desk: Desk, person: Person, course: Course, row: LedgerRow, reply: Reply) -> bool:
     """A bare number answers the number question that is open, or is the day's test."""
     if reply.number is None or reply.completion is not None:
         return False
@@ -114,9 +112,7 @@ async def _is_an_open_number(
     asked_pain = next_ask(said) is Ask.PAIN or (newest is not None and newest.kind == RowKind.ASKING)
     if asked_pain:
         if reply.number != int(reply.number) or not 0 <= reply.number <= 10:
-            await desk.say(
-                person, Message(desk.words(person).say("checkin.off_scale", found=f"{reply.number:g}"))
-            )
+            await desk.say(person, Message(desk.words(person).say("checkin.off_scale", found=f"{reply.number:g}")))
         else:
             await checkin.change(desk, person, course, row, said, _with_pain(said, int(reply.number)))
         return True

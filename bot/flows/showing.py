@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from markupsafe import Markup
-from plans.programme import Programme
 
 from bot.words import Words
 from bot.words.doses import headline, session_lines
@@ -15,6 +14,7 @@ from plans import easing, movements
 from plans.checkin import CheckIn, Flag, Kind
 from plans.course import Decision, Entry, Question, RowKind, open_question
 from plans.measures import MEASURES
+from plans.programme import Programme
 from plans.rules import Verdict
 from plans.talk import Ask, next_ask
 
@@ -43,9 +43,7 @@ def _session(words: Words, programme: Programme, pairs: Pairs) -> Markup:
     measure = MEASURES[test.measure] if test else None
     told = None
     if test and measure and not entry.recorded:
-        told = words.say(
-            "day.measure", name=measure.name, trials=test.trials, how=measure.how, unit=measure.unit
-        )
+        told = words.say("day.measure", name=measure.name, trials=test.trials, how=measure.how, unit=measure.unit)
     return words.say(
         "day.session",
         headline=headline(day, gettext=words.gettext),
@@ -207,9 +205,7 @@ def _ask_pain(words: Words, row: int) -> tuple[Markup, Rows]:
 
 def _ask_half(words: Words, row: int) -> tuple[Markup, Rows]:
     _ = words.gettext
-    rows = column(
-        Button(_("Less than half"), f"c:{row}:half:no"), Button(_("Half or more"), f"c:{row}:half:yes")
-    )
+    rows = column(Button(_("Less than half"), f"c:{row}:half:no"), Button(_("Half or more"), f"c:{row}:half:yes"))
     return words.say("checkin.ask_half"), rows
 
 
@@ -222,9 +218,7 @@ def _ask_why(words: Words, row: int) -> tuple[Markup, Rows]:
         (_("Ill"), "ill"),
         (_("Something else"), "other"),
     )
-    return words.say("checkin.ask_why"), column(
-        *(Button(label, f"c:{row}:why:{key}") for label, key in pairs)
-    )
+    return words.say("checkin.ask_why"), column(*(Button(label, f"c:{row}:why:{key}") for label, key in pairs))
 
 
 def _ask_kind(words: Words, row: int) -> tuple[Markup, Rows]:
@@ -237,9 +231,7 @@ def _ask_kind(words: Words, row: int) -> tuple[Markup, Rows]:
         (_("Pop, bruise, swelling, no weight on it"), Kind.POP),
         (_("Something else"), Kind.OTHER),
     )
-    return words.say("checkin.ask_kind"), column(
-        *(Button(label, f"c:{row}:kind:{key}") for label, key in pairs)
-    )
+    return words.say("checkin.ask_kind"), column(*(Button(label, f"c:{row}:kind:{key}") for label, key in pairs))
 
 
 def _ask_place(words: Words, row: int) -> tuple[Markup, Rows]:

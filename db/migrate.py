@@ -1,0 +1,63 @@
+"""Bringing a database to this version's tables, with Alembic and the migrations inside this package."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from importlib.resources import as_file, files
+from pathlib import Path
+from typing import Any
+
+from alembic.config import Config
+from alembic.migration import MigrationContext
+from alembic.runtime.environment import EnvironmentContext
+from alembic.script import ScriptDirectory
+from sqlalchemy import Connection
+
+from db.engine import sqlite_url, writing_engine
+from db.schema import Base
+
+
+async def upgrade(url: str) -> str:
+    """Makes the database if it is not there, runs the migrations it lacks, and returns its version."""
+    Path(sqlite_url(url).database or "").parent.mkdir(parents=True, exist_ok=True)
+    async with writing_engine(url) as engine, engine.begin() as connection:
+        await connection.run_sync(_upgrade)
+    return head()
+
+
+async def current(url: str) -> str | None:
+    """The version that a database is at; None for one without tables."""
+    async with writing_engine(url) as engine, engine.begin() as connection:
+        return await connection.run_sync(lambda sync: MigrationContext.configure(sync).get_current_revision())
+
+
+def head() -> str:
+    """The version that this program needs. Raises LookupError when the package has no migrations."""
+    with _script() as script:
+        found = script.get_current_head()
+    if found is None:
+        raise LookupError("the package holds no migrations")
+    return found
+
+
+def _upgrade(connection: Connection) -> None:
+    with _script() as script:
+
+        def steps(revision: Any, _context: Any) -> Any:
+            return script._upgrade_revs("head", revision)
+
+        _run(script, connection, steps)
+
+
+def _run(script: ScriptDirectory, connection: Connection, steps: Callable[[Any, Any], Any]) -> None:
+    with EnvironmentContext(Config(), script, fn=steps, destination_rev="head") as environment:
+        environment.configure(connection=connection, target_metadata=Base.metadata, render_as_batch=True)
+        environment.run_migrations()
+
+
+@contextmanager
+def _script() -> Iterator[ScriptDirectory]:
+    """The migrations as Alembic's script directory, wherever the package is installed."""
+    with as_file(files("db").joinpath("migrations")) as folder:
+        yield ScriptDirectory(str(folder))

@@ -1,0 +1,1 @@
+"""Alembic's folder: `versions/` has one file a step."""
