@@ -150,7 +150,7 @@ def _handling(application: QuietApplication) -> Callable[..., Any]:
     return handle
 
 
-# --- the commands that need all of it -----------------------------------------------------------------------------------
+# --- the commands that need all of it ------------------------------------------------------------
 
 
 async def serve(settings: Settings) -> None:
@@ -162,7 +162,7 @@ async def serve(settings: Settings) -> None:
         loop.add_signal_handler(name, stop.set)
     async with running(settings, calendar=SystemCalendar(), machine=SystemMachine()) as program:
         log.info("serving", extra={"bot": program.bot_username})
-        stopping = asyncio.ensure_future(stop.wait())
+        stopping: asyncio.Future[Any] = asyncio.ensure_future(stop.wait())
         await asyncio.wait([stopping, program.failed], return_when=asyncio.FIRST_COMPLETED)
         stopping.cancel()
         if program.failed.done():

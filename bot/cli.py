@@ -216,7 +216,7 @@ def _settings() -> Any:
     from bot.settings import Settings
 
     try:
-        return Settings()  # type: ignore[call-arg]
+        return Settings()
     except ValidationError as error:
         for problem in error.errors():
             name = "EASEWARD_" + "_".join(str(part) for part in problem["loc"]).upper() if problem["loc"] else ""

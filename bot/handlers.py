@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Awaitable, Callable, Mapping
+from collections.abc import Awaitable, Callable, Coroutine, Mapping
 from contextvars import ContextVar
 from dataclasses import dataclass
 from datetime import datetime
@@ -262,7 +262,7 @@ class _Rooms:
             raise LookupError(f"update {update.update_id} has no chat or user")
         return await people.known(desk.session, chat.id, label=_label(user), now=desk.now)
 
-    def commanded(self, act: Command) -> Callable[[Update, Context], Awaitable[None]]:
+    def commanded(self, act: Command) -> Callable[[Update, Context], Coroutine[Any, Any, None]]:
         async def handler(update: Update, context: Context) -> None:
             desk = self._desk(update)
             person = await self._person(desk, update)

@@ -35,10 +35,10 @@ class Puller(ABC, Generic[T]):
     async def work(self, row: T) -> None:
         """Do one row's work. An exception from here ends the loop and reaches whoever runs it."""
 
-    async def begin(self) -> None:  # noqa: B027 - nothing to do unless a loop says so
+    async def begin(self) -> None:
         """What happens before the first claim."""
 
-    async def finish(self) -> None:  # noqa: B027 - nothing to do unless a loop says so
+    async def finish(self) -> None:
         """What happens after the last row, whatever ended the loop."""
 
     async def idle_seconds(self) -> float:

@@ -49,3 +49,8 @@ async def due_by(session: AsyncSession, now: datetime, *, limit: int) -> Sequenc
 async def next_instant(session: AsyncSession) -> datetime | None:
     """The earliest instant at which anything is due."""
     return await session.scalar(select(Due.at).order_by(Due.at).limit(1))
+
+
+async def next_of(session: AsyncSession, kind: DueKind) -> datetime | None:
+    """The earliest instant at which something of a kind is due."""
+    return await session.scalar(select(Due.at).where(Due.kind == kind).order_by(Due.at).limit(1))

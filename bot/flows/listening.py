@@ -130,10 +130,9 @@ async def _take(desk: Desk, person: Person, course: Course, row: LedgerRow, repl
         await desk.say(person, Message(words.say("checkin.off_scale", found=text[:60])))
         return
     newest = await courses.last_row(desk.session, course)
-    if newest is not None and newest.kind == RowKind.ASKING and reply.morning is not None:
-        if await _asked(desk, course, newest) is Question.MORNING and reply.red_flag is None:
-            await checkin.take_morning(desk, person, course, newest, reply.morning)
-            return
+    if newest is not None and reply.morning is not None and await _asks_how_now(desk, course, newest, reply):
+        await checkin.take_morning(desk, person, course, newest, reply.morning)
+        return
     before = await courses.said_of(desk.session, row)
     after = merged(before, reply, find_flag(text))
     if after != before:
@@ -158,9 +157,12 @@ def _says_something(reply: Reply) -> bool:
     return bool(reply.sore) or any(fact is not None for fact in facts)
 
 
-async def _asked(desk: Desk, course: Course, newest: LedgerRow) -> Question | None:
+async def _asks_how_now(desk: Desk, course: Course, newest: LedgerRow, reply: Reply) -> bool:
+    """Whether "how is it now?" is open and nothing graver was said."""
+    if newest.kind != RowKind.ASKING or reply.red_flag is not None:
+        return False
     entries = [entry for _row, entry in await courses.history(desk.session, course)]
-    return open_question(entries, asked_on=newest.local_date)
+    return open_question(entries, asked_on=newest.local_date) is Question.MORNING
 
 
 async def _not_read(desk: Desk, person: Person, course: Course, text: str) -> None:

@@ -26,7 +26,7 @@ class Words:
         self._templates.policies["ext.i18n.trimmed"] = True
         self._templates.install_gettext_translations(catalogue, newstyle=True)  # type: ignore[attr-defined]
 
-    def say(self, name: str, **facts: object) -> Markup:
+    def say(self, name: str, /, **facts: object) -> Markup:
         """The message `file.part` with these facts in it, escaped for the platform's HTML.
 
         Raises KeyError when there is no such message.

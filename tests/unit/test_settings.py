@@ -27,7 +27,7 @@ def test_the_readme_gives_the_defaults() -> None:
 def test_a_token_can_come_from_a_file(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     (tmp_path / "token").write_text("123:abc\n", encoding="utf-8")
     monkeypatch.setenv("EASEWARD_TOKEN_FILE", str(tmp_path / "token"))
-    settings = Settings()  # type: ignore[call-arg]
+    settings = Settings()
     assert settings.token is not None
     assert settings.token.get_secret_value() == "123:abc"
     assert "abc" not in repr(settings)
@@ -36,4 +36,4 @@ def test_a_token_can_come_from_a_file(tmp_path: Path, monkeypatch: pytest.Monkey
 def test_a_token_file_that_is_not_there_is_named(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setenv("EASEWARD_TOKEN_FILE", str(tmp_path / "gone"))
     with pytest.raises(ValidationError, match="gone: No such file"):
-        Settings()  # type: ignore[call-arg]
+        Settings()
