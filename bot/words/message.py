@@ -35,13 +35,15 @@ class Message:
 
     def payload(self) -> dict[str, Any]:
         """The arguments of the platform's method, without chat and message."""
-        keyboard = [[{"text": b.label, "callback_data": b.data} for b in row] for row in self.rows]
-        return {
+        found: dict[str, Any] = {
             "text": str(self.text),
             "parse_mode": "HTML",
             "link_preview_options": {"is_disabled": True},
-            "reply_markup": {"inline_keyboard": keyboard},
         }
+        if self.rows:
+            keyboard = [[{"text": b.label, "callback_data": b.data} for b in row] for row in self.rows]
+            found["reply_markup"] = {"inline_keyboard": keyboard}
+        return found
 
 
 def joined(*parts: Markup | str | None) -> Markup:
