@@ -128,7 +128,7 @@ class Play:
         else:
             assert head.startswith(f"Day {cell.day}:"), f"{where}: {head}"
             assert head.endswith(LEVELS[cell.level]), f"{where}: {head}"
-            assert cell.level or "light" not in head.split("·")[-1], f"{where}: {head}"
+            assert cell.level or " · light" not in head, f"{where}: {head}"
         if cell.why is not None:
             assert cell.why in message.text, f"{where}: {message.text}"
         else:
