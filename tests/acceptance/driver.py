@@ -41,17 +41,17 @@ class Practice:
         self.address = address
         self._http = http
 
-    async def post(self, what: str, **body: object) -> dict[str, Any]:
+    async def post(self, path: str, /, **body: object) -> dict[str, Any]:
         """One documented POST; an error answer is an AssertionError with its words."""
-        async with self._http.post(f"{self.address}/practice/{what}", json=body) as answer:
+        async with self._http.post(f"{self.address}/practice/{path}", json=body) as answer:
             found = await answer.json()
             if answer.status != 200:
-                raise AssertionError(f"{what} {body}: {answer.status} {found}")
+                raise AssertionError(f"{path} {body}: {answer.status} {found}")
             return dict(found or {})
 
-    async def status_of(self, what: str, **body: object) -> int:
+    async def status_of(self, path: str, /, **body: object) -> int:
         """The status of one POST."""
-        async with self._http.post(f"{self.address}/practice/{what}", json=body) as answer:
+        async with self._http.post(f"{self.address}/practice/{path}", json=body) as answer:
             return answer.status
 
     async def messages(self, chat: int, *, after: int = 0) -> list[Said]:
