@@ -109,6 +109,7 @@ async def _engine(address: URL, *, begin: str, pool: int, read_only: bool = Fals
         pool_size=pool,
         max_overflow=0,
         pool_timeout=BUSY_MS / 1000,
+        hide_parameters=True,
     )
 
     @event.listens_for(engine.sync_engine, "connect")
