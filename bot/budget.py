@@ -52,9 +52,11 @@ class Budget:
         self.paused_until = max(self.paused_until, now + seconds)
 
     def complain(self, seconds: float, now: float) -> None:
-        """The platform said "too many": pause, and go on with a fifth less."""
+        """The platform said "too many": pause, and go on with a fifth less; once for all that were under way."""
+        first = now >= self.paused_until
         self.pause(seconds, now)
-        self.per_second = max(1, self.per_second * 4 // 5)
+        if first:
+            self.per_second = max(1, self.per_second * 4 // 5)
         self._raised_at = self.paused_until
 
     def _recover(self, now: float) -> None:

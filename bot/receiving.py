@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import logging
+import secrets
 from collections.abc import Awaitable, Callable, Coroutine, Mapping, Sequence
 from contextvars import ContextVar
 from datetime import datetime
@@ -11,16 +12,16 @@ from typing import Any
 
 from sqlalchemy.ext.asyncio import AsyncSession
 from telegram import Bot, Update
-from telegram.error import Conflict, InvalidToken, RetryAfter, TelegramError
+from telegram.error import Conflict, InvalidToken, TelegramError
 from telegram.ext import Application, ApplicationBuilder, BaseHandler
 
 from bot.clocks import Calendar, Machine
-from bot.pulling import Puller
+from bot.pulling import POLL_SECONDS, Puller
 from bot.sending import TokenRefused
-from bot.transport import AiohttpRequest
+from bot.transport import AiohttpRequest, TooMany
 from db import inbox
 from db.engine import Database
-from db.inbox import Claimed, LeaseLost
+from db.inbox import LEFT_OUT, Claimed, LeaseLost
 
 log = logging.getLogger(__name__)
 
@@ -56,9 +57,8 @@ class Poller:
                 pause = 1.0
             except InvalidToken as error:
                 raise TokenRefused("the platform refuses the token: check EASEWARD_TOKEN") from error
-            except RetryAfter as error:
-                seconds = error.retry_after
-                await asyncio.sleep(seconds if isinstance(seconds, int | float) else seconds.total_seconds())
+            except TooMany as error:
+                await asyncio.sleep(error.seconds)
             except TelegramError as error:
                 action = "polling-conflict" if isinstance(error, Conflict) else "polling-failed"
                 log.warning(action, extra={"error": type(error).__name__, "pause": pause})
@@ -97,15 +97,18 @@ class InboxWorker(Puller[Claimed]):
         self._handle = handle
         self._on_failed = on_failed
         self._machine = machine
-        self._worker = worker
+        self._worker = f"{worker}-{secrets.token_hex(4)}"
+        """No two lives of a process share a name, so that one never takes the other's leases for its own."""
 
     async def begin(self) -> None:
         """Frees what a process that is gone had leased."""
         await self.database.write(lambda session: inbox.release_others(session, self._worker))
 
     async def idle_seconds(self) -> float:
-        """A failed update waits a moment for its next try, so look often."""
-        return 1.0
+        """Until the next update that failed may be tried again, five seconds at most."""
+        async with self.database.reading() as session:
+            due = await inbox.next_due(session)
+        return POLL_SECONDS if due is None else max(0.01, min(POLL_SECONDS, due - self._machine.now()))
 
     async def claim(self, limit: int) -> Sequence[Claimed]:
         """The next open update of as many chats."""
@@ -119,48 +122,62 @@ class InboxWorker(Puller[Claimed]):
     async def work(self, row: Claimed) -> None:
         """Fetches the file that an update carries, then handles it in one write."""
         try:
-            document, left_out = await self._document(row)
-            if document is not None or left_out is not None:
-                kept = await self.database.write(
-                    lambda session: inbox.keep_document(session, row, self._worker, document, left_out)
-                )
-                if not kept:
-                    return
-            await self.database.write(lambda session: self._job(session, row, document))
+            if row.tries > inbox.TRIES:
+                raise EndedTheProcess(f"update {row.update_id} was begun {inbox.TRIES} times and never ended")
+            carrying = await self._with_document(row)
+            await self.database.write(lambda session: self._job(session, carrying))
         except LeaseLost:
             log.warning("update-lease-lost", extra={"update": row.update_id})
         except Exception as error:
             log.exception("update-failed", extra={"update": row.update_id, "tries": row.tries})
-            await self._after(row, error)
+            await self._after(row, type(error).__name__)
 
-    async def _job(self, session: AsyncSession, row: Claimed, document: bytes | None) -> None:
-        await self._handle(session, row.payload, document, row.stored_at)
+    async def _job(self, session: AsyncSession, row: Claimed) -> None:
+        await self._handle(session, row.payload, row.document, row.stored_at)
         await session.flush()
         if not await inbox.handled(session, row.update_id, self._worker):
             raise LeaseLost(f"update {row.update_id} was taken over by another worker")
 
-    async def _after(self, row: Claimed, error: Exception) -> None:
-        now = self._machine.now()
-        failure = type(error).__name__
-        failed = await self.database.write(
-            lambda session: inbox.retry_or_fail(session, row.update_id, self._worker, failure=failure, machine_now=now)
-        )
-        if failed:
-            await self.database.write(lambda session: self._on_failed(session, row.chat, row.update_id))
+    async def _after(self, row: Claimed, failure: str) -> None:
+        """Another try, or the end of it and telling so; when telling fails too, the end alone is written."""
+        try:
+            await self.database.write(lambda session: self._record(session, row, failure, tell=True))
+        except LeaseLost:
+            log.warning("update-lease-lost", extra={"update": row.update_id})
+        except Exception:
+            log.exception("telling-failed", extra={"update": row.update_id})
+            await self.database.write(lambda session: self._record(session, row, failure, tell=False))
 
-    async def _document(self, row: Claimed) -> tuple[bytes | None, str | None]:
-        """The file's bytes, or the reason why it is left out; neither when there is none."""
+    async def _record(self, session: AsyncSession, row: Claimed, failure: str, *, tell: bool) -> None:
+        now = self._machine.now()
+        failed = await inbox.retry_or_fail(session, row.update_id, self._worker, failure=failure, machine_now=now)
+        if failed and tell:
+            await self._on_failed(session, row.chat, row.update_id)
+
+    async def _with_document(self, row: Claimed) -> Claimed:
         document = (row.payload.get("message") or {}).get("document")
-        if document is None or row.document is not None:
-            return row.document, None
+        if document is None or row.document is not None or LEFT_OUT in row.payload:
+            return row
+        carrying = inbox.with_document(row, *await self._fetched(row, document))
+        if not await self.database.write(lambda session: inbox.keep_document(session, carrying, self._worker)):
+            raise LeaseLost(f"update {row.update_id} was taken over by another worker")
+        return carrying
+
+    async def _fetched(self, row: Claimed, document: Mapping[str, Any]) -> tuple[bytes | None, str | None]:
+        """The file's bytes, or the reason why it is left out: "too-large" or "not-fetched"."""
         if (document.get("file_size") or 0) > LARGEST_DOCUMENT:
             return None, "too-large"
         try:
             file = await self._bot.get_file(document["file_id"])
-            return bytes(await file.download_as_bytearray()), None
+            body = bytes(await file.download_as_bytearray())
         except TelegramError as error:
             log.warning("document-not-fetched", extra={"update": row.update_id, "error": type(error).__name__})
             return None, "not-fetched"
+        return (None, "too-large") if len(body) > LARGEST_DOCUMENT else (body, None)
+
+
+class EndedTheProcess(RuntimeError):
+    """Handling an update has ended the process each time; it is not begun again."""
 
 
 # --- the chat library, driven by hand ---------------------------------------------------------------------------------
@@ -175,6 +192,15 @@ _RAN: ContextVar[list[bool]] = ContextVar("ran")
 
 class QuietApplication(Application[Any, Any, Any, Any, Any, Any]):
     """An Application whose handlers' exceptions come out instead of being logged."""
+
+    async def initialize(self) -> None:
+        """Asks who the bot is. The library's error about a refused token quotes the token; this one does not."""
+        try:
+            await super().initialize()
+            return
+        except InvalidToken:
+            refused = InvalidToken("the platform refuses the token")
+        raise refused
 
     async def process_error(self, update: object, error: Exception, *args: Any, **more: Any) -> bool:
         """Raises the handler's exception, so that its transaction is undone."""

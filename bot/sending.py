@@ -4,18 +4,21 @@ from __future__ import annotations
 
 import asyncio
 import logging
-from collections.abc import Awaitable, Callable, Mapping, Sequence
+import secrets
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 from sqlalchemy.ext.asyncio import AsyncSession
-from telegram import Bot, InlineKeyboardMarkup, LinkPreviewOptions, Message
-from telegram.error import BadRequest, Forbidden, InvalidToken, NetworkError, RetryAfter, TelegramError, TimedOut
+from telegram import Bot, InputFile, Message
+from telegram.error import BadRequest, Forbidden, InvalidToken, NetworkError, TelegramError, TimedOut
 
 from bot.budget import Budget
+from bot.calls import File, arguments_of, attachment_of, uploaded
 from bot.clocks import Calendar, Machine
 from bot.pulling import POLL_SECONDS, Puller
-from bot.transport import NeverConnected
+from bot.transport import NeverConnected, TooMany
 from db import outbox
+from db.attachments import found, remember_upload
 from db.delivery import Failure, Kind, Reason, State
 from db.engine import Database
 from db.outbox import Letter, Mark, OnUnreachable
@@ -50,11 +53,13 @@ class Sender(Puller[Letter]):
         self._bot = bot
         self._calendar = calendar
         self._machine = machine
-        self._worker = worker
+        self._worker = f"{worker}-{secrets.token_hex(4)}"
+        """No two lives of a process share a name, so that one never takes the other's leases for its own."""
         self._on_unreachable = on_unreachable
         self._budget = Budget(per_second)
         self._chat_pace = chat_pace
         self._last_sent: dict[int, float] = {}
+        self._recovered_at = machine.now()
 
     async def begin(self) -> None:
         """What was being sent when an earlier process died is dealt with like a lost answer."""
@@ -79,6 +84,9 @@ class Sender(Puller[Letter]):
         now = self._calendar.now()
 
         async def job(session: AsyncSession) -> list[Letter]:
+            if machine_now - self._recovered_at >= LEASE_SECONDS:
+                self._recovered_at = machine_now
+                await outbox.recover(session, machine_now=machine_now, now=now)
             return await outbox.claim(
                 session,
                 self._worker,
@@ -103,44 +111,66 @@ class Sender(Puller[Letter]):
     async def idle_seconds(self) -> float:
         """Until the budget, a paced chat or a message in backoff is ready, five seconds at most."""
         now = self._machine.now()
-        waits = [POLL_SECONDS, self._budget.wait(now) or POLL_SECONDS]
-        waits += [at + self._chat_pace - now for at in self._last_sent.values()]
+        blocked = self._budget.wait(now)
+        if blocked:
+            return min(POLL_SECONDS, blocked)
+        moments = [at + self._chat_pace for at in self._last_sent.values()]
         async with self.database.reading() as session:
             due = await outbox.next_due(session, now)
-        if due is not None:
-            waits.append(due - now)
-        return max(0.01, min(waits))
+        moments += [] if due is None else [due]
+        return max(0.01, min([POLL_SECONDS, *(moment - now for moment in moments if moment > now)]))
 
     async def work(self, row: Letter) -> None:
         """Sends one message. Its outcome is written down even when the worker is being cancelled."""
-        mark = Mark(row.id, self._worker, State.SENDING, self._calendar.now())
-        if not await self.database.merged(outbox.apply_marks, mark):
+        try:
+            arguments = arguments_of(row, await self._file(row))
+        except (AttributeError, LookupError, TypeError, ValueError) as error:
+            await self._failed(row, Failure(Reason.BROKEN, type(error).__name__))
             return
-        outcome = asyncio.ensure_future(self._send(row))
-        try:
-            await asyncio.shield(outcome)
-        except asyncio.CancelledError:
-            outcome.cancel()
-            await asyncio.gather(outcome, return_exceptions=True)
-            raise
+        if await self._mark(row, State.SENDING):
+            await self._request(row, arguments)
+        else:
+            log.warning("lease-lost", extra={"outbox": row.id})
 
-    async def _send(self, letter: Letter) -> None:
+    async def _request(self, letter: Letter, arguments: Mapping[str, Any]) -> None:
         try:
-            message_id = await self._request(letter)
+            result = await getattr(self._bot, letter.method)(**arguments)
+        except asyncio.CancelledError:
+            await self._failed(letter, Failure(Reason.ANSWER_LOST, "Stopped"))
+            raise
         except TelegramError as error:
             await self._failed(letter, failure_of(error))
-        except (KeyError, TypeError, ValueError) as error:
+        except Exception as error:
             await self._failed(letter, Failure(Reason.BROKEN, type(error).__name__))
         else:
-            if letter.kind is not Kind.TAP:
-                self._last_sent[letter.chat] = self._machine.now()
-            sent = Mark(letter.id, self._worker, State.SENT, self._calendar.now(), message_id)
-            if not await self.database.merged(outbox.apply_marks, sent):
-                log.warning("sent-after-lease", extra={"outbox": letter.id})
+            await self._sent(letter, result, fresh=any(isinstance(one, InputFile) for one in arguments.values()))
 
-    async def _request(self, letter: Letter) -> int | None:
-        result = await _METHODS[letter.method](self._bot, letter)
-        return result.message_id if isinstance(result, Message) else None
+    async def _sent(self, letter: Letter, result: object, *, fresh: bool) -> None:
+        if letter.kind is not Kind.TAP:
+            self._last_sent[letter.chat] = self._machine.now()
+        message = result if isinstance(result, Message) else None
+        if not await self._mark(letter, State.SENT, message.message_id if message else None):
+            log.warning("sent-after-lease", extra={"outbox": letter.id})
+        upload = uploaded(letter, message) if fresh else None
+        if upload is not None:
+            digest, file_id = upload
+            await self.database.write(lambda session: remember_upload(session, digest, self._way(letter), file_id))
+
+    async def _mark(self, letter: Letter, to: State, message_id: int | None = None) -> bool:
+        mark = Mark(letter.id, self._worker, to, self._calendar.now(), message_id)
+        return await self.database.merged(outbox.apply_marks, mark)
+
+    async def _file(self, letter: Letter) -> File | None:
+        digest = attachment_of(letter)
+        if digest is None:
+            return None
+        async with self.database.reading() as session:
+            row = await found(session, digest)
+        return File(row.body, row.file_ids.get(self._way(letter)))
+
+    def _way(self, letter: Letter) -> str:
+        """Another bot, or another method, does not know a file by the same id."""
+        return f"{self._bot.token.partition(':')[0]}/{letter.method}"
 
     async def _failed(self, letter: Letter, failure: Failure) -> None:
         now, machine_now = self._calendar.now(), self._machine.now()
@@ -166,12 +196,13 @@ class Sender(Puller[Letter]):
 
 
 def failure_of(error: TelegramError) -> Failure:
-    """What an error of the platform or of the way to it means for a message."""
+    """What an error of the platform or of the way to it means for a message.
+
+    The library raises a bare TelegramError for an answer that it cannot read: the message may have arrived.
+    """
     name = type(error).__name__
-    if isinstance(error, RetryAfter):
-        pause = error.retry_after
-        seconds = pause if isinstance(pause, int | float) else pause.total_seconds()
-        return Failure(Reason.TOO_MANY, name, float(seconds))
+    if isinstance(error, TooMany):
+        return Failure(Reason.TOO_MANY, name, error.seconds)
     if isinstance(error, Forbidden):
         return Failure(Reason.BLOCKED, name)
     if isinstance(error, InvalidToken):
@@ -182,7 +213,9 @@ def failure_of(error: TelegramError) -> Failure:
         return Failure(Reason.NEVER_CONNECTED, name)
     if isinstance(error, TimedOut):
         return Failure(Reason.ANSWER_LOST, name)
-    return Failure(Reason.SERVER_ERROR if isinstance(error, NetworkError) else Reason.BROKEN, name)
+    if isinstance(error, NetworkError):
+        return Failure(Reason.SERVER_ERROR, name)
+    return Failure(Reason.ANSWER_LOST if type(error) is TelegramError else Reason.BROKEN, name)
 
 
 def _bad_request(text: str) -> Reason:
@@ -193,52 +226,3 @@ def _bad_request(text: str) -> Reason:
     if "chat not found" in text:
         return Reason.BLOCKED
     return Reason.BAD_REQUEST
-
-
-# --- from a stored payload to the library's call ----------------------------------------------------------------------
-
-
-def _typed(payload: Mapping[str, Any]) -> dict[str, Any]:
-    """A payload with the library's own types in it; what only the outbox reads is left out."""
-    found = {key: value for key, value in payload.items() if key not in ("again", "message_id")}
-    if found.get("reply_markup") is not None:
-        found["reply_markup"] = InlineKeyboardMarkup.de_json(found["reply_markup"], None)
-    if found.get("link_preview_options") is not None:
-        found["link_preview_options"] = LinkPreviewOptions.de_json(found["link_preview_options"], None)
-    return found
-
-
-def _edited(letter: Letter) -> int:
-    found = letter.message_id if letter.message_id is not None else letter.payload.get("message_id")
-    if found is None:
-        raise ValueError(f"message {letter.id} edits a message that has no id")
-    return int(found)
-
-
-async def _send_message(bot: Bot, letter: Letter) -> Message:
-    return await bot.send_message(letter.chat, **_typed(letter.payload))
-
-
-async def _edit_text(bot: Bot, letter: Letter) -> Message | bool:
-    payload = _typed(letter.payload)
-    return await bot.edit_message_text(chat_id=letter.chat, message_id=_edited(letter), **payload)
-
-
-async def _edit_markup(bot: Bot, letter: Letter) -> Message | bool:
-    payload = _typed(letter.payload)
-    return await bot.edit_message_reply_markup(chat_id=letter.chat, message_id=_edited(letter), **payload)
-
-
-async def _answer_tap(bot: Bot, letter: Letter) -> bool:
-    return await bot.answer_callback_query(**letter.payload)
-
-
-Call = Callable[[Bot, Letter], Awaitable[Message | bool]]
-
-_METHODS: Mapping[str, Call] = {
-    "send_message": _send_message,
-    "edit_message_text": _edit_text,
-    "edit_message_reply_markup": _edit_markup,
-    "answer_callback_query": _answer_tap,
-}
-"""How each method that the outbox may hold is called."""

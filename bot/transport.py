@@ -5,7 +5,9 @@ The token stands in every address, so no address ever appears in an error or a l
 
 from __future__ import annotations
 
+import json
 import logging
+from http import HTTPStatus
 from typing import Any, TypeVar
 
 import aiohttp
@@ -30,6 +32,17 @@ class NeverConnected(NetworkError):
 
 class AnswerLost(TimedOut):
     """The request may have reached the platform; its answer did not reach us."""
+
+
+class TooMany(TelegramError):
+    """The platform wants fewer requests: nothing more for `seconds`.
+
+    The library's own error of this sort warns about its own future each time it is made.
+    """
+
+    def __init__(self, seconds: float) -> None:
+        super().__init__(f"too many requests: again in {seconds:g} s")
+        self.seconds = seconds
 
 
 class CallInsideWrite(TelegramError):
@@ -72,7 +85,9 @@ class AiohttpRequest(BaseRequest):
         connect_timeout: Any = BaseRequest.DEFAULT_NONE,
         pool_timeout: Any = BaseRequest.DEFAULT_NONE,
     ) -> tuple[int, bytes]:
-        """The status and body of the answer. Raises `NeverConnected`, `AnswerLost` or `CallInsideWrite`.
+        """The status and body of the answer.
+
+        Raises `NeverConnected`, `AnswerLost`, `TooMany` or `CallInsideWrite`.
 
         A wait for a free connection counts into the time to connect; there is no time limit for writing apart
         from that for the answer.
@@ -85,9 +100,12 @@ class AiohttpRequest(BaseRequest):
             sock_read=_or(read_timeout, self._read_timeout),
         )
         try:
-            return await self._ask(url, method, request_data, timeout)
+            status, body = await self._ask(url, method, request_data, timeout)
+            if status != HTTPStatus.TOO_MANY_REQUESTS:
+                return status, body
+            failure: TelegramError = TooMany(_retry_after(body))
         except _NEVER_CONNECTED as error:
-            failure: TelegramError = NeverConnected(f"never connected: {type(error).__name__}")
+            failure = NeverConnected(f"never connected: {type(error).__name__}")
         except (aiohttp.ClientError, TimeoutError, OSError) as error:
             failure = AnswerLost(f"answer lost: {type(error).__name__}")
         raise failure
@@ -126,6 +144,14 @@ async def _body(answer: aiohttp.ClientResponse) -> bytes:
             raise AnswerLost(f"answer lost: more than {LARGEST_ANSWER} bytes")
         chunks.append(chunk)
     return b"".join(chunks)
+
+
+def _retry_after(body: bytes) -> float:
+    """What the platform says about when to go on; a second if it says nothing that can be read."""
+    try:
+        return float(json.loads(body)["parameters"]["retry_after"])
+    except (ValueError, KeyError, TypeError):
+        return 1.0
 
 
 def quiet_library_logs() -> None:

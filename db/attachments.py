@@ -27,7 +27,7 @@ async def found(session: AsyncSession, digest: str) -> Attachment:
     return row
 
 
-async def remember_upload(session: AsyncSession, digest: str, method: str, file_id: str) -> None:
-    """Note under which id the platform keeps the file, so that the next `method` need not upload it."""
+async def remember_upload(session: AsyncSession, digest: str, way: str, file_id: str) -> None:
+    """Note under which id the platform keeps the file, so that it need not be uploaded the same way again."""
     row = await found(session, digest)
-    row.file_ids = row.file_ids | {method: file_id}
+    row.file_ids = row.file_ids | {way: file_id}

@@ -6,7 +6,7 @@ A chat's updates are handled one after another, many chats at once.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from typing import Any
 
@@ -51,6 +51,9 @@ DROPPED = frozenset(
     }
 )
 """Fields of an update that are never kept, at any depth: they say who or where somebody is."""
+
+LEFT_OUT = "document_left_out"
+"""In an update's payload: why its file could not be kept beside it."""
 
 _OPEN: tuple[ColumnElement[str], ...] = (literal_column("'waiting'"), literal_column("'leased'"))
 _LAST_UPDATE = "last_update"
@@ -103,15 +106,15 @@ async def claim(
     return sorted((Claimed(*row) for row in rows), key=lambda claimed: claimed.update_id)
 
 
-async def keep_document(
-    session: AsyncSession, claimed: Claimed, worker: str, document: bytes | None, left_out: str | None
-) -> bool:
-    """Keep the file of an update beside it, or note under `document_left_out` why there is none.
+def with_document(claimed: Claimed, document: bytes | None, left_out: str | None) -> Claimed:
+    """The update with its file, or with a note under `LEFT_OUT` why there is none."""
+    noted = claimed.payload if left_out is None else claimed.payload | {LEFT_OUT: left_out}
+    return replace(claimed, document=document, payload=noted)
 
-    Returns whether the worker still holds the update.
-    """
-    payload = claimed.payload if left_out is None else claimed.payload | {"document_left_out": left_out}
-    return await _change(session, claimed.update_id, worker, document=document, payload=payload)
+
+async def keep_document(session: AsyncSession, claimed: Claimed, worker: str) -> bool:
+    """Keep what `with_document` made of an update; False if the worker's lease was lost meanwhile."""
+    return await _change(session, claimed.update_id, worker, document=claimed.document, payload=claimed.payload)
 
 
 async def handled(session: AsyncSession, update_id: int, worker: str) -> bool:
@@ -152,6 +155,13 @@ async def release_others(session: AsyncSession, worker: str) -> int:
     )
     announce(TOPIC)
     return len((await session.execute(statement, execution_options=_NO_SYNC)).all())
+
+
+async def next_due(session: AsyncSession) -> float | None:
+    """When, by the machine clock, the next update that waits for another try may be tried; None if none does."""
+    return await session.scalar(
+        select(func.min(Inbox.lease_until)).where(Inbox.state.in_(_OPEN), Inbox.state == "waiting")
+    )
 
 
 async def counts(session: AsyncSession) -> dict[str, int]:

@@ -428,7 +428,7 @@ class Attachment(Base):
     """SHA-256 of the file, hexadecimal."""
     body: Mapped[bytes]
     file_ids: Mapped[dict[str, Any]]
-    """By method: the platform's id of the file after its first upload."""
+    """By bot and method: the platform's id of the file after its first upload."""
 
 
 class Note(Base):

@@ -116,9 +116,7 @@ async def test_a_worker_that_slept_past_its_lease_marks_nothing(database: Databa
     assert [c.tries for c in await claim(database, "quick", at=61)] == [2]
     assert not await finish(database, 1, "slow")
     with pytest.raises(LeaseLost):
-        await database.write(
-            lambda session: inbox.retry_or_fail(session, 1, "slow", failure="X", machine_now=62)
-        )
+        await database.write(lambda session: inbox.retry_or_fail(session, 1, "slow", failure="X", machine_now=62))
     assert await finish(database, 1, "quick")
 
 
@@ -145,6 +143,8 @@ async def test_a_retry_waits_and_holds_up_only_its_own_chat(database: Database) 
     await claim(database, limit=1)
     await database.write(lambda session: inbox.retry_or_fail(session, 1, "w", failure="X", machine_now=0))
     assert [c.update_id for c in await claim(database, at=0.5)] == [3]
+    async with database.reading() as session:
+        assert await inbox.next_due(session) == 1.0
     assert [c.update_id for c in await claim(database, at=1.5)] == [1]
 
 
@@ -159,17 +159,19 @@ async def test_a_new_process_frees_what_a_dead_one_held(database: Database) -> N
 async def test_a_document_stays_beside_its_update_until_it_is_handled(database: Database) -> None:
     await store(database, said(1))
     (claimed,) = await claim(database)
-    assert await database.write(lambda session: inbox.keep_document(session, claimed, "w", b"title: x", None))
+    carrying = inbox.with_document(claimed, b"title: x", None)
+    assert await database.write(lambda session: inbox.keep_document(session, carrying, "w"))
     assert (await row(database, 1)).document == b"title: x"
-    assert not await database.write(
-        lambda session: inbox.keep_document(session, claimed, "other", None, "too-large")
-    )
+    assert not await database.write(lambda session: inbox.keep_document(session, carrying, "other"))
+    await finish(database, 1)
+    assert (await row(database, 1)).document is None
 
 
 async def test_why_a_document_is_missing_stands_in_the_payload(database: Database) -> None:
     await store(database, said(1))
     (claimed,) = await claim(database)
-    await database.write(lambda session: inbox.keep_document(session, claimed, "w", None, "too-large"))
+    noted = inbox.with_document(claimed, None, "too-large")
+    await database.write(lambda session: inbox.keep_document(session, noted, "w"))
     payload = (await row(database, 1)).payload
     assert payload is not None
     assert payload["document_left_out"] == "too-large"
