@@ -53,6 +53,8 @@ def _after_tap(before: CheckIn, action: str, value: str) -> CheckIn:
         return replace(before, odd=True)
     if action == "tight":
         return replace(before, tightness=answered(CheckIn(), Ask.PAIN, value).pain)
+    if action == Ask.FLAG and before.flag_state is not FlagState.UNSURE:
+        raise ValueError("no such question is open")
     after = answered(before, Ask(action), value)
     if action == Ask.PAIN and _is_confirmed(before):
         return replace(after, pain=max(before.pain or 0, after.pain or 0))

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import asyncio
+import io
+import json
 import os
 import re
 import sys
@@ -43,7 +45,8 @@ class Practice:
 
     async def post(self, path: str, /, **body: object) -> dict[str, Any]:
         """One documented POST; an error answer is an AssertionError with its words."""
-        async with self._http.post(f"{self.address}/practice/{path}", json=body) as answer:
+        sent, kind = io.BytesIO(json.dumps(body).encode()), {"Content-Type": "application/json"}
+        async with self._http.post(f"{self.address}/practice/{path}", data=sent, headers=kind) as answer:
             found = await answer.json()
             if answer.status != 200:
                 raise AssertionError(f"{path} {body}: {answer.status} {found}")
