@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+import re
+from dataclasses import replace
 from importlib.resources import files
 
 import pytest
 
 from plans import lint
 from plans.dose import STATIC_KINDS, items, minutes, muscle_seconds, stretch_once, week_seconds
+from plans.easing import eased
 from plans.heavier import is_heavier, movements_of
-from plans.movements import MovementKind
+from plans.movements import MovementKind, library
 from plans.programme import Day, Programme
 from plans.reading import read_programme
 
@@ -144,3 +147,14 @@ def test_a_day_fits_a_phone(sample: Programme) -> None:
 
 def test_the_checker_has_nothing_to_say(sample: Programme) -> None:
     assert [str(finding) for finding in lint.check(sample).findings] == []
+
+
+@pytest.mark.parametrize("level", [1, 2])
+def test_lighter_versions_need_nothing_that_the_equipment_list_does_not_have(sample: Programme, level: int) -> None:
+    lighter = replace(sample, days=tuple(eased(day, level, library()) for day in sample.days))
+    assert [str(finding) for finding in lint.check(lighter).findings if finding.code == "equipment"] == []
+
+
+def test_a_text_holds_for_the_lighter_versions_too_and_names_no_dose(sample: Programme) -> None:
+    dose_words = re.compile(r"\b\d+ ?(?:kg|s|seconds|times|rounds?|minutes?)\b", re.IGNORECASE)
+    assert [day.number for day in sessions(sample) if dose_words.search(day.text or "")] == []
