@@ -194,12 +194,13 @@ class QuietApplication(Application[Any, Any, Any, Any, Any, Any]):
     """An Application whose handlers' exceptions come out instead of being logged."""
 
     async def initialize(self) -> None:
-        """Asks who the bot is. The library's error about a refused token quotes the token; this one does not."""
+        """Asks who the bot is. Raises InvalidToken, all closed, in words of its own: the library's quote the token."""
         try:
             await super().initialize()
             return
         except InvalidToken:
             refused = InvalidToken("the platform refuses the token")
+        await self.bot.shutdown()
         raise refused
 
     async def process_error(self, update: object, error: Exception, *args: Any, **more: Any) -> bool:
