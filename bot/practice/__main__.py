@@ -8,10 +8,9 @@ import signal
 from pathlib import Path
 
 from bot.clocks import SystemCalendar, SystemMachine
-from bot.practice.controls import controls
 from bot.practice.faults import Faults
-from bot.practice.platform import Platform, Rates
-from bot.practice.server import application, listening
+from bot.practice.platform import Rates
+from bot.practice.server import PracticeServer
 from bot.practice.store import Store
 
 
@@ -26,20 +25,21 @@ def _words() -> argparse.Namespace:
 
 
 async def _serve(words: argparse.Namespace) -> None:
-    store = Store(words.data / "platform.sqlite" if words.data else None)
-    faults = Faults() if words.faults else None
-    platform = Platform(
-        words.token, calendar=SystemCalendar(), machine=SystemMachine(), store=store, rates=Rates(words.rate)
-    )
-    app = application(platform, faults=faults)
-    controls(app, platform, None, faults)
     stop = asyncio.Event()
     for name in (signal.SIGINT, signal.SIGTERM):
         asyncio.get_running_loop().add_signal_handler(name, stop.set)
-    async with listening(app, "127.0.0.1", words.port) as address:
-        print(address, flush=True)
-        await stop.wait()
-    store.close()
+    with Store(words.data / "platform.sqlite" if words.data else None) as store:
+        server = PracticeServer(
+            words.token,
+            store=store,
+            calendar=SystemCalendar(),
+            machine=SystemMachine(),
+            rates=Rates(words.rate),
+            faults=Faults() if words.faults else None,
+        )
+        async with server.listening("127.0.0.1", words.port) as address:
+            print(address, flush=True)
+            await stop.wait()
 
 
 if __name__ == "__main__":

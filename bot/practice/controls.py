@@ -1,50 +1,115 @@
-"""People's side of the practice chat as documented JSON: say, tap, send a file, block, move the calendar, look."""
+"""People's side of the practice chat as documented JSON: say, tap, send a file, block, move the calendar, look.
+
+`GET /practice` lists every route with its fields, from the table below. Numbers of chats are those of people. What is
+wrong with a request comes back as `{"error": …}`: 400 for a field, 404 for what is not there, 503 naming what hangs
+when the calendar cannot be moved on.
+"""
 
 from __future__ import annotations
 
-import asyncio
-import html
+import base64
 import json
-from collections.abc import Awaitable, Callable
+import mimetypes
+from collections.abc import Awaitable, Callable, Mapping
+from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
-from typing import Any
+from typing import Any, Literal
 
 from aiohttp import web
 
 from bot.practice.clock import Mover, Unsettled
 from bot.practice.errors import ApiError
 from bot.practice.faults import Fault, Faults, Trouble
+from bot.practice.news import woken
 from bot.practice.platform import NoSuch, Platform
+from bot.practice.showing import shown
 
 LONGEST_WAIT = 30.0
+"""Seconds that a request for messages may wait for one."""
 FURTHEST = timedelta(days=400)
+"""One move of the calendar at most."""
+HEARTBEAT = 15.0
+"""Seconds between two events when nothing happens, so that a dead connection is noticed."""
 
 Handler = Callable[[web.Request], Awaitable[web.StreamResponse]]
 
 
+@dataclass(frozen=True, slots=True)
+class Route:
+    """One documented route."""
+
+    method: Literal["GET", "POST"]
+    name: str
+    handler: Handler
+    what: str
+
+    @property
+    def path(self) -> str:
+        """Its path."""
+        return f"/practice/{self.name}"
+
+
 def controls(app: web.Application, platform: Platform, mover: Mover | None, faults: Faults | None = None) -> None:
     """Adds the routes. Without a mover the calendar is the real one and cannot be moved; faults are for tests."""
-    side = _Side(platform, mover, faults)
-    posts: dict[str, Handler] = {
-        "say": side.say,
-        "tap": side.tap,
-        "document": side.document,
-        "block": side.block,
-        "clock": side.move_clock,
-    }
-    if faults is not None:
-        posts["fault"] = side.fault
-    gets: dict[str, Handler] = {
-        "messages": side.messages,
-        "chats": side.chats,
-        "clock": side.clock,
-        "answer": side.answer,
-        "events": side.events,
-    }
-    for name, handler in posts.items():
-        app.router.add_post(f"/practice/{name}", _guarded(handler))
-    for name, handler in gets.items():
-        app.router.add_get(f"/practice/{name}", _guarded(handler))
+    routes = _routes(_Side(platform, mover), _Troubles(faults) if faults is not None else None)
+    for route in routes:
+        app.router.add_route(route.method, route.path, _guarded(route.handler))
+    listed = [{"method": route.method, "path": route.path, "what": route.what} for route in routes]
+
+    async def listing(_request: web.Request) -> web.Response:
+        return web.json_response(listed)
+
+    app.router.add_get("/practice", listing)
+
+
+def _routes(side: _Side, troubles: _Troubles | None) -> list[Route]:
+    routes = [
+        Route("POST", "say", side.say, "{chat, text, first_name?} -> {id}: types; an unknown chat is a new person"),
+        Route("POST", "open", side.open, "{chat, start, first_name?} -> {id}: opens the bot's link ?start=…"),
+        Route(
+            "POST",
+            "tap",
+            side.tap,
+            "{chat, message, button} -> {tap}: button is its data or its label; forged: true sends any data",
+        ),
+        Route(
+            "POST",
+            "document",
+            side.document,
+            "{chat, name, text | base64, caption?, first_name?} -> {id}: sends a file into the chat",
+        ),
+        Route("POST", "photo", side.photo, "{chat, base64, caption?, first_name?} -> {id}: sends a PNG or JPEG"),
+        Route("POST", "block", side.block, "{chat, on} -> {}: blocks the bot, or takes it back"),
+        Route(
+            "POST",
+            "clock",
+            side.move_clock,
+            '{to | next: "morning" | days} -> {now}: moves the calendar forward, doing all that is due on the way',
+        ),
+        Route(
+            "GET",
+            "messages",
+            side.messages,
+            "?chat=&after=&since=&wait= -> [{id, from, text, html, buttons, at, edited, change, document?, photo?}]: "
+            "messages above an id that changed after a change number, waiting up to some seconds for one",
+        ),
+        Route("GET", "chats", side.chats, "-> [{id, name, blocked, last}]"),
+        Route("GET", "clock", side.clock, "-> {now}"),
+        Route("GET", "answer", side.answer, "?tap= -> {text}: the bot's answer to a tap, null until it comes"),
+        Route("GET", "files", side.files, "?file= -> the bytes of a document or photo"),
+        Route("GET", "events", side.events, "server-sent events: one whenever anything may have changed"),
+    ]
+    if troubles is not None:
+        what = ", ".join(Trouble)
+        routes.append(
+            Route(
+                "POST",
+                "fault",
+                troubles.fault,
+                f"{{method, what, times?, seconds?}} -> {{}}: the next requests of a method go wrong ({what})",
+            )
+        )
+    return routes
 
 
 def _guarded(handler: Handler) -> Handler:
@@ -57,7 +122,7 @@ def _guarded(handler: Handler) -> Handler:
             return _problem(503, str(error))
         except ApiError as error:
             return _problem(400, error.description)
-        except (ValueError, KeyError, TypeError) as error:
+        except ValueError as error:
             return _problem(400, str(error))
 
     return run
@@ -67,58 +132,97 @@ def _problem(status: int, text: str) -> web.Response:
     return web.json_response({"error": text}, status=status)
 
 
+# --- reading a request --------------------------------------------------------------------------------------------
+
+
 async def _body(request: web.Request) -> dict[str, Any]:
     try:
         body = await request.json()
-    except json.JSONDecodeError as error:
+    except ValueError as error:
         raise ValueError("the request's body is no JSON: send an object") from error
     if not isinstance(body, dict):
-        raise ValueError("the request's body must be a JSON object")
+        raise ValueError(f"the request's body is a {type(body).__name__}: send a JSON object")
     return body
 
 
-def _number(body: dict[str, Any], name: str) -> int:
+def _number(body: Mapping[str, Any], name: str) -> int:
     value = body.get(name)
     if isinstance(value, bool) or not isinstance(value, int):
         raise ValueError(f"{name} is {value!r}: a whole number is needed")
     return value
 
 
-def _text(body: dict[str, Any], name: str) -> str:
-    value = body.get(name)
-    if not isinstance(value, str) or not value:
+def _text(body: Mapping[str, Any], name: str, default: str | None = None) -> str:
+    value = body.get(name, default)
+    if not isinstance(value, str) or (not value and default is None):
         raise ValueError(f"{name} is {value!r}: a text is needed")
+    if any("\ud800" <= character <= "\udfff" for character in value):
+        raise ValueError(f"{name} holds half a character: a text of whole ones is needed")
     return value
 
 
+def _first_name(body: Mapping[str, Any]) -> str | None:
+    return _text(body, "first_name", "").strip()[:64] or None
+
+
+def _bytes(body: Mapping[str, Any]) -> bytes:
+    try:
+        return base64.b64decode(_text(body, "base64"), validate=True)
+    except ValueError as error:
+        raise ValueError(f"base64 cannot be read: {error}") from error
+
+
+def _asked(request: web.Request, name: str, default: float | None = None) -> float:
+    text = request.query.get(name)
+    if text is None and default is not None:
+        return default
+    try:
+        found = float(text or "")
+    except ValueError as error:
+        raise ValueError(f"{name} is {text!r}: a number is needed") from error
+    if not 0 <= found < 2**52:
+        raise ValueError(f"{name} is {text!r}: a number from 0 is needed")
+    return found
+
+
 class _Side:
-    def __init__(self, platform: Platform, mover: Mover | None, faults: Faults | None) -> None:
+    """Everything that people do and see."""
+
+    def __init__(self, platform: Platform, mover: Mover | None) -> None:
         self._platform = platform
         self._mover = mover
-        self._faults = faults
 
     async def say(self, request: web.Request) -> web.Response:
         body = await _body(request)
-        name = body.get("first_name")
-        message = self._platform.say(
-            _number(body, "chat"), _text(body, "text"), first_name=str(name)[:64] if name else None
-        )
-        return web.json_response({"id": message})
+        chat, text = _number(body, "chat"), _text(body, "text")
+        return web.json_response({"id": self._platform.say(chat, text, first_name=_first_name(body))})
+
+    async def open(self, request: web.Request) -> web.Response:
+        body = await _body(request)
+        chat, start = _number(body, "chat"), _text(body, "start")
+        return web.json_response({"id": self._platform.open_link(chat, start, first_name=_first_name(body))})
 
     async def tap(self, request: web.Request) -> web.Response:
         body = await _body(request)
         chat, message, button = _number(body, "chat"), _number(body, "message"), _text(body, "button")
-        if body.get("forged") is True:
-            return web.json_response({"tap": self._platform.forge_tap(chat, message, button)})
-        return web.json_response({"tap": self._platform.tap(chat, message, button)})
+        tap = self._platform.forge_tap if body.get("forged") is True else self._platform.tap
+        return web.json_response({"tap": tap(chat, message, button)})
 
     async def document(self, request: web.Request) -> web.Response:
         body = await _body(request)
-        text = body.get("text")
-        if not isinstance(text, str):
-            raise ValueError(f"text is {type(text).__name__}: the file's text is needed")
-        message = self._platform.send_document(_number(body, "chat"), _text(body, "name")[:200], text.encode())
-        return web.json_response({"id": message})
+        chat, name = _number(body, "chat"), _text(body, "name")[:200]
+        content = _bytes(body) if "base64" in body else _text(body, "text", "" if "text" in body else None).encode()
+        caption = _text(body, "caption", "")
+        return web.json_response(
+            {"id": self._platform.send_document(chat, name, content, caption=caption, first_name=_first_name(body))}
+        )
+
+    async def photo(self, request: web.Request) -> web.Response:
+        body = await _body(request)
+        chat, content, caption = _number(body, "chat"), _bytes(body), _text(body, "caption", "")
+        return web.json_response(
+            {"id": self._platform.send_photo(chat, content, caption=caption, first_name=_first_name(body))}
+        )
 
     async def block(self, request: web.Request) -> web.Response:
         body = await _body(request)
@@ -127,38 +231,15 @@ class _Side:
         self._platform.block(_number(body, "chat"), body["on"])
         return web.json_response({})
 
-    async def fault(self, request: web.Request) -> web.Response:
-        body = await _body(request)
-        if self._faults is None:
-            raise ValueError("faults are not switched on here")
-        fault = Fault(Trouble(_text(body, "what")), int(body.get("times", 1)), float(body.get("seconds", 1)))
-        self._faults.plan(_text(body, "method"), fault)
-        return web.json_response({})
-
     async def move_clock(self, request: web.Request) -> web.Response:
         body = await _body(request)
         if self._mover is None:
             raise ValueError("the calendar here is the real one: it cannot be moved")
-        await self._mover.move(await self._target(self._mover, body))
+        await self._mover.move(await _target(self._mover, body))
         return await self.clock(request)
 
-    async def _target(self, mover: Mover, body: dict[str, Any]) -> datetime:
-        if "to" in body:
-            target = datetime.fromisoformat(_text(body, "to"))
-            if target.tzinfo is None:
-                raise ValueError(f"to is {body['to']!r}: an instant with its offset is needed, such as …T07:00Z")
-        elif body.get("next") == "morning":
-            target = await mover.next_morning()
-        elif "days" in body:
-            target = mover.now() + timedelta(days=_number(body, "days"))
-        else:
-            raise ValueError('one of to, next ("morning") or days is needed')
-        if target > mover.now() + FURTHEST:
-            raise ValueError(f"{target.isoformat()} is more than {FURTHEST.days} days ahead")
-        return target.astimezone(UTC)
-
     async def clock(self, _request: web.Request) -> web.Response:
-        now = self._mover.now() if self._mover is not None else datetime.now(UTC)
+        now = self._platform.calendar.now().astimezone(UTC)
         return web.json_response({"now": now.isoformat().replace("+00:00", "Z")})
 
     async def chats(self, _request: web.Request) -> web.Response:
@@ -169,79 +250,89 @@ class _Side:
         return web.json_response(found)
 
     async def messages(self, request: web.Request) -> web.Response:
-        query = request.query
-        chat, after, since = int(query["chat"]), int(query.get("after", 0)), int(query.get("since", 0))
-        wait = min(LONGEST_WAIT, float(query.get("wait", 0)))
-        event = self._platform.listen()
-        try:
-            found = self._platform.messages(chat, after=after, since=since)
-            if not found and wait > 0:
-                try:
-                    await asyncio.wait_for(event.wait(), wait)
-                except TimeoutError:
-                    return web.json_response([])
-                found = self._platform.messages(chat, after=after, since=since)
-        finally:
-            self._platform.unlisten(event)
-        return web.json_response([shown(message, change, self._platform.bot_id) for change, message in found])
+        chat = int(_asked(request, "chat"))
+        after, since = int(_asked(request, "after", 0)), int(_asked(request, "since", 0))
+        until = self._platform.machine.now() + min(LONGEST_WAIT, _asked(request, "wait", 0))
+        with self._platform.messages_news.heard() as event:
+            while not (found := self._platform.messages(chat, after=after, since=since)):
+                left = until - self._platform.machine.now()
+                if left <= 0 or not await woken(event, left):
+                    break
+        edits = self._platform.store.edits(chat)
+        return web.json_response(
+            [shown(body, change, edits.get(body["message_id"], 0), self._platform.bot_id) for change, body in found]
+        )
 
     async def answer(self, request: web.Request) -> web.Response:
-        return web.json_response({"text": self._platform.tap_answer(request.query["tap"])})
+        return web.json_response({"text": self._platform.tap_answer(request.query.get("tap", ""))})
+
+    async def files(self, request: web.Request) -> web.Response:
+        found = self._platform.file(request.query.get("file", ""))
+        kind, _encoding = mimetypes.guess_type(found.name)
+        if found.kind == "photo":
+            kind = "image/png" if found.body.startswith(b"\x89PNG") else "image/jpeg"
+        safe = kind if found.kind == "photo" or kind in _SHOWN_AS_THEY_ARE else "application/octet-stream"
+        return web.Response(body=found.body, content_type=safe, headers={"X-Content-Type-Options": "nosniff"})
 
     async def events(self, request: web.Request) -> web.StreamResponse:
-        """Server-sent events: one without content whenever anything may have changed."""
         response = web.StreamResponse(headers={"Content-Type": "text/event-stream", "Cache-Control": "no-store"})
         await response.prepare(request)
-        event = self._platform.listen()
-        try:
-            while True:
-                await response.write(b"data: {}\n\n")
-                event.clear()
-                try:
-                    await asyncio.wait_for(event.wait(), 15)
-                except TimeoutError:
-                    continue
-        except ConnectionError:
-            return response
-        finally:
-            self._platform.unlisten(event)
+        with self._platform.messages_news.heard() as event:
+            try:
+                while True:
+                    await response.write(b"data: {}\n\n")
+                    await woken(event, HEARTBEAT)
+            except ConnectionError:
+                return response
 
 
-def shown(message: dict[str, Any], change: int, bot_id: int) -> dict[str, Any]:
-    """A message as the documented JSON gives it."""
-    rows = (message.get("reply_markup") or {}).get("inline_keyboard", [])
-    found = {
-        "id": message["message_id"],
-        "from": "bot" if message["from"]["id"] == bot_id else "client",
-        "text": message.get("text", ""),
-        "html": _as_html(message),
-        "buttons": [[{"label": b["text"], "data": b["callback_data"]} for b in row] for row in rows],
-        "at": datetime.fromtimestamp(message["date"], UTC).isoformat().replace("+00:00", "Z"),
-        "edited": "edit_date" in message,
-        "change": change,
-    }
-    if "document" in message:
-        found["document"] = {"name": message["document"]["file_name"], "size": message["document"]["file_size"]}
+_SHOWN_AS_THEY_ARE = frozenset({"text/plain", "text/csv", "application/json", "application/pdf", "image/png"})
+"""Kinds of documents that a browser may open here; anything else, such as a page with a script, is only saved."""
+
+
+class _Troubles:
+    """What tests make go wrong."""
+
+    def __init__(self, faults: Faults) -> None:
+        self._faults = faults
+
+    async def fault(self, request: web.Request) -> web.Response:
+        body = await _body(request)
+        method, what = _text(body, "method"), _text(body, "what")
+        if what not in list(Trouble):
+            raise ValueError(f"what is {what!r}: one of {', '.join(Trouble)} is needed")
+        times, seconds = _number({"times": 1} | body, "times"), body.get("seconds", 1.0)
+        if isinstance(seconds, bool) or not isinstance(seconds, int | float):
+            raise ValueError(f"seconds is {seconds!r}: a number is needed")
+        self._faults.plan(method, Fault(Trouble(what), times, float(seconds)))
+        return web.json_response({})
+
+
+async def _target(mover: Mover, body: Mapping[str, Any]) -> datetime:
+    """The instant that a move asks for. Raises ValueError."""
+    if "to" in body:
+        target = _instant(_text(body, "to"))
+    elif body.get("next") == "morning":
+        target = await mover.next_morning()
+    elif "days" in body:
+        days = _number(body, "days")
+        if not 0 <= days <= FURTHEST.days:
+            raise ValueError(f"days is {days}: a number from 0 to {FURTHEST.days} is needed")
+        target = mover.now() + timedelta(days=days)
+    else:
+        raise ValueError(f'the move is {json.dumps(dict(body))}: one of to, next ("morning") or days is needed')
+    if target < mover.now():
+        raise ValueError(f"{target.isoformat()} is before {mover.now().isoformat()}: the calendar only goes forward")
+    if target > mover.now() + FURTHEST:
+        raise ValueError(f"{target.isoformat()} is more than {FURTHEST.days} days ahead: move in smaller steps")
+    return target.astimezone(UTC)
+
+
+def _instant(text: str) -> datetime:
+    try:
+        found = datetime.fromisoformat(text)
+    except ValueError as error:
+        raise ValueError(f"to is {text!r}: an instant such as 2026-03-02T07:00Z is needed") from error
+    if found.tzinfo is None:
+        raise ValueError(f"to is {text!r}: an instant with its offset is needed, such as 2026-03-02T07:00Z")
     return found
-
-
-_TAGS = {"bold": "b", "italic": "i", "underline": "u", "strikethrough": "s", "code": "code", "pre": "pre"}
-
-
-def _as_html(message: dict[str, Any]) -> str:
-    """The text with its entities as safe HTML; only the tags above are ever written."""
-    units = str(message.get("text", "")).encode("utf-16-le")
-    opens: dict[int, str] = {}
-    closes: dict[int, str] = {}
-    for entity in message.get("entities", []):
-        tag = _TAGS.get(entity["type"])
-        if tag is not None:
-            start, end = entity["offset"], entity["offset"] + entity["length"]
-            opens[start] = opens.get(start, "") + f"<{tag}>"
-            closes[end] = f"</{tag}>" + closes.get(end, "")
-    marks = sorted({0, len(units) // 2, *opens, *closes})
-    parts: list[str] = []
-    for here, there in zip(marks, [*marks[1:], len(units) // 2], strict=True):
-        parts.append(closes.get(here, "") + opens.get(here, ""))
-        parts.append(html.escape(units[2 * here : 2 * there].decode("utf-16-le", errors="replace")))
-    return "".join(parts)

@@ -20,3 +20,13 @@ class ApiError(Exception):
         if self.retry_after is not None:
             body["parameters"] = {"retry_after": self.retry_after}
         return body
+
+
+def bad(what: str) -> ApiError:
+    """A request that cannot be done as it was asked: code 400 and what is wrong with it."""
+    return ApiError(400, f"Bad Request: {what}")
+
+
+def too_many(seconds: int) -> ApiError:
+    """More requests than are let through: code 429 and the seconds to wait."""
+    return ApiError(429, f"Too Many Requests: retry after {seconds}", retry_after=seconds)

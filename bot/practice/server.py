@@ -5,18 +5,24 @@ from __future__ import annotations
 import asyncio
 import hmac
 import json
-from collections.abc import AsyncIterator
-from contextlib import asynccontextmanager
+from collections.abc import AsyncIterator, Awaitable, Callable
+from contextlib import asynccontextmanager, suppress
 from importlib.resources import files
 from typing import Any
 
 from aiohttp import web
 
-from bot.practice.errors import ApiError
+from bot.clocks import Calendar, Machine
+from bot.practice.clock import Mover
+from bot.practice.controls import controls
+from bot.practice.errors import ApiError, bad, too_many
 from bot.practice.faults import Fault, Faults, Trouble
-from bot.practice.platform import NoSuch, Platform
+from bot.practice.fields import Upload
+from bot.practice.limits import MEBIBYTE
+from bot.practice.platform import NoSuch, Platform, Rates
+from bot.practice.store import Store
 
-LARGEST_REQUEST = 60 * 2**20
+LARGEST_REQUEST = 60 * MEBIBYTE
 PAGE = {
     "": ("index.html", "text/html"),
     "page.css": ("page.css", "text/css"),
@@ -24,14 +30,50 @@ PAGE = {
 }
 
 
+class PracticeServer:
+    """A local chat platform with one bot, its people and the page, on any address; durable when its store is."""
+
+    def __init__(
+        self,
+        token: str,
+        *,
+        store: Store,
+        calendar: Calendar,
+        machine: Machine,
+        mover: Mover | None = None,
+        rates: Rates | None = None,
+        faults: Faults | None = None,
+    ) -> None:
+        self.platform = Platform(token, calendar=calendar, machine=machine, store=store, rates=rates)
+        self.faults = faults
+        self._mover = mover
+
+    @asynccontextmanager
+    async def listening(self, host: str = "127.0.0.1", port: int = 0) -> AsyncIterator[str]:
+        """Serves while the block runs; gives the address. Port 0 is any free one. Raises OSError."""
+        app = application(self.platform, faults=self.faults)
+        controls(app, self.platform, self._mover, self.faults)
+        async with listening(app, host, port) as address:
+            yield address
+
+
 def application(platform: Platform, *, faults: Faults | None = None) -> web.Application:
-    """The routes of one platform; people's controls and the page are added by whoever composes them."""
+    """The Bot API and the page of one platform, and its webhook's deliveries; people's controls are added apart."""
     app = web.Application(client_max_size=LARGEST_REQUEST)
     api = _Api(platform, faults or Faults())
     app.router.add_route("*", "/bot{token}/{method}", api.call)
-    app.router.add_get("/file/bot{token}/documents/{file}", api.file)
+    app.router.add_get("/file/bot{token}/{folder}/{file}", api.file)
     for name in PAGE:
         app.router.add_get(f"/{name}", _page)
+
+    async def delivering(_app: web.Application) -> AsyncIterator[None]:
+        task = asyncio.create_task(platform.deliverer().run())
+        yield
+        task.cancel()
+        with suppress(asyncio.CancelledError):
+            await task
+
+    app.cleanup_ctx.append(delivering)
     return app
 
 
@@ -47,44 +89,51 @@ class _Api:
         self._faults = faults
 
     async def call(self, request: web.Request) -> web.StreamResponse:
+        return await self._answered(request, self._result)
+
+    async def file(self, request: web.Request) -> web.StreamResponse:
+        return await self._answered(request, self._file)
+
+    async def _answered(
+        self, request: web.Request, work: Callable[[web.Request], Awaitable[web.StreamResponse]]
+    ) -> web.StreamResponse:
         try:
-            self._check_token(request)
-            method = request.match_info["method"]
-            fault = self._faults.take(method)
-            await self._before(request, fault)
-            result = await self._platform.call(method, await _params(request))
-            if fault is not None and fault.what is Trouble.LOSE_ANSWER:
-                await _cut(request)
-            return web.json_response({"ok": True, "result": result})
+            if not hmac.compare_digest(request.match_info["token"].encode(), self._platform.token.encode()):
+                raise ApiError(401, "Unauthorized")
+            return await work(request)
         except ApiError as error:
             return web.json_response(error.as_json(), status=error.code)
 
-    async def _before(self, request: web.Request, fault: Fault | None) -> None:
-        if fault is None:
-            return
-        if fault.what is Trouble.LOSE_REQUEST:
+    async def _result(self, request: web.Request) -> web.StreamResponse:
+        method = request.match_info["method"]
+        fault = self._faults.take(method)
+        await _before(request, fault)
+        result = await self._platform.call(method, await _params(request))
+        if fault is not None and fault.what is Trouble.LOSE_ANSWER:
             await _cut(request)
-        if fault.what is Trouble.SERVER_ERROR:
-            raise ApiError(502, "Bad Gateway")
-        if fault.what is Trouble.TOO_MANY:
-            seconds = max(1, int(fault.seconds))
-            raise ApiError(429, f"Too Many Requests: retry after {seconds}", retry_after=seconds)
-        if fault.what is Trouble.SLOW:
-            await asyncio.sleep(fault.seconds)
+        return web.json_response({"ok": True, "result": result})
 
-    def _check_token(self, request: web.Request) -> None:
-        if not hmac.compare_digest(request.match_info["token"].encode(), self._platform.token.encode()):
-            raise ApiError(401, "Unauthorized")
-
-    async def file(self, request: web.Request) -> web.Response:
+    async def _file(self, request: web.Request) -> web.StreamResponse:
+        await _before(request, self._faults.take("file"))
         try:
-            self._check_token(request)
-            _name, body = self._platform.file(request.match_info["file"])
-        except ApiError as error:
-            return web.json_response(error.as_json(), status=error.code)
-        except NoSuch:
-            return web.json_response(ApiError(404, "Not Found").as_json(), status=404)
-        return web.Response(body=body, content_type="application/octet-stream")
+            found = self._platform.file(request.match_info["file"])
+        except NoSuch as error:
+            raise ApiError(404, "Not Found") from error
+        return web.Response(body=found.body, content_type="application/octet-stream")
+
+
+async def _before(request: web.Request, fault: Fault | None) -> None:
+    """The troubles that come before a request takes effect."""
+    if fault is None:
+        return
+    if fault.what is Trouble.LOSE_REQUEST:
+        await _cut(request)
+    if fault.what is Trouble.SERVER_ERROR:
+        raise ApiError(502, "Bad Gateway")
+    if fault.what is Trouble.TOO_MANY:
+        raise too_many(max(1, int(fault.seconds)))
+    if fault.what is Trouble.SLOW:
+        await asyncio.sleep(fault.seconds)
 
 
 async def _cut(request: web.Request) -> None:
@@ -95,19 +144,34 @@ async def _cut(request: web.Request) -> None:
 
 
 async def _params(request: web.Request) -> dict[str, Any]:
-    """A request's fields, from query, form, multipart or JSON."""
+    """A request's fields, from query, form, multipart or JSON. Raises ApiError."""
     found: dict[str, Any] = dict(request.query)
     if request.method != "POST" or not request.can_read_body:
         return found
-    if request.content_type == "application/json":
-        try:
-            body = await request.json()
-        except json.JSONDecodeError as error:
-            raise ApiError(400, "Bad Request: can't parse JSON object") from error
-        if not isinstance(body, dict):
-            raise ApiError(400, "Bad Request: object expected")
-        return found | body
-    return found | dict(await request.post())
+    try:
+        if request.content_type == "application/json":
+            return found | await _json(request)
+        return found | {name: _field(value) for name, value in (await request.post()).items()}
+    except web.HTTPRequestEntityTooLarge as error:
+        raise ApiError(413, "Request Entity Too Large") from error
+    except ValueError as error:
+        raise bad("can't parse the request's body") from error
+
+
+async def _json(request: web.Request) -> dict[str, Any]:
+    try:
+        body = await request.json()
+    except json.JSONDecodeError as error:
+        raise bad("can't parse JSON object") from error
+    if not isinstance(body, dict):
+        raise bad("object expected")
+    return body
+
+
+def _field(value: str | bytes | bytearray | web.FileField) -> str | Upload:
+    if isinstance(value, web.FileField):
+        return Upload(value.filename, value.file.read())
+    return value if isinstance(value, str) else value.decode(errors="replace")
 
 
 @asynccontextmanager
