@@ -20,6 +20,7 @@ class Budget:
         if per_second < 1:
             raise ValueError(f"a budget of {per_second} a second sends nothing: at least 1")
         self._most = per_second
+        self._granted: deque[float] = deque()
         self._sent: deque[float] = deque()
         self._raised_at = 0.0
         self.per_second = per_second
@@ -28,24 +29,32 @@ class Budget:
     def take(self, wanted: int, now: float) -> int:
         """How many of `wanted` requests may be sent now; they count as sent unless given back."""
         self._recover(now)
-        while self._sent and self._sent[0] <= now - 1.0:
-            self._sent.popleft()
-        granted = 0 if now < self.paused_until else max(0, min(wanted, self.per_second - len(self._sent)))
-        self._sent.extend([now] * granted)
+        self._forget(now)
+        left = self.per_second - len(self._sent) - len(self._granted)
+        granted = 0 if now < self.paused_until else max(0, min(wanted, left))
+        self._granted.extend([now] * granted)
         return granted
 
-    def give_back(self, unused: int) -> None:
-        """Take back the last `unused` requests that were granted and not used."""
-        for _ in range(unused):
-            self._sent.pop()
+    def leaves(self, now: float) -> None:
+        """A granted request leaves: from here its second counts, however long it took since it was granted."""
+        if self._granted:
+            self._granted.popleft()
+        self._sent.append(now)
+
+    def give_back(self, unused: int = 1) -> None:
+        """Take back the last `unused` requests that were granted and will not leave."""
+        for _ in range(min(unused, len(self._granted))):
+            self._granted.pop()
 
     def wait(self, now: float) -> float:
         """Seconds until something may be sent; 0 if it may be now."""
         if now < self.paused_until:
             return self.paused_until - now
-        if len(self._sent) < self.per_second:
+        self._forget(now)
+        counted = sorted([*self._granted, *self._sent])
+        if len(counted) < self.per_second:
             return 0.0
-        return max(0.0, self._sent[-self.per_second] + 1.0 - now)
+        return max(0.0, counted[-self.per_second] + 1.0 - now)
 
     def pause(self, seconds: float, now: float) -> None:
         """Send nothing for `seconds`; the longer of two pauses counts."""
@@ -58,6 +67,11 @@ class Budget:
         if first:
             self.per_second = max(1, self.per_second * 4 // 5)
         self._raised_at = self.paused_until
+
+    def _forget(self, now: float) -> None:
+        for moments in (self._granted, self._sent):
+            while moments and moments[0] <= now - 1.0:
+                moments.popleft()
 
     def _recover(self, now: float) -> None:
         while self.per_second < self._most and now - self._raised_at >= RECOVERY_SECONDS:

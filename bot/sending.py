@@ -128,6 +128,7 @@ class Sender(Puller[Letter]):
             await self._failed(row, Failure(Reason.BROKEN, type(error).__name__))
             return
         if await self._mark(row, State.SENDING):
+            self._budget.leaves(self._machine.now())
             await self._request(row, arguments)
         else:
             log.warning("lease-lost", extra={"outbox": row.id})

@@ -220,6 +220,20 @@ async def test_never_more_than_the_budget_in_any_second(road: Road) -> None:
     assert max(sum(1 for other in moments if start <= other < start + 0.9) for start in moments) <= 10
 
 
+async def test_a_second_of_the_budget_begins_when_a_request_leaves(road: Road) -> None:
+    machine = SetMachine()
+    sender = road.sender(machine=machine, per_second=1)
+    await road.put("first", chat=1)
+    await road.put("second", chat=2)
+    [first] = await sender.claim(5)
+    machine.at += 0.5
+    await sender.work(first)
+    machine.at += 0.75
+    assert await sender.claim(5) == []
+    machine.at += 0.25
+    assert [letter.chat for letter in await sender.claim(5)] == [2]
+
+
 async def test_a_chat_gets_no_second_message_within_its_pace(road: Road) -> None:
     clock = asyncio.get_running_loop().time
     await road.put("first")

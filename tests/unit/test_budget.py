@@ -55,3 +55,13 @@ def test_the_budget_comes_back_one_by_one_and_no_further_than_it_was() -> None:
 def test_a_budget_that_sends_nothing_is_refused() -> None:
     with pytest.raises(ValueError, match="budget of 0"):
         Budget(0)
+
+
+def test_a_request_counts_from_when_it_leaves_and_not_from_when_it_was_granted() -> None:
+    budget = Budget(30)
+    assert budget.take(30, 0.0) == 30
+    for _ in range(30):
+        budget.leaves(0.5)
+    assert budget.take(1, 1.0) == 0
+    assert budget.wait(1.0) == 0.5
+    assert budget.take(40, 1.5) == 30
