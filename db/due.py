@@ -35,6 +35,13 @@ async def plan(session: AsyncSession, kind: DueKind, subject: int, at: datetime)
     await session.flush()
 
 
+async def plan_by(session: AsyncSession, kind: DueKind, subject: int, at: datetime) -> None:
+    """Sets when something is due at the latest; what is planned earlier stays."""
+    found = await session.scalar(select(Due).where(Due.kind == kind, Due.subject == subject))
+    if found is None or found.at > at:
+        await plan(session, kind, subject, at)
+
+
 async def cancel(session: AsyncSession, kind: DueKind, subject: int) -> None:
     """Forgets something that was due."""
     await session.execute(delete(Due).where(Due.kind == kind, Due.subject == subject))

@@ -11,6 +11,9 @@ from plans.programme import Block, Day, Dose, Item, Span
 HOLD_FLOOR = 10
 """Seconds: shorter holds do little (ACSM position stand, Garber et al. 2011: holds of 10-30 s)."""
 
+STEP = 5
+"""Seconds: eased times are whole steps, as people count them."""
+
 SHARE = {1: 0.75, 2: 0.5}
 """What is left of holds, repetitions and time at each ease level (own choice)."""
 
@@ -57,23 +60,22 @@ def _easier(movement: Movement, level: int, library: Mapping[str, Movement]) -> 
 def _dose(dose: Dose, share: float, floor: int) -> Dose:
     return Dose(
         reps=_less(dose.reps, share, 1),
-        hold=_less(dose.hold, share, floor),
+        hold=_less(dose.hold, share, floor, step=STEP),
         contract=dose.contract,
-        relax=_fewer(dose.relax, share, floor),
-        last_hold=_fewer(dose.last_hold, share, floor),
-        flow=_less(dose.flow, share, floor),
+        relax=_fewer(dose.relax, share, floor, step=STEP),
+        last_hold=_fewer(dose.last_hold, share, floor, step=STEP),
+        flow=_less(dose.flow, share, floor, step=STEP),
         steps=_less(dose.steps, share, 1),
         breaths=_less(dose.breaths, share, 1),
     )
 
 
-def _fewer(value: int | None, share: float, floor: int) -> int | None:
-    """A share of a number, no less than the floor, but never more than it was."""
-    return None if value is None else min(value, max(floor, int(value * share)))
+def _fewer(value: int | None, share: float, floor: int, *, step: int = 1) -> int | None:
+    """A share of a number in whole steps, no less than the floor, but never more than it was."""
+    return None if value is None else min(value, max(floor, int(value * share) // step * step))
 
 
-def _less(span: Span | None, share: float, floor: int) -> Span | None:
-    if span is None:
-        return None
-    low, high = (min(end, max(floor, int(end * share))) for end in (span.low, span.high))
-    return replace(span, low=low, high=high)
+def _less(span: Span | None, share: float, floor: int, *, step: int = 1) -> Span | None:
+    low = _fewer(span.low if span else None, share, floor, step=step)
+    high = _fewer(span.high if span else None, share, floor, step=step)
+    return None if span is None or low is None or high is None else replace(span, low=low, high=high)

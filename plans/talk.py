@@ -91,9 +91,10 @@ def merged(said: CheckIn, reply: Reply, flag: FlagFound | None) -> CheckIn:
     if said.flag is not None and said.flag_state is FlagState.CONFIRMED:
         worst = max((pain for pain in (said.pain, changed.pain) if pain is not None), default=None)
         return replace(changed, pain=worst)
-    if flag is not None:
-        state = FlagState.CONFIRMED if flag.sure else FlagState.UNSURE
-        return replace(changed, flag=flag.level, flag_state=state)
+    if flag is not None and flag.sure:
+        return replace(changed, flag=flag.level, flag_state=FlagState.CONFIRMED)
+    if flag is not None:  # what kind it is stays open with it
+        return replace(changed, kind=said.kind, odd=said.odd, flag=flag.level, flag_state=FlagState.UNSURE)
     if reply.red_flag is not None and reply.unsure and reply.pain is None:
         return replace(changed, flag=reply.red_flag, flag_state=FlagState.UNSURE)
     return changed

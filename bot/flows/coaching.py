@@ -326,7 +326,7 @@ async def let_go(desk: Desk, person: Person, coach: Coach, course_id: int, note:
     if note == QUICK_NOTES["spoke"] and await _is_grave(desk, course):
         raise NotAllowed("checkin.not_yours")
     past = [entry for _row, entry in await courses.history(desk.session, course)]
-    begun = any(entry.kind is not RowKind.WAITING for entry in past)
+    begun = any(entry.day is not None for entry in past)
     if begun:
         courses.move(course, way.let_go(courses.position_of(course)))
         await _note_overrule(desk, course, "go-on", note.strip()[:1000])

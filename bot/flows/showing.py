@@ -130,7 +130,7 @@ def noted(words: Words, programme: Programme, pairs: Pairs, follows: Decision, *
         text, rows = ask(words, row.id, missing)
         return Message(joined(line, text), rows)
     if waiting:
-        return Message(joined(line, _coming(words, entry, follows)))
+        return Message(joined(line, words.say("checkin.held")))
     if said.completion is None and entry.kind is RowKind.SESSION:
         softened = words.say("checkin.softened") if row.level else None
         text = _session(words, programme, pairs)

@@ -103,7 +103,7 @@ async def _send(
 
 
 async def _plan_list(desk: Desk, course: Course, coach: Person) -> None:
-    await due.plan(desk.session, due.DueKind.LIST, course.coach_id, times.next_morning(coach, desk.now))
+    await due.plan_by(desk.session, due.DueKind.LIST, course.coach_id, times.next_morning(coach, desk.now))
 
 
 async def morning_list(desk: Desk, coach_id: int) -> None:

@@ -35,9 +35,10 @@ def session_lines(day: Day, *, gettext: Gettext = same) -> list[str]:
     lines: list[str] = []
     if day.session.warm_up:
         lines.append(gettext("First: {text}").format(text=day.session.warm_up))
-    number = 1
+    number, in_rounds = 1, False
     for block in day.session.blocks:
-        lines += _round_line(block, gettext)
+        lines += _round_line(block, gettext) or ([gettext("Then:")] if in_rounds else [])
+        in_rounds = block.rounds > 1
         for item in block.items:
             lines.append(f"{number}. {item_line(item, gettext=gettext)}")
             number += 1

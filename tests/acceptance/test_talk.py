@@ -1,0 +1,227 @@
+"""The daily talk, played through the practice chat: each way to say how it went, and what follows."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import AsyncIterator
+from pathlib import Path
+
+import pytest
+import pytest_asyncio
+
+from tests.acceptance.driver import Practice, Said, practice
+
+pytestmark = pytest.mark.asyncio(loop_scope="module")
+
+COACH = 1001
+
+
+@pytest_asyncio.fixture(scope="module", loop_scope="module")
+async def chat(tmp_path_factory: pytest.TempPathFactory) -> AsyncIterator[Practice]:
+    folder: Path = tmp_path_factory.mktemp("talk")
+    async with practice(folder) as (found, _process):
+        yield found
+
+
+NEXT = iter(range(6001, 6100))
+
+
+class Client:
+    """Somebody who has just joined and has day 1 before them."""
+
+    def __init__(self, chat: Practice, number: int, day: Said) -> None:
+        self.chat, self.number, self.day = chat, number, day
+
+    @classmethod
+    async def joins(cls, chat: Practice, name: str) -> Client:
+        number = next(NEXT)
+        menu = (await chat.say(COACH, "/invite"))[-1]
+        link = (await chat.tap(COACH, menu, "Invite one client"))[-1]
+        token = re.search(r"start=([\w-]+)", link.text)
+        assert token is not None
+        offer = (await chat.say(number, f"/start {token[1]}", first_name=name))[-1]
+        health = (await chat.tap(number, offer, "I am 18 or over, and I agree"))[-1]
+        await chat.tap(number, health, "None of these")
+        times = (await chat.say(number, "Lisbon"))[-1]
+        begin = (await chat.tap(number, times, "07:00"))[-1]
+        day = (await chat.tap(number, begin, "Begin today"))[-1]
+        return cls(chat, number, day)
+
+    async def tap(self, label: str, under: Said | None = None) -> Said:
+        """Taps under a message (today's) and gives that message as it stands then."""
+        under = under or await self.now()
+        await self.chat.tap(self.number, under, label)
+        return await self.chat.again(self.number, under)
+
+    async def now(self) -> Said:
+        """Today's message as it stands."""
+        return await self.chat.again(self.number, self.day)
+
+    async def says(self, text: str) -> Said:
+        """What the bot last said to these words."""
+        return (await self.chat.say(self.number, text))[-1]
+
+    async def next_morning(self) -> Said:
+        """The first message of the next morning."""
+        before = max(m.id for m in await self.chat.messages(self.number))
+        await self.chat.post("clock", next="morning")
+        self.day = (await self.chat.from_bot(self.number, after=before))[-1]
+        return self.day
+
+
+async def test_one_tap_says_done_and_shows_what_comes_next_and_why(chat: Practice) -> None:
+    client = await Client.joins(chat, "Onetap")
+    said = await client.tap("All done, no pain")
+    assert said.text.startswith("Noted: done, no pain.\n\nTomorrow is day 2, because it went well.")
+    assert "how tight" in said.text
+    said = await client.tap("7")
+    assert "tightness 7" in said.text
+    assert "how tight" not in said.text
+    assert [label for label, _ in said.buttons] == ["Change this answer"]
+
+
+async def test_an_answer_can_be_changed_until_the_next_day_is_made(chat: Practice) -> None:
+    client = await Client.joins(chat, "Fixer")
+    await client.tap("All done, no pain")
+    said = await client.tap("Change this answer")
+    assert said.text.startswith("Day 1:")
+    said = await client.tap("Not today")
+    said = await client.tap("No time")
+    assert "Tomorrow is day 1 again, because this day is still open." in said.text
+    yesterday = client.day
+    await client.next_morning()
+    tap = (await chat.post("tap", chat=client.number, message=yesterday.id, button="Change this answer"))["tap"]
+    await chat.settled()
+    assert "made already" in (await chat.get(f"answer?tap={tap}"))["text"]
+
+
+async def test_pain_before_the_session_brings_the_lighter_version_in_the_same_message(chat: Practice) -> None:
+    client = await Client.joins(chat, "Before")
+    await client.tap("Sore, pain or something odd")
+    await client.tap("Dull, on one side")
+    await client.tap("Where we stretch, left")
+    said = await client.tap("4")
+    assert said.text.startswith("Noted, pain 4 (dull, one side).")
+    assert "take this lighter version today" in said.text
+    assert "· lighter" in said.text
+    said = await client.tap("All done, no pain")
+    assert said.text.startswith("Noted: done, pain 4"), "neither fact hides the other"
+
+
+async def test_pain_of_six_before_the_session_makes_a_day_off_and_tells_the_coach(chat: Practice) -> None:
+    client = await Client.joins(chat, "Offday")
+    for label in ("Sore, pain or something odd", "Something else", "Somewhere else", "6"):
+        said = await client.tap(label)
+    assert "no session today" in said.text
+    assert any("Offday needs a look" in m.text and "pain 6" in m.text for m in await chat.from_bot(COACH))
+    assert "How is it now?" in (await client.next_morning()).text
+    lighter = (await chat.tap(client.number, client.day, "Settled"))[-1]
+    assert lighter.text.startswith("Day 1:")
+    assert "· lighter" in lighter.text.splitlines()[0]
+
+
+async def test_sharp_pain_waits_for_the_coach_who_lets_go_on(chat: Practice) -> None:
+    client = await Client.joins(chat, "Sharp")
+    for label in ("Sore, pain or something odd", "Sharp or sudden", "Where we stretch, right", "3"):
+        said = await client.tap(label)
+    told = await chat.from_bot(client.number, after=client.day.id)
+    assert "have a doctor look at it today" in told[-1].text
+    assert "Nothing more is sent until your coach has looked at this" in said.text
+    assert "Nothing is sent until" in (await client.says("/today")).text
+    alert = next(m for m in await chat.from_bot(COACH) if "Sharp needs a look" in m.text)
+    assert "strain-like: sharp, pain 3" in alert.text
+    asked = (await chat.tap(COACH, alert, "Let go on"))[-1]
+    assert (await chat.tap(COACH, asked, "Seen by a doctor or physio, who agrees"))[-1].text.startswith("Sharp goes on")
+    assert "· lighter" in (await client.next_morning()).text.splitlines()[0]
+
+
+async def test_part_of_it_asks_how_much_and_why(chat: Practice) -> None:
+    client = await Client.joins(chat, "Part")
+    said = await client.tap("Part of it")
+    assert "How much of it?" in said.text
+    said = await client.tap("Half or more")
+    assert "What was in the way?" in said.text
+    await client.tap("Too hard")
+    said = await client.tap("No pain after all")
+    assert "Tomorrow is day 1 again, one level lighter, because it was too hard." in said.text
+
+
+async def test_a_missing_pain_number_is_asked_first_and_then_in_the_repeated_day(chat: Practice) -> None:
+    client = await Client.joins(chat, "Silent")
+    await client.tap("Done, some pain")
+    asked = await client.next_morning()
+    assert "One thing is missing" in asked.text
+    again = await client.next_morning()
+    assert again.text.startswith("Day 1:")
+    assert "Still missing" in again.text
+    changed = (await chat.tap(client.number, again, "0"))[-1]
+    assert changed.text.startswith("Day 2:"), "the number changes the day that was only repeated for want of it"
+
+
+async def test_words_that_may_be_a_warning_sign_are_asked_back(chat: Practice) -> None:
+    client = await Client.joins(chat, "Maybe")
+    said = await client.says("last year I had some numbness in my foot")
+    assert "warning sign" in said.text
+    assert {label for label, _ in said.buttons} == {"Yes, that is so", "No"}
+    alerts = [m.text for m in await chat.from_bot(COACH)]
+    assert not any("Maybe needs a look" in text for text in alerts)
+    await chat.tap(client.number, said, "No")
+    await client.next_morning()
+    listed = [m.text for m in await chat.from_bot(COACH) if "morning's list" in m.text]
+    assert any("Maybe: wrote words that may be a red flag" in text for text in listed), listed
+
+
+async def test_a_coach_can_ease_and_the_client_is_told_why(chat: Practice) -> None:
+    client = await Client.joins(chat, "Eased")
+    await client.tap("All done, no pain")
+    people = (await chat.say(COACH, "/people"))[-1]
+    page = (await chat.tap(COACH, people, "Eased"))[-1]
+    assert "Eased: day 1" in page.text
+    assert "one level lighter next" in (await chat.tap(COACH, page, "Ease the day"))[-1].text
+    morning = await client.next_morning()
+    assert "because your coach decided so" in morning.text
+    assert "· lighter" in morning.text.splitlines()[0]
+
+
+async def test_the_digest_counts_done_and_unanswered_with_bounds(chat: Practice) -> None:
+    digest = (await chat.say(COACH, "/digest"))[-1].text
+    assert digest.startswith("Week of")
+    assert "95 % interval" in digest
+    assert "One week proves little" in digest
+
+
+async def test_settings_change_city_and_time_and_stopping_is_told(chat: Practice) -> None:
+    client = await Client.joins(chat, "Leaver")
+    menu = await client.says("/settings")
+    asked = (await chat.tap(client.number, menu, "Another time"))[-1]
+    assert "When should your session come?" in asked.text
+    assert "Noted: Europe/Lisbon, 06:15." in (await client.says("6:15")).text
+    sure = await client.says("stop")
+    assert "Stop the course?" in sure.text
+    assert "Nothing more is sent" in (await chat.tap(client.number, sure, "Yes, stop"))[-1].text
+    assert any("Leaver has stopped" in m.text for m in await chat.from_bot(COACH))
+    before = max(m.id for m in await chat.messages(client.number))
+    await chat.post("clock", next="morning")
+    assert await chat.from_bot(client.number, after=before) == []
+
+
+async def test_something_on_the_health_list_waits_for_the_coach(chat: Practice) -> None:
+    number = next(NEXT)
+    menu = (await chat.say(COACH, "/invite"))[-1]
+    link = (await chat.tap(COACH, menu, "Invite one client"))[-1]
+    token = re.search(r"start=([\w-]+)", link.text)
+    assert token is not None
+    offer = (await chat.say(number, f"/start {token[1]}", first_name="Careful"))[-1]
+    health = (await chat.tap(number, offer, "I am 18 or over, and I agree"))[-1]
+    await chat.tap(number, health, "Something of this")
+    times = (await chat.say(number, "New York"))[-1]
+    begin = (await chat.tap(number, times, "08:00"))[-1]
+    waits = (await chat.tap(number, begin, "Begin today"))[-1]
+    assert "looks at this first" in waits.text
+    alert = next(m for m in await chat.from_bot(COACH) if "Careful needs a look" in m.text)
+    asked = (await chat.tap(COACH, alert, "Let go on"))[-1]
+    await chat.tap(COACH, asked, "Spoke with them, fine to go on")
+    await chat.post("clock", days=1)
+    first = (await chat.from_bot(number))[-1]
+    assert first.text.startswith("Day 1:")
+    assert "· lighter" not in first.text
