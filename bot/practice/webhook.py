@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import asyncio
 from dataclasses import replace
 
 import aiohttp
@@ -22,7 +23,7 @@ class Deliverer:
     def __init__(self, world: World, updates: Updates) -> None:
         self._world = world
         self._updates = updates
-        self._pause = FIRST_PAUSE
+        self._pause = 0.0
 
     async def run(self) -> None:
         """Delivers until it is cancelled."""
@@ -32,26 +33,32 @@ class Deliverer:
                 while True:
                     while await self._deliver_next(http):
                         pass
-                    await woken(event, self._pause if self._failing() else 3600)
+                    await self._rest(event)
 
-    def _failing(self) -> bool:
-        return self._pause > FIRST_PAUSE
+    async def _rest(self, event: asyncio.Event) -> None:
+        """Until something happens; after a failure until the pause is over or the webhook is another."""
+        if not self._pause:
+            await event.wait()
+            event.clear()
+            return
+        hook, until = self._updates.hook(), self._world.machine.now() + self._pause
+        while self._updates.hook() == hook and (left := until - self._world.machine.now()) > 0:
+            await woken(event, left)
 
     async def _deliver_next(self, http: aiohttp.ClientSession) -> bool:
         """Delivers the oldest update; False when there is none, or nobody took it."""
         hook = self._updates.hook()
         found = self._world.store.updates(1) if hook is not None else []
         if hook is None or not found:
-            self._pause = FIRST_PAUSE
+            self._pause = 0.0
             return False
         problem = await self._try(http, hook, found[0])
-        if self._updates.hook() != hook:
-            return True
         if problem is None:
             self._world.store.confirm(found[0]["update_id"] + 1)
-            self._pause = FIRST_PAUSE
+        if problem is None or self._updates.hook() != hook:
+            self._pause = 0.0
             return True
-        self._pause = min(LONGEST_PAUSE, 2 * self._pause)
+        self._pause = min(LONGEST_PAUSE, max(FIRST_PAUSE, 2 * self._pause))
         self._updates.keep_hook(replace(hook, error_at=self._world.now(), error=problem))
         return False
 
