@@ -16,7 +16,7 @@ class Budget:
     (2, 0, 2)
     """
 
-    def __init__(self, per_second: int, *, paused_until: float = 0.0) -> None:
+    def __init__(self, per_second: int) -> None:
         if per_second < 1:
             raise ValueError(f"a budget of {per_second} a second sends nothing: at least 1")
         self._most = per_second
@@ -24,7 +24,12 @@ class Budget:
         self._sent: deque[float] = deque()
         self._raised_at = 0.0
         self.per_second = per_second
-        self.paused_until = paused_until
+        self.paused_until = 0.0
+
+    def resume(self, per_second: int, paused_until: float) -> None:
+        """Go on where an earlier process left off: at its rate, and silent for as long as it was told to be."""
+        self.per_second = min(self._most, per_second)
+        self.paused_until = self._raised_at = paused_until
 
     def take(self, wanted: int, now: float) -> int:
         """How many of `wanted` requests may be sent now; they count as sent unless given back."""

@@ -17,7 +17,7 @@ from bot.calls import File, arguments_of, attachment_of, uploaded
 from bot.clocks import Calendar, Machine
 from bot.pulling import POLL_SECONDS, Puller
 from bot.transport import NeverConnected, TooMany
-from db import outbox
+from db import outbox, pace
 from db.attachments import found, remember_upload
 from db.delivery import Failure, Kind, Reason, State
 from db.engine import Database
@@ -69,6 +69,10 @@ class Sender(Puller[Letter]):
         )
         if count:
             log.warning("sending-recovered", extra={"count": count})
+        async with self.database.reading() as session:
+            learned = await pace.kept(session)
+        if learned is not None:
+            self._budget.resume(learned.per_second, learned.paused_until)
 
     async def finish(self) -> None:
         """Gives back what was leased and never begun."""
@@ -179,6 +183,8 @@ class Sender(Puller[Letter]):
             self._budget.complain(failure.retry_after, machine_now)
 
         async def job(session: AsyncSession) -> None:
+            if failure.reason is Reason.TOO_MANY:
+                await pace.keep(session, pace.Pace(self._budget.per_second, self._budget.paused_until))
             following = await outbox.failed(
                 session,
                 letter,

@@ -245,6 +245,21 @@ async def test_a_chat_gets_no_second_message_within_its_pace(road: Road) -> None
         assert 0.3 < clock() - start < 3.0
 
 
+async def test_a_restart_does_not_end_a_pause_that_the_platform_asked_for(road: Road) -> None:
+    machine = SetMachine()
+    road.platform.next_up = [(429, "Too Many Requests", {"retry_after": 30})]
+    refused = await road.put("first", chat=1)
+    async with road.sending(machine=machine):
+        await until(lambda: road.is_in(refused, State.WAITING) if road.platform.arrived else False)
+    await road.put("second", chat=2)
+    later = road.sender(machine=machine)
+    await later.begin()
+    machine.at += 29.0
+    assert await later.claim(5) == []
+    machine.at += 1.0
+    assert sorted(letter.chat for letter in await later.claim(5)) == [1, 2]
+
+
 async def test_too_many_pauses_everybody_and_loses_nothing(road: Road) -> None:
     road.platform.next_up = [(429, "Too Many Requests", {"retry_after": 1})]
     await road.put("first")

@@ -65,3 +65,13 @@ def test_a_request_counts_from_when_it_leaves_and_not_from_when_it_was_granted()
     assert budget.take(1, 1.0) == 0
     assert budget.wait(1.0) == 0.5
     assert budget.take(40, 1.5) == 30
+
+
+def test_a_budget_that_is_resumed_keeps_its_pause_and_its_rate_and_never_gets_more_than_it_has() -> None:
+    budget = Budget(30)
+    budget.resume(24, 10.0)
+    assert budget.take(40, 9.9) == 0
+    assert budget.take(40, 10.0) == 24
+    budget = Budget(10)
+    budget.resume(24, 0.0)
+    assert budget.take(40, 1.0) == 10
