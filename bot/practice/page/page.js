@@ -544,8 +544,7 @@ class Page {
 
   labels() {
     for (const chat of this.chats) {
-      const unseen = chat.unseen ? `, ${chat.unseen} new` : "";
-      const text = `${chat.role}: ${chat.person?.name ?? "nobody yet"}${unseen}`;
+      const text = chat.role + (chat.unseen ? `, ${chat.unseen} new` : "");
       const tab = byId(`${chat.section.id}-tab`);
       if (tab.textContent !== text) tab.textContent = text;
     }
