@@ -74,8 +74,8 @@ async def _meet_platform(application: QuietApplication, settings: Settings) -> s
             await application.initialize()
             await application.bot.set_my_commands([BotCommand(name, text) for name, text in MENU])
             return str(application.bot.username)
-        except InvalidToken as error:
-            raise CannotServe("the platform refuses the token: check EASEWARD_TOKEN") from error
+        except InvalidToken:
+            raise CannotServe("the platform refuses the token: check EASEWARD_TOKEN") from None
         except TelegramError as error:
             log.warning("platform-not-reached", extra={"error": type(error).__name__, "pause": pause})
             await asyncio.sleep(pause)
@@ -188,10 +188,10 @@ async def invite_coach(settings: Settings, say: Callable[[str], None]) -> None:
     try:
         await application.bot.initialize()
         username = application.bot.username
-    except InvalidToken as error:
-        raise CannotServe("the platform refuses the token: check EASEWARD_TOKEN") from error
+    except InvalidToken:
+        raise CannotServe("the platform refuses the token: check EASEWARD_TOKEN") from None
     except TelegramError as error:
-        raise CannotServe(f"the platform does not answer at {settings.api_url}: {type(error).__name__}") from error
+        raise CannotServe(f"the platform does not answer at {settings.api_url}: {type(error).__name__}") from None
     finally:
         await application.bot.shutdown()
     now = SystemCalendar().now()

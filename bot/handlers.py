@@ -224,6 +224,9 @@ TAPS: Mapping[str, Tap] = {
 }
 """What the first word of a button's data leads to."""
 
+ONCE = frozenset({"join", "screen", "begin", "zone", "time", "stop", "found"})
+"""Questions whose buttons go away with the answer."""
+
 
 # --- from an update to a desk ---------------------------------------------------------------------------------------
 
@@ -279,8 +282,11 @@ class _Rooms:
         if query is None:
             raise LookupError(f"update {update.update_id} has no tap")
         person = await self._person(desk, update)
+        data = query.data or ""
         try:
-            shown = await _tap(desk, person, query.data or "")
+            shown = await _tap(desk, person, data)
+            if data.partition(":")[0] in ONCE and query.message is not None:
+                await desk.take_buttons(person, query.message.message_id)
         except NotAllowed as refused:
             shown = str(desk.words(person).say(refused.words))
         await desk.answer_tap(person, query.id, shown or "")

@@ -1,4 +1,4 @@
-"""What a client has said about one day, as plain facts. Completion and feeling are two facts; neither hides the other."""
+"""What a client has said about one day. Completion and feeling are two facts; neither hides the other."""
 
 from __future__ import annotations
 

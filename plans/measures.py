@@ -78,8 +78,8 @@ _ALL = (
         high=30,
         sides=True,
         how=(
-            "Foot straight, toes towards a wall. Bring the knee to the wall with the heel down, then move the foot back "
-            "until the heel only just stays down. Measure from the big toe to the wall, in centimetres."
+            "Foot straight, toes towards a wall. Bring the knee to the wall with the heel down, then move the foot "
+            "back until the heel only just stays down. Measure from the big toe to the wall, in centimetres."
         ),
         source="Powden 2015, Man Ther 20:524",
     ),

@@ -69,6 +69,18 @@ class Desk:
             edits=row,
         )
 
+    async def take_buttons(self, person: Person, message_id: int) -> None:
+        """Takes the buttons of an answered question away."""
+        await outbox.put(
+            self.session,
+            key=self._key(),
+            chat=person.chat,
+            kind=Kind.EDIT,
+            method="edit_message_reply_markup",
+            payload={"message_id": message_id},
+            now=self.now,
+        )
+
     async def answer_tap(self, person: Person, query: str, text: str = "") -> None:
         """Tells the platform that a tap was seen; `text` (at most 200 characters) shows for a moment."""
         await outbox.put(

@@ -28,9 +28,7 @@ async def database(tmp_path: Path) -> AsyncIterator[Database]:
 
 async def put(database: Database, key: str, kind: Kind = Kind.ANSWER, chat: int = 7, **more: Any) -> int:
     arguments: dict[str, Any] = {"method": "send_message", "payload": {"text": key}, "now": NOON} | more
-    return await database.write(
-        lambda session: outbox.put(session, key=key, chat=chat, kind=kind, **arguments)
-    )
+    return await database.write(lambda session: outbox.put(session, key=key, chat=chat, kind=kind, **arguments))
 
 
 async def claim(
@@ -49,9 +47,7 @@ async def claim(
     )
 
 
-async def mark(
-    database: Database, id_: int, to: State, worker: str = "w", message: int | None = None
-) -> bool:
+async def mark(database: Database, id_: int, to: State, worker: str = "w", message: int | None = None) -> bool:
     return await database.merged(outbox.apply_marks, Mark(id_, worker, to, NOON, message))
 
 
@@ -235,10 +231,7 @@ async def test_many_marks_at_once_each_learn_about_their_own_fence(database: Dat
         await put(database, f"k{n}", chat=n)
     letters = await claim(database, limit=20)
     mine = await asyncio.gather(
-        *(
-            mark(database, letter.id, State.SENDING, "w" if n % 2 else "thief")
-            for n, letter in enumerate(letters)
-        )
+        *(mark(database, letter.id, State.SENDING, "w" if n % 2 else "thief") for n, letter in enumerate(letters))
     )
     assert mine == [bool(n % 2) for n in range(20)]
     sent = await asyncio.gather(
@@ -297,9 +290,7 @@ async def test_after_a_crash_the_unsent_waits_and_what_was_being_sent_follows_it
     for letter in letters:
         if letter.kind is not Kind.NUDGE:
             await mark(database, letter.id, State.SENDING, "dead")
-    count = await database.write(
-        lambda session: outbox.recover(session, machine_now=0.0, now=NOON, all_but="new")
-    )
+    count = await database.write(lambda session: outbox.recover(session, machine_now=0.0, now=NOON, all_but="new"))
     states = {letter.kind: (await row(database, letter.id)).state for letter in letters}
     assert count == 3
     assert states == {"session": "unknown", "answer": "waiting", "alert": "waiting", "nudge": "waiting"}

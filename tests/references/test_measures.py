@@ -33,7 +33,13 @@ def test_the_standard_error_is_that_of_jacobson_and_truax() -> None:
 
 @pytest.mark.parametrize(
     ("before", "after", "change"),
-    [(12, 5, Change.GAIN), (12, 8, Change.INSIDE), (12, 7.5, Change.INSIDE), (-2, -7, Change.GAIN), (5, 12, Change.LOSS)],
+    [
+        (12, 5, Change.GAIN),
+        (12, 8, Change.INSIDE),
+        (12, 7.5, Change.INSIDE),
+        (-2, -7, Change.GAIN),
+        (5, 12, Change.LOSS),
+    ],
 )
 def test_fingertip_to_floor_changes_are_judged_by_its_error(before: float, after: float, change: Change) -> None:
     """Limit 4.5 cm: Perret 2001, Arch Phys Med Rehabil 82:1566; Ekedahl 2012, 93:2210."""

@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.samples import HEAD, REST, session
+from tests.texts import HEAD, REST, session
 
 
 def easeward(*words: str, stdin: str = "") -> tuple[int, str, str]:
@@ -74,6 +74,7 @@ def test_check_of_a_file_that_is_not_there_is_wrong_use(tmp_path: Path) -> None:
 
 
 def test_small_commands_do_not_load_what_they_do_not_need() -> None:
-    code = "import sys, bot.cli, plans.replies, plans.localtime; print([m for m in ('telegram','sqlalchemy','aiohttp') if m in sys.modules])"
+    heavy = ("telegram", "sqlalchemy", "aiohttp")
+    code = f"import sys, bot.cli, plans.replies, plans.localtime; print([m for m in {heavy} if m in sys.modules])"
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert done.stdout.strip() == "[]"

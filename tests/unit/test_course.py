@@ -167,7 +167,8 @@ def test_pain_before_the_session_changes_today(pain: int, kind: RowKind | None, 
 
 
 def test_a_clean_client_finishes_in_as_many_dates_as_days() -> None:
-    position, past = Position(), []
+    position = Position()
+    past: list[Entry] = []
     for n in range(len(PLAIN.days)):
         found = ask(position, *past)
         assert found.kind in (RowKind.SESSION, RowKind.REST, RowKind.MEASURE)
@@ -191,7 +192,8 @@ answers = st.builds(
 def test_any_history_keeps_its_place_and_never_hands_out_while_waiting(
     said: list[tuple[CheckIn, Morning]],
 ) -> None:
-    position, past = Position(), []
+    position = Position()
+    past: list[Entry] = []
     for n, (checkin, morning) in enumerate(said):
         today = START + timedelta(days=n)
         found = decide(PLAIN, position, past, today, settings=Settings())

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from importlib.resources import files
+from itertools import pairwise
 
 import pytest
 from hypothesis import given
@@ -33,7 +34,7 @@ def numbers(item: Item) -> list[int]:
 def test_each_level_of_every_day_is_no_more_than_the_one_before(day: Day) -> None:
     levels = [eased(day, level, library()) for level in (0, 1, 2)]
     assert levels[0] == day
-    for fuller, lighter in zip(levels, levels[1:], strict=False):
+    for fuller, lighter in pairwise(levels):
         for (rounds, item), (fewer, less) in zip(parts(fuller), parts(lighter), strict=True):
             assert fewer <= rounds
             assert all(a >= b for a, b in zip(numbers(item), numbers(less), strict=True))
