@@ -6,7 +6,7 @@ const LINKS_AND_COMMANDS = /https?:\/\/[^\s<>"]+[^\s<>".,;:!?)]|(?<![\w/:.])\/[a
 const KEPT_TAGS = new Set(["B", "I", "U", "S", "CODE", "PRE", "BLOCKQUOTE"]);
 const DEMO_ZONE = "Europe/Lisbon"; // where the invented people live
 const NAMES = ["Robin", "Sam", "Noa", "Alex", "Kim", "Charlie", "Jo", "Toni"];
-const CATCH_UP = 250; // milliseconds between two looks at the server while much happens
+const CATCH_UP = 120; // milliseconds between two looks at the server while much happens
 const ANSWER_WAIT = 10_000; // milliseconds that a tap's answer is looked for
 
 const byId = (id) => document.getElementById(id);
@@ -170,8 +170,10 @@ class Chat {
     this.find = (name) => this.section.querySelector(`.${name}`);
     this.log = this.find("log");
     this.person = null;
-    this.messages = new Map(); // id -> {change, entry}
+    this.messages = new Map(); // id -> {change, date, entry}
     this.unseen = 0;
+    this.reading = false; // somebody has scrolled back: new lines must not pull the page from under their eyes
+    this.touched = null; // the message that was tapped last
     this.act = {
       say: (text) => this.doing(() => this.say(text)),
       open: (start) => office.joining(start, this),
@@ -192,6 +194,11 @@ class Chat {
       event.preventDefault();
       this.find("write").requestSubmit();
     });
+    for (const kind of ["wheel", "touchmove", "keydown"]) {
+      this.log.addEventListener(kind, () => (this.reading = true), { passive: true });
+    }
+    this.log.addEventListener("scroll", () => this.atEnd() && this.caughtUp());
+    this.find("newer").addEventListener("click", () => this.seen());
     this.find("pick-file").addEventListener("click", () => this.find("file").click());
     this.find("file").addEventListener("change", () => this.doing(() => this.sendFile()));
     this.find("person").addEventListener("change", (event) => this.office.show(this, Number(event.target.value)));
@@ -203,6 +210,7 @@ class Chat {
   async doing(work) {
     this.tell("problem", "");
     this.tell("answer", "");
+    this.reading = false;
     try {
       await work();
     } catch (error) {
@@ -240,6 +248,7 @@ class Chat {
   async tap(message, data, button) {
     if (button.getAttribute("aria-disabled") === "true") return;
     button.setAttribute("aria-disabled", "true");
+    this.touched = message;
     try {
       const { tap } = await ask("tap", { chat: this.person.id, message, button: data });
       this.tell("answer", await answerTo(tap));
@@ -286,7 +295,7 @@ class Chat {
 
   forget() {
     this.messages.clear();
-    this.unseen = 0;
+    this.caughtUp();
     this.log.replaceChildren();
     this.tell("answer", "");
     this.tell("problem", "");
@@ -300,13 +309,13 @@ class Chat {
     if (person.id !== this.person?.id) return;
     const first = this.messages.size === 0;
     this.log.setAttribute("aria-live", first ? "off" : "polite"); // a whole history is not read out
-    const atEnd = first || this.log.scrollHeight - this.log.scrollTop - this.log.clientHeight < 80;
     this.drop(new Set(found.map((message) => message.id)));
     const fresh = found.filter((message) => this.put(message, first));
     this.dates();
     if (!fresh.length) return;
-    if (this.section.checkVisibility()) this.bring(fresh, atEnd, first);
-    else if (!first) this.unseen += fresh.filter((message) => message.from === "bot").length;
+    if (first) this.bring(this.messages.get(fresh.at(-1).id).entry, "auto");
+    else if (this.section.checkVisibility() && !this.reading) this.bring(this.messages.get(fresh[0].id).entry);
+    else this.more(fresh.filter((message) => message.from === "bot").length);
   }
 
   drop(present) {
@@ -322,7 +331,7 @@ class Chat {
     const old = this.messages.get(message.id);
     if (old?.change === message.change) return false;
     const entry = entryOf(message, this.person.name, this.act);
-    this.messages.set(message.id, { change: message.change, at: message.at, entry });
+    this.messages.set(message.id, { change: message.change, date: dateOf(message.at), entry });
     if (!old) {
       if (!first) entry.classList.add("fresh");
       this.log.append(entry);
@@ -331,41 +340,64 @@ class Chat {
     const focused = old.entry.contains(document.activeElement) ? document.activeElement : null;
     old.entry.replaceWith(entry);
     if (focused) handOver(focused, entry);
+    if (message.id === this.touched && !this.reading) this.reveal(entry);
     return false;
   }
 
   /** Writes the date above the first entry of each day. */
   dates() {
-    for (const old of this.log.querySelectorAll(".date")) old.remove();
     let last = null;
-    for (const { at, entry } of this.messages.values()) {
-      const date = dateOf(at);
-      if (date !== last) entry.before(make("h3", { className: "date", textContent: date }));
+    for (const { date, entry } of this.messages.values()) {
+      const above = entry.previousElementSibling;
+      const dated = above?.classList.contains("date") ?? false;
+      if (dated && (date === last || above.textContent !== date)) above.remove();
+      if (date !== last && !(dated && above.isConnected)) {
+        entry.before(make("h3", { className: "date", textContent: date }));
+      }
       last = date;
     }
   }
 
-  /** Scrolls so that the first new line can be read from its beginning. */
-  bring(fresh, atEnd, first) {
-    if (!atEnd) return;
-    const entry = this.messages.get(fresh.at(first ? -1 : 0).id).entry;
-    const top = entry.getBoundingClientRect().top - this.log.getBoundingClientRect().top + this.log.scrollTop;
-    const end = this.log.scrollHeight - this.log.clientHeight;
-    this.log.scrollTo({ top: Math.min(top - 8, end), behavior: first || calm.matches ? "auto" : "smooth" });
+  // --- where the page stands
+
+  atEnd() {
+    return this.log.scrollHeight - this.log.scrollTop - this.log.clientHeight < 60;
   }
 
-  /** The chat has just come into sight. */
+  /** How far an entry's beginning is below the top of what can be seen, in pixels. */
+  below(entry) {
+    const dated = entry.previousElementSibling?.classList.contains("date");
+    const line = dated ? entry.previousElementSibling : entry;
+    return line.getBoundingClientRect().top - this.log.getBoundingClientRect().top;
+  }
+
+  /** Scrolls so that an entry can be read from its beginning. */
+  bring(entry, behavior = calm.matches ? "auto" : "smooth") {
+    this.log.scrollTo({ top: this.log.scrollTop + this.below(entry) - 4, behavior });
+  }
+
+  /** The same, unless its beginning is in sight. */
+  reveal(entry) {
+    if (this.below(entry) < 0) this.bring(entry);
+  }
+
+  /** Counts new lines that nobody has seen yet. */
+  more(count) {
+    this.unseen += count;
+    this.find("newer").hidden = this.unseen === 0;
+    this.find("newer").textContent = `${this.unseen} new below`;
+  }
+
+  caughtUp() {
+    this.reading = false;
+    if (this.unseen) this.more(-this.unseen);
+  }
+
+  /** The chat has just come into sight, or its new lines are asked for. */
   seen() {
-    if (!this.messages.size) return;
-    const fresh = this.unseen ? [...this.messages.keys()].slice(-this.unseen) : [...this.messages.keys()].slice(-1);
-    this.unseen = 0;
-    this.bring(fresh.map((id) => ({ id })), true, false);
-  }
-
-  /** Writes everything anew, as after a change of the zone. */
-  async again() {
-    this.forget();
-    await this.refresh();
+    const entries = [...this.messages.values()].slice(-Math.max(1, this.unseen));
+    this.caughtUp();
+    if (entries.length) this.bring(entries[0].entry);
   }
 }
 
@@ -413,6 +445,7 @@ class Page {
     this.chats = [this.client, this.coach];
     this.moving = false;
     this.due = null;
+    this.turn = Promise.resolve();
     this.opening = null;
     byId("next-morning").addEventListener("click", () => this.move({ next: "morning" }));
     byId("week-on").addEventListener("click", () => this.move({ days: 7 }));
@@ -441,7 +474,14 @@ class Page {
     });
   }
 
-  async refresh() {
+  /** Brings the whole page up to date; one such look at a time, so that an older one never comes in last. */
+  refresh() {
+    const turn = this.turn.then(() => this.fetched());
+    this.turn = turn.catch(() => undefined);
+    return turn;
+  }
+
+  async fetched() {
     this.people = await ask("chats");
     this.choose();
     await Promise.all([this.clock(), ...this.chats.map((chat) => chat.refresh())]);
@@ -475,6 +515,7 @@ class Page {
     if (this.moving) return;
     this.moves(true);
     this.problem("");
+    for (const chat of this.chats) chat.reading = false;
     byId("moved").textContent = "Moving on. What is due on the way is done now.";
     try {
       await ask("clock", step);
@@ -504,7 +545,8 @@ class Page {
     select.addEventListener("change", async () => {
       zone = select.value;
       remember({ zone });
-      await Promise.all([this.clock(), ...this.chats.map((chat) => chat.again())]);
+      for (const chat of this.chats) chat.forget();
+      this.soon();
     });
   }
 
@@ -537,7 +579,7 @@ class Page {
       const on = chat.section.id === id;
       tab.setAttribute("aria-selected", String(on));
       tab.tabIndex = on ? 0 : -1;
-      if (on && narrow.matches) chat.seen();
+      if (on && narrow.matches && chat.messages.size) chat.seen();
     }
     this.labels();
   }
