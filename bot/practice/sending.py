@@ -210,11 +210,14 @@ class Sending:
         return found
 
     def _within_rates(self, chat: int) -> None:
+        """Counts a request that sends. Raises ApiError for one too many."""
+        most, most_in_chat = self._rates.per_second, self._rates.per_chat_second
+        if most is None and most_in_chat is None:
+            return
         now = self._world.machine.now()
         while self._sent and self._sent[0][0] <= now - 1:
             self._sent.popleft()
-        in_all, in_chat = len(self._sent), sum(1 for _at, where in self._sent if where == chat)
-        most, most_in_chat = self._rates.per_second, self._rates.per_chat_second
-        if (most is not None and in_all >= most) or (most_in_chat is not None and in_chat >= most_in_chat):
+        in_chat = sum(1 for _at, where in self._sent if where == chat)
+        if (most is not None and len(self._sent) >= most) or (most_in_chat is not None and in_chat >= most_in_chat):
             raise too_many(1)
         self._sent.append((now, chat))

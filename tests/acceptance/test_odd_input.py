@@ -97,8 +97,25 @@ async def test_a_reply_that_says_nothing_is_asked_back_or_passed_on(
 
 @pytest.mark.parametrize(
     "data",
-    """c:1:all c:999:all c:1:pain:99 c:x:all c nonsense m:1:settled go:1 rule:1:ease client:1 publish:1 invite:1:10
-    found:1:spoke join:1:agree zone:Mars/Olympus time:9999 c:1:flag:no""".split(),
+    [
+        "c:1:all",
+        "c:999:all",
+        "c:1:pain:99",
+        "c:x:all",
+        "c",
+        "nonsense",
+        "m:1:settled",
+        "go:1",
+        "rule:1:ease",
+        "client:1",
+        "publish:1",
+        "invite:1:10",
+        "found:1:spoke",
+        "join:1:agree",
+        "zone:Mars/Olympus",
+        "time:9999",
+        "c:1:flag:no",
+    ],
 )
 async def test_a_forged_button_of_a_stranger_changes_nothing(chat: Practice, folder: Path, data: str) -> None:
     hello = (await chat.say(STRANGER, "/start"))[-1]
