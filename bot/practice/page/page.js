@@ -202,8 +202,8 @@ class Chat {
     this.find("pick-file").addEventListener("click", () => this.find("file").click());
     this.find("file").addEventListener("change", () => this.doing(() => this.sendFile()));
     this.find("person").addEventListener("change", (event) => this.office.show(this, Number(event.target.value)));
-    this.find("add").addEventListener("click", () => this.office.joining(null, this));
-    this.find("block").addEventListener("click", () => this.doing(() => this.block()));
+    this.find("add").addEventListener("click", () => this.chosen(() => this.office.joining(null, this)));
+    this.find("block").addEventListener("click", () => this.chosen(() => this.doing(() => this.block())));
   }
 
   /** Runs what somebody asked for and says under the chat what was wrong with it. */
@@ -216,6 +216,13 @@ class Chat {
     } catch (error) {
       this.tell("problem", error.message);
     }
+  }
+
+  /** Does what was chosen under More and closes it. */
+  chosen(work) {
+    this.find("more").open = false;
+    this.find("more").querySelector("summary").focus();
+    work();
   }
 
   tell(place, text) {
