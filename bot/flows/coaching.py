@@ -8,7 +8,7 @@ from datetime import timedelta
 
 from sqlalchemy import select
 
-from bot.flows import telling
+from bot.flows import showing, telling
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words.message import Button, Message, Rows, column
@@ -244,6 +244,7 @@ async def client_page(desk: Desk, person: Person, coach: Coach, course_id: int) 
 
 def _row_line(desk: Desk, person: Person, row: LedgerRow, entry: Entry) -> dict[str, object]:
     words = desk.words(person)
+    reason = (row.decision or {}).get("reason")
     what = f"{entry.kind}" if row.day is None else f"{entry.kind} {row.day}"
     level = f" ({row.level})" if row.level and entry.kind is RowKind.SESSION else ""
     said = words.say("checkin.noted", said=entry.checkin) if entry.checkin != CheckIn() else ""
@@ -252,7 +253,7 @@ def _row_line(desk: Desk, person: Person, row: LedgerRow, entry: Entry) -> dict[
         "date": f"{row.local_date:%a %d %b}",
         "what": what + level,
         "said": f"{said}{morning}".strip(),
-        "why": (row.decision or {}).get("reason"),
+        "why": words.say("reasons.because", reason=reason, f=showing.facts_of(row.decision)) if reason else "",
     }
 
 

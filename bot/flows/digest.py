@@ -15,7 +15,7 @@ from db.schema import Coach, LedgerRow, Person
 from plans.adherence import Week, week_of, wilson
 from plans.course import Entry
 
-MOVES = ("repeat", "ease", "rest", "refer")
+MOVES = {"repeat": "repeated", "ease": "eased", "rest": "rested", "refer": "referred"}
 
 
 async def weekly(desk: Desk, coach_id: int) -> None:
@@ -73,6 +73,6 @@ def _line(client: coaching.Client, week: Week, rows: Sequence[tuple[LedgerRow, E
         "low": round(100 * low),
         "high": round(100 * high),
         "worst": max(week.pains, default=None),
-        "moves": ", ".join(f"{verdicts[word]} {word}" for word in MOVES if verdicts[word]),
+        "moves": ", ".join(f"{verdicts[word]} {said}" for word, said in MOVES.items() if verdicts[word]),
         "note": state if state in (CourseState.WAITING, CourseState.FINISHED) else "",
     }

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 
 from markupsafe import Markup
 
@@ -34,7 +34,7 @@ def day(words: Words, programme: Programme, pairs: Pairs) -> Message:
     return Message(joined(text, missing.text), first_buttons(words, row.id) + missing.rows)
 
 
-def _session(words: Words, programme: Programme, pairs: Pairs) -> Markup:
+def _session(words: Words, programme: Programme, pairs: Pairs, *, why: bool = True) -> Markup:
     row, entry = pairs[-1]
     if row.day is None:
         raise ValueError(f"ledger row {row.id} of kind {row.kind} has no day")
@@ -47,7 +47,7 @@ def _session(words: Words, programme: Programme, pairs: Pairs) -> Markup:
     return words.say(
         "day.session",
         headline=headline(day, gettext=words.gettext),
-        why=_why(words, pairs),
+        why=_why(words, pairs) if why else None,
         lines=session_lines(day, gettext=words.gettext) if day.session else [],
         level=row.level if day.session else 0,
         caution=words.say("day.caution"),
@@ -74,12 +74,15 @@ def _why(words: Words, pairs: Pairs) -> Markup | None:
         return None
     before = [e.day for _r, e in pairs[:-1] if e.kind in (RowKind.SESSION, RowKind.MEASURE)]
     again = bool(before) and before[-1] == entry.day
-    return words.say("day.why", again=again, reason=decision["reason"], f=_facts(decision)) or None
+    rest = entry.kind is RowKind.REST
+    return words.say("day.why", again=again, rest=rest, reason=decision["reason"], f=facts_of(decision)) or None
 
 
-def _facts(decision: dict[str, object]) -> dict[str, object]:
+def facts_of(decision: Mapping[str, object] | None) -> dict[str, object]:
+    """The numbers behind the reason of a stored decision."""
+    decision = decision or {}
     votes = decision.get("votes")
-    found = [v for v in votes if v["rule"] == decision["reason"]] if isinstance(votes, list) else []
+    found = [v for v in votes if v["rule"] == decision.get("reason")] if isinstance(votes, list) else []
     return dict(found[0]["facts"]) if found else {}
 
 
@@ -133,7 +136,7 @@ def noted(words: Words, programme: Programme, pairs: Pairs, follows: Decision, *
         return Message(joined(line, words.say("checkin.held")))
     if said.completion is None and entry.kind is RowKind.SESSION:
         softened = words.say("checkin.softened") if row.level else None
-        text = _session(words, programme, pairs)
+        text = _session(words, programme, pairs, why=False)
         return Message(joined(line, softened, text), first_buttons(words, row.id)[:-1] + _fix(words, row.id))
     if said.completion is None:
         off = words.say("checkin.off_today") if entry.kind is RowKind.REST else None
