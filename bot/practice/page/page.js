@@ -62,7 +62,8 @@ function remember(change) {
 let zone = remembered().zone ?? DEMO_ZONE;
 const inZone = (options, moment) => new Intl.DateTimeFormat("en-GB", { timeZone: zone, ...options }).format(new Date(moment));
 const timeOf = (moment) => inZone({ hour: "2-digit", minute: "2-digit" }, moment);
-const dateOf = (moment) => inZone({ weekday: "long", day: "numeric", month: "long", year: "numeric" }, moment);
+const dateOf = (moment) =>
+  `${inZone({ weekday: "long" }, moment)} ${inZone({ day: "numeric", month: "long", year: "numeric" }, moment)}`;
 const placeOf = (name) => name.split("/").at(-1).replaceAll("_", " ");
 
 // --- words of a message ----------------------------------------------------------------------------------------------
