@@ -163,6 +163,11 @@ def _entry(row: LedgerRow, said: CheckInRow | None, *, sent: bool, recorded: boo
     )
 
 
+async def was_delivered(session: AsyncSession, row: LedgerRow) -> bool:
+    """Whether the message that shows a row has surely reached its chat."""
+    return await session.scalar(select(Outbox.state).where(Outbox.id == row.outbox_id)) == "sent"
+
+
 async def note_answer(
     session: AsyncSession,
     *,

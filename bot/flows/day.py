@@ -258,7 +258,8 @@ async def nudge(desk: Desk, row_id: int) -> None:
     course = await desk.session.get_one(Course, row.course_id)
     person = await desk.session.get_one(Person, row.person_id)
     said = await courses.said_of(desk.session, row)
-    if course.state != CourseState.ACTIVE or said.completion is not None or said.odd or said.pain is not None:
+    arrived = await courses.was_delivered(desk.session, row)
+    if not arrived or course.state != CourseState.ACTIVE or is_begun(said):
         return
     words = desk.words(person)
     await desk.send(

@@ -164,6 +164,8 @@ class Play:
     async def after_the_last_morning(self) -> None:
         """On the twenty-ninth morning: the end for whoever is through, and what the coach has been told."""
         assert "reached the end" in (await self._new("clean"))[-1].text
+        nudged = {name: await self._nudges(chat) for name, chat in CHATS.items()}
+        assert nudged == dict.fromkeys(CHATS, 0) | {"misses": 3}
         coach = await self._coach_chat()
         told = [m.text for m in await self.chat.from_bot(coach)]
         assert sum("Six needs a look" in text and "pain 6 of 10" in text for text in told) == 1
@@ -174,6 +176,9 @@ class Play:
         digests = [text for text in told if text.startswith("Week of")]
         assert len(digests) >= 3
         assert any("Misses" in text and "unanswered" in text for text in digests)
+
+    async def _nudges(self, chat: int) -> int:
+        return sum("How did today's session go?" in m.text for m in await self.chat.from_bot(chat))
 
 
 Script = Callable[[Play, str, Said, Cell], Awaitable[None]]
