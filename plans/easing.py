@@ -38,10 +38,12 @@ def _block(block: Block, level: int, library: Mapping[str, Movement], floor: int
 
 
 def _item(item: Item, level: int, library: Mapping[str, Movement], floor: int) -> Item:
-    easier = _easier(item.movement, level, library)
+    """A coach's cue is about the movement it was written for and goes with it."""
+    movement = _easier(item.movement, level, library)
     return replace(
         item,
-        movement=easier,
+        movement=movement,
+        cue=item.cue if movement.key == item.movement.key else None,
         sets=max(1, item.sets - level),
         dose=_dose(item.dose, SHARE[level], floor),
         load=None,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping
+from collections.abc import Collection, Mapping, Sequence
 
 from plans.dose import items, work_seconds
 from plans.movements import harder_than, library
@@ -10,6 +10,9 @@ from plans.programme import Day, Load
 
 MUCH_MORE = 1.5
 """Half as much again is heavier."""
+
+AS_LAST_TIME = "as last time"
+"""A load in these words is the client's own, unchanged."""
 
 
 def movements_of(day: Day) -> frozenset[str]:
@@ -32,31 +35,36 @@ def is_heavier(day: Day, clean: Day | None, known: Collection[str]) -> bool:
     )
 
 
-def _loads(day: Day) -> Mapping[str, list[Load]]:
-    found: dict[str, list[Load]] = {}
+def _loads(day: Day) -> Mapping[str, list[Load | None]]:
+    found: dict[str, list[Load | None]] = {}
     for _block, item in items(day.session):
-        found.setdefault(item.movement.key, [])
-        if item.load is not None:
-            found[item.movement.key].append(item.load)
+        found.setdefault(item.movement.key, []).append(item.load)
     return found
 
 
 def _more_load(day: Day, clean: Day) -> bool:
     before = _loads(clean)
-    for key, loads in _loads(day).items():
-        if key not in before:
-            continue
-        if loads and not before[key]:
-            return True
-        heaviest = max((load.kilograms or 0 for load in loads), default=0)
-        if heaviest > max((load.kilograms or 0 for load in before[key]), default=0):
-            return True
-    return False
+    return any(
+        load is not None and _is_more(load, before[key])
+        for key, loads in _loads(day).items()
+        if key in before
+        for load in loads
+    )
+
+
+def _is_more(load: Load, before: Sequence[Load | None]) -> bool:
+    """Kilograms are compared; words that were not used before may mean more, so they count as more."""
+    if load.kilograms is not None:
+        weighed = [old.kilograms for old in before if old is not None and old.kilograms is not None]
+        return load.kilograms > max(weighed, default=0)
+    words = (load.words or "").lower()
+    return words != AS_LAST_TIME and words not in {(old.words or "").lower() for old in before if old is not None}
 
 
 def _harder_neighbour(day: Day, clean: Day) -> bool:
+    own = {item.movement.key: item.movement for each in (day, clean) for _block, item in items(each.session)}
     new = movements_of(day) - movements_of(clean)
-    return any(harder in new for key in movements_of(clean) for harder in harder_than(key, library()))
+    return any(harder in new for key in movements_of(clean) for harder in harder_than(key, {**library(), **own}))
 
 
 def _much_more(now: Mapping[str, int], before: Mapping[str, int]) -> bool:

@@ -6,15 +6,15 @@ from importlib.resources import files
 from itertools import pairwise
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from plans.dose import items, minutes, work_seconds
 from plans.easing import eased
 from plans.movements import library
-from plans.programme import Day, Item, Span
+from plans.programme import Block, Day, Dose, Item, Load, Session, Sides, Span
 from plans.reading import read_programme
-from tests.samples import NEW, programme, session
+from tests.samples import programme, session
 
 SAMPLE = read_programme(files("plans.library").joinpath("rowing-club.yaml").read_text(encoding="utf-8"))
 
@@ -65,11 +65,45 @@ def test_another_level_is_refused(level: int) -> None:
         eased(SAMPLE.day(1), level, library())
 
 
-@given(st.integers(1, 12), st.sampled_from([1, 2]), st.integers(5, 40))
-def test_no_floor_ever_raises_anything(rounds: int, level: int, floor: int) -> None:
-    plan = programme(session(min(rounds, 20)), NEW)
-    for day in plan.days:
-        light = eased(day, level, library(), hold_floor=floor)
-        for (before, item), (after, less) in zip(parts(day), parts(light), strict=True):
-            assert after <= before
+spans = st.none() | st.tuples(st.integers(1, 90), st.integers(0, 30)).map(lambda ends: Span(ends[0], sum(ends)))
+seconds = st.none() | st.integers(1, 300)
+doses = st.builds(
+    Dose, reps=spans, hold=spans, contract=seconds, relax=seconds, last_hold=seconds, flow=spans, steps=spans
+)
+written = st.builds(
+    Item,
+    movement=st.sampled_from(sorted(library().values(), key=lambda movement: movement.key)),
+    dose=doses,
+    sets=st.integers(1, 20),
+    side=st.sampled_from(Sides),
+    load=st.none() | st.just(Load(4, "4 kg")),
+)
+blocks = st.builds(Block, items=st.lists(written, min_size=1, max_size=3).map(tuple), rounds=st.integers(1, 20))
+days = st.lists(blocks, min_size=1, max_size=3).map(lambda found: Day(1, session=Session(tuple(found))))
+
+
+@settings(deadline=None)
+@given(days, st.integers(5, 40))
+def test_no_dose_and_no_floor_ever_makes_a_level_more_than_the_one_before(day: Day, floor: int) -> None:
+    for fuller, lighter in pairwise(eased(day, level, library(), hold_floor=floor) for level in (0, 1, 2)):
+        for (rounds, item), (fewer, less) in zip(parts(fuller), parts(lighter), strict=True):
+            assert fewer <= rounds
             assert all(a >= b for a, b in zip(numbers(item), numbers(less), strict=True))
+            assert less.load is None
+
+
+@pytest.mark.parametrize(("floor", "held"), [(10, [20, 15]), (30, [30, 30]), (60, [30, 30])])
+def test_a_hold_of_30_s_goes_down_to_its_floor_and_no_lower(floor: int, held: list[int]) -> None:
+    day = programme(session(1)).day(1)
+    for level, expected in zip((1, 2), held, strict=True):
+        light = parts(eased(day, level, library(), hold_floor=floor))
+        assert [item.dose.hold for _rounds, item in light if item.dose.hold] == [Span(expected, expected)]
+
+
+def test_a_cue_goes_with_the_movement_it_was_written_for() -> None:
+    before, after = SAMPLE.day(22), eased(SAMPLE.day(22), 1, library())
+    cues = {item.movement.key: item.cue for _rounds, item in parts(before) if item.cue}
+    assert cues == {"rear-foot-raised-hip-flexor": "upright with a long back"}
+    assert [item.cue for _rounds, item in parts(after) if item.cue] == []
+    kept = [item.cue for _rounds, item in parts(eased(SAMPLE.day(4), 1, library()))]
+    assert "other leg long and heavy" in kept

@@ -1,0 +1,94 @@
+"""Heavier days: a new movement, more load, a harder neighbour, or half as much dose again."""
+
+from __future__ import annotations
+
+import pytest
+
+from plans.heavier import is_heavier, movements_of
+from plans.programme import Day
+from tests.samples import NEW, REST, TEST, programme, session
+
+EVERYTHING = frozenset({"sway", "reach", "far-reach", "fold"})
+
+
+def day(*items: str, rounds: int = 1) -> Day:
+    """A session day of these items, each written as in a file."""
+    lines = "".join(f"            - {{{item}}}\n" for item in items)
+    start = f"  - session:\n      warm-up: Walk.\n      blocks:\n        - rounds: {rounds}\n          items:\n"
+    return programme(start + lines).day(1)
+
+
+def fold(load: str | None) -> Day:
+    return day("movement: fold, reps: 5" + (f", load: {load}" if load else ""))
+
+
+def reach(seconds: int) -> Day:
+    return day(f"movement: reach, hold: {seconds}, side: each")
+
+
+def test_nothing_is_heavier_before_anything_was_done_clean() -> None:
+    assert not is_heavier(reach(60), None, ())
+
+
+def test_the_same_day_again_is_not_heavier() -> None:
+    plan = programme(session(), session())
+    assert not is_heavier(plan.day(2), plan.day(1), movements_of(plan.day(1)))
+
+
+def test_a_movement_new_to_the_client_is_heavier_until_it_is_known() -> None:
+    plan = programme(session(), NEW)
+    assert is_heavier(plan.day(2), plan.day(1), {"sway", "reach"})
+    assert not is_heavier(plan.day(2), plan.day(2), {"sway", "reach", "fold"})
+
+
+@pytest.mark.parametrize(
+    ("before", "now", "heavier"),
+    [
+        (None, "2 kg", True),
+        ("2 kg", "2 kg", False),
+        ("2 kg", "4 kg", True),
+        ("4 kg", "2 kg", False),
+        ("2 kg", None, False),
+        ("4 kg", "5 lb", False),
+        ("2 kg", "5 lb", True),
+        (None, "a light book", True),
+        ("a light book", "A light book", False),
+        ("a light book", "a heavy book", True),
+        ("2 kg", "a heavy book", True),
+        ("a light book", "2 kg", True),
+        ("2 kg", "as last time", False),
+        ("2 kg", "a little more", True),
+    ],
+)
+def test_more_load_is_heavier(before: str | None, now: str | None, heavier: bool) -> None:
+    assert is_heavier(fold(now), fold(before), EVERYTHING) is heavier
+
+
+def test_a_harder_neighbour_is_heavier_even_when_it_is_known() -> None:
+    far = day("movement: far-reach, hold: 30, side: each")
+    assert is_heavier(far, reach(30), EVERYTHING)
+    assert not is_heavier(reach(30), far, EVERYTHING)
+
+
+@pytest.mark.parametrize(("seconds", "heavier"), [(30, False), (44, False), (45, True), (60, True)])
+def test_half_as_much_again_of_one_movement_is_heavier(seconds: int, heavier: bool) -> None:
+    assert is_heavier(reach(seconds), reach(30), EVERYTHING) is heavier
+
+
+def test_many_small_additions_are_heavier_together() -> None:
+    """30 s each side and 8 s of swaying, then 40 s each side and 8 + 28 s of others: 68 and 116 s."""
+    before = day("movement: reach, hold: 30, side: each", "movement: sway, reps: 2")
+    now = day("movement: reach, hold: 40, side: each", "movement: sway, reps: 2", "movement: fold, reps: 7")
+    assert is_heavier(now, before, EVERYTHING)
+
+
+def test_one_more_round_of_two_is_half_as_much_again() -> None:
+    plan = programme(session(2), session(3))
+    assert is_heavier(plan.day(2), plan.day(1), EVERYTHING)
+
+
+def test_rest_and_test_days_have_no_movements_and_are_never_heavier() -> None:
+    plan = programme(session(), REST, TEST)
+    for number in (2, 3):
+        assert movements_of(plan.day(number)) == frozenset()
+        assert not is_heavier(plan.day(number), plan.day(1), EVERYTHING)
