@@ -14,6 +14,7 @@ from importlib.resources import files
 from pathlib import Path
 
 import pytest
+import pytest_asyncio
 from playwright.async_api import Browser, FilePayload, Page, async_playwright, expect
 from telegram import Bot, InlineKeyboardButton, InlineKeyboardMarkup, Message, Update
 
@@ -26,6 +27,8 @@ from tests.integration.practice.places import ANN, START, Place, StepByStep, pla
 COACH = ANN
 CLIENT = 202
 WIDE, PHONE, NARROWEST = (1280, 800), (390, 844), (320, 640)
+ONE_LOOP = pytest.mark.asyncio(loop_scope="module")
+"""All tests share the browser, so they share its event loop."""
 ARGUMENTS = (
     "--headless=new",
     "--no-sandbox",
@@ -98,13 +101,13 @@ def _chromium() -> str:
     return found
 
 
-@pytest.fixture
+@pytest_asyncio.fixture(loop_scope="module")
 async def here() -> AsyncIterator[Place]:
     async with _practice() as found:
         yield found
 
 
-@pytest.fixture
+@pytest_asyncio.fixture(scope="module", loop_scope="module")
 async def browser() -> AsyncIterator[Browser]:
     path = _chromium()
     async with async_playwright() as playwright:
@@ -132,6 +135,7 @@ async def _opened(browser: Browser, address: str, size: tuple[int, int]) -> Asyn
 
 
 @pytest.mark.browser
+@ONE_LOOP
 async def test_client_and_coach_are_side_by_side_with_their_names(here: Place, browser: Browser) -> None:
     async with _opened(browser, here.address, WIDE) as page:
         await expect(page.get_by_role("heading", name="Client: Robin (invented)")).to_be_visible()
@@ -141,6 +145,7 @@ async def test_client_and_coach_are_side_by_side_with_their_names(here: Place, b
 
 
 @pytest.mark.browser
+@ONE_LOOP
 async def test_what_is_typed_is_sent_with_enter_and_answered_in_bold(here: Place, browser: Browser) -> None:
     async with _opened(browser, here.address, WIDE) as page:
         box = page.get_by_role("textbox", name="Write as Robin (invented)")
@@ -152,6 +157,7 @@ async def test_what_is_typed_is_sent_with_enter_and_answered_in_bold(here: Place
 
 
 @pytest.mark.browser
+@ONE_LOOP
 async def test_a_tap_by_keyboard_changes_the_message_and_keeps_its_place(here: Place, browser: Browser) -> None:
     async with _opened(browser, here.address, WIDE) as page:
         button = page.locator("#client").get_by_role("button", name="Not today")
@@ -164,6 +170,7 @@ async def test_a_tap_by_keyboard_changes_the_message_and_keeps_its_place(here: P
 
 
 @pytest.mark.browser
+@ONE_LOOP
 async def test_a_command_in_a_message_is_sent_by_tapping_it(here: Place, browser: Browser) -> None:
     async with _opened(browser, here.address, WIDE) as page:
         await page.locator("#client").get_by_role("button", name="/help").click()
@@ -171,6 +178,7 @@ async def test_a_command_in_a_message_is_sent_by_tapping_it(here: Place, browser
 
 
 @pytest.mark.browser
+@ONE_LOOP
 async def test_a_file_sent_in_the_page_reaches_the_bot_whole(here: Place, browser: Browser) -> None:
     async with _opened(browser, here.address, WIDE) as page:
         file = FilePayload(name="days.yaml", mimeType="text/yaml", buffer="title: Früh".encode())
@@ -180,6 +188,7 @@ async def test_a_file_sent_in_the_page_reaches_the_bot_whole(here: Place, browse
 
 
 @pytest.mark.browser
+@ONE_LOOP
 async def test_the_bots_link_opens_as_a_new_client(here: Place, browser: Browser) -> None:
     await here.result("sendMessage", chat_id=COACH, text=f"Invite: https://t.me/{BOT_USERNAME}?start=join-aB_9")
     async with _opened(browser, here.address, WIDE) as page:
@@ -193,6 +202,7 @@ async def test_the_bots_link_opens_as_a_new_client(here: Place, browser: Browser
 
 
 @pytest.mark.browser
+@ONE_LOOP
 async def test_the_bots_link_opens_as_the_person_of_this_chat(here: Place, browser: Browser) -> None:
     await here.result("sendMessage", chat_id=CLIENT, text=f"https://t.me/{BOT_USERNAME}?start=join-1")
     async with _opened(browser, here.address, WIDE) as page:
@@ -204,6 +214,7 @@ async def test_the_bots_link_opens_as_the_person_of_this_chat(here: Place, brows
 
 
 @pytest.mark.browser
+@ONE_LOOP
 async def test_another_person_is_chosen_and_still_shown_after_a_reload(here: Place, browser: Browser) -> None:
     here.platform.say(303, "I am here too", first_name="Sam")
     async with _opened(browser, here.address, WIDE) as page:
@@ -214,6 +225,7 @@ async def test_another_person_is_chosen_and_still_shown_after_a_reload(here: Pla
 
 
 @pytest.mark.browser
+@ONE_LOOP
 async def test_a_picture_stands_with_its_words_and_a_deleted_message_goes(here: Place, browser: Browser) -> None:
     async with _opened(browser, here.address, WIDE) as page:
         status, sent = await here.upload("sendPhoto", "photo", png(40, 30), chat_id=str(CLIENT), caption="Calf stretch")
@@ -232,6 +244,7 @@ async def test_a_picture_stands_with_its_words_and_a_deleted_message_goes(here: 
 
 
 @pytest.mark.browser
+@ONE_LOOP
 async def test_the_calendar_goes_to_the_next_morning_and_a_week_on(here: Place, browser: Browser) -> None:
     async with _opened(browser, here.address, WIDE) as page:
         await expect(page.locator("#now")).to_have_text("Monday 2 March 2026, 07:00")
@@ -247,6 +260,7 @@ async def test_the_calendar_goes_to_the_next_morning_and_a_week_on(here: Place, 
 
 
 @pytest.mark.browser
+@ONE_LOOP
 async def test_what_holds_the_calendar_up_is_said(browser: Browser) -> None:
     async with _practice(hanging=True) as here, _opened(browser, here.address, WIDE) as page:
         await page.get_by_role("button", name="Next morning").click()
@@ -255,6 +269,7 @@ async def test_what_holds_the_calendar_up_is_said(browser: Browser) -> None:
 
 
 @pytest.mark.browser
+@ONE_LOOP
 async def test_what_the_platform_refuses_is_said_under_the_chat_and_the_words_stay(
     here: Place, browser: Browser
 ) -> None:
@@ -271,6 +286,7 @@ async def test_what_the_platform_refuses_is_said_under_the_chat_and_the_words_st
 
 
 @pytest.mark.browser
+@ONE_LOOP
 async def test_a_phone_shows_one_chat_at_a_time_and_says_what_is_new_in_the_other(
     here: Place, browser: Browser
 ) -> None:
@@ -286,6 +302,7 @@ async def test_a_phone_shows_one_chat_at_a_time_and_says_what_is_new_in_the_othe
 
 
 @pytest.mark.browser
+@ONE_LOOP
 @pytest.mark.parametrize("size", [PHONE, NARROWEST], ids=["390", "320"])
 async def test_nothing_runs_off_a_narrow_screen(here: Place, browser: Browser, size: tuple[int, int]) -> None:
     """WCAG 2.2, 1.4.10: no sideways scrolling at 320 CSS pixels; 2.5.5 of AAA: targets of 44 pixels."""
@@ -304,6 +321,7 @@ async def test_nothing_runs_off_a_narrow_screen(here: Place, browser: Browser, s
 
 
 @pytest.mark.browser
+@ONE_LOOP
 async def test_new_lines_do_not_pull_the_page_from_under_a_reader(here: Place, browser: Browser) -> None:
     for number in range(12):
         await here.result("sendMessage", chat_id=CLIENT, text=f"Line {number}\n\nand its second one")

@@ -6,6 +6,7 @@ const LINKS_AND_COMMANDS = /https?:\/\/[^\s<>"]+[^\s<>".,;:!?)]|(?<![\w/:.])\/[a
 const KEPT_TAGS = new Set(["B", "I", "U", "S", "CODE", "PRE", "BLOCKQUOTE"]);
 const DEMO_ZONE = "Europe/Lisbon"; // where the invented people live
 const NAMES = ["Robin", "Sam", "Noa", "Alex", "Kim", "Charlie", "Jo", "Toni"];
+const SCROLLING = new Set(["ArrowUp", "ArrowDown", "PageUp", "PageDown", "Home", "End", " "]);
 const CATCH_UP = 120; // milliseconds between two looks at the server while much happens
 const ANSWER_WAIT = 10_000; // milliseconds that a tap's answer is looked for
 
@@ -195,9 +196,10 @@ class Chat {
       event.preventDefault();
       this.find("write").requestSubmit();
     });
-    for (const kind of ["wheel", "touchmove", "keydown"]) {
+    for (const kind of ["wheel", "touchmove"]) {
       this.log.addEventListener(kind, () => (this.reading = true), { passive: true });
     }
+    this.log.addEventListener("keydown", (event) => (this.reading ||= SCROLLING.has(event.key)));
     this.log.addEventListener("scroll", () => this.atEnd() && this.caughtUp());
     this.find("newer").addEventListener("click", () => this.seen());
     this.find("pick-file").addEventListener("click", () => this.find("file").click());
@@ -316,13 +318,14 @@ class Chat {
     const found = await ask(`messages?chat=${person.id}`);
     if (person.id !== this.person?.id) return;
     const first = this.messages.size === 0;
+    const held = this.reading && !this.atEnd();
     this.log.setAttribute("aria-live", first ? "off" : "polite"); // a whole history is not read out
     this.drop(new Set(found.map((message) => message.id)));
     const fresh = found.filter((message) => this.put(message, first));
     this.dates();
     if (!fresh.length) return;
     if (first) this.bring(this.messages.get(fresh.at(-1).id).entry, "auto");
-    else if (this.section.checkVisibility() && !this.reading) this.bring(this.messages.get(fresh[0].id).entry);
+    else if (this.section.checkVisibility() && !held) this.bring(this.messages.get(fresh[0].id).entry);
     else this.more(fresh.filter((message) => message.from === "bot").length);
   }
 
