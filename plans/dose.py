@@ -29,7 +29,10 @@ SideOf = str
 
 
 def _ends(span: Span | None) -> tuple[int, int]:
-    return (span.low, span.high) if span is not None else (0, 0)
+    """Both ends, for one side: a number that counts both sides together is halved, in favour of the range."""
+    if span is None:
+        return 0, 0
+    return (span.low // 2, ceil(span.high / 2)) if span.total else (span.low, span.high)
 
 
 def once(dose: Dose) -> tuple[int, int]:
@@ -48,10 +51,11 @@ def once(dose: Dose) -> tuple[int, int]:
 def stretch_once(item: Item) -> int:
     """Seconds of stretch in one set on one side, by the lower ends: what a client surely gets."""
     dose = item.dose
+    reps = _ends(dose.reps)[0] if dose.reps else 1
     if dose.contract is not None:
-        return (dose.reps.low if dose.reps else 1) * (dose.relax or 0) + (dose.last_hold or 0)
+        return reps * (dose.relax or 0) + (dose.last_hold or 0)
     if dose.hold is not None:
-        return (dose.reps.low if dose.reps else 1) * dose.hold.low + (dose.last_hold or 0)
+        return reps * dose.hold.low + (dose.last_hold or 0)
     return once(dose)[0] if item.movement.kind in STATIC_KINDS else (dose.last_hold or 0)
 
 

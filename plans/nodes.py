@@ -18,9 +18,12 @@ from ruamel.yaml.events import (
     ScalarEvent,
 )
 from ruamel.yaml.nodes import MappingNode, Node, ScalarNode, SequenceNode
+from ruamel.yaml.reader import ReaderError
 
 LONGEST = 1_000_000
 """Characters of a programme file; a year's programme has about a fifth of that."""
+MOST = 60_000
+"""Values and lists in a file; a year of days that are all written out has about half of that."""
 DEEPEST = 20
 
 Path = tuple[str | int, ...]
@@ -58,7 +61,10 @@ def read_nodes(text: str) -> Located:
     except MarkedYAMLError as error:
         mark = error.problem_mark or error.context_mark
         line, column = (mark.line + 1, mark.column + 1) if mark is not None else (1, 1)
-        raise SyntaxProblem(line, column, str(error.problem or "text that is no YAML"), "YAML 1.2") from error
+        found = str(error.problem or "text that is no YAML").removeprefix("found ")
+        raise SyntaxProblem(line, column, found, "YAML 1.2") from error
+    except ReaderError as error:
+        raise SyntaxProblem(*_spot_at(text, error.position), "a character that is not text", "YAML 1.2") from error
     except (YAMLError, ValueError, RecursionError, AttributeError, AssertionError, IndexError, TypeError) as error:
         raise SyntaxProblem(1, 1, f"text that is no YAML ({type(error).__name__})", "YAML 1.2") from error
     if root is None:
@@ -68,10 +74,17 @@ def read_nodes(text: str) -> Located:
     return Located(data, walk.spots, walk.keys, tuple(walk.twice))
 
 
+def _spot_at(text: str, position: int) -> Spot:
+    before = text[:position]
+    return before.count("\n") + 1, position - before.rfind("\n")
+
+
 def _refuse_cleverness(text: str) -> None:
     documents = depth = 0
-    for event in YAML(pure=True).parse(StringIO(text)):
+    for count, event in enumerate(YAML(pure=True).parse(StringIO(text)), start=1):
         spot = (event.start_mark.line + 1, event.start_mark.column + 1)
+        if count > MOST:
+            raise SyntaxProblem(*spot, f"more than {MOST:,} values", "a programme of at most 400 days")
         if isinstance(event, DocumentStartEvent):
             documents += 1
             if event.version is not None or event.tags:

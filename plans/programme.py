@@ -20,12 +20,16 @@ class Sides(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Span:
-    """A number or a range of numbers; `about` and `up_to` are how a coach said it. Ends are included."""
+    """A number or a range of numbers; `about` and `up_to` are how a coach said it. Ends are included.
+
+    `total` counts both sides together; otherwise a number is for each side.
+    """
 
     low: int
     high: int
     about: bool = False
     up_to: bool = False
+    total: bool = False
 
 
 AS_FEELS_GOOD = Span(1, 10, about=True, up_to=True)
@@ -143,6 +147,8 @@ class Programme:
     cautions: tuple[str, ...] = ()
     equipment: tuple[str, ...] = ()
     measures: tuple[str, ...] = ()
+    ages: Span | None = None
+    """Years of age that it is written for; None is any adult."""
     pace: str = "own"
     movements: tuple[Movement, ...] = ()
     """The coach's own movements."""

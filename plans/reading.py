@@ -14,7 +14,7 @@ from rapidfuzz import process
 from plans.movements import Movement, library
 from plans.nodes import Located, Path, SyntaxProblem, read_nodes
 from plans.programme import Block, Day, Dose, Item, Load, MeasureTask, Programme, Session
-from plans.written import WrittenDay, WrittenItem, WrittenProgramme, WrittenSession
+from plans.written import WrittenDay, WrittenItem, WrittenMovement, WrittenProgramme, WrittenSession
 
 
 @dataclass(frozen=True, slots=True)
@@ -198,6 +198,7 @@ def _reference_problems(written: WrittenProgramme, located: Located, name: str) 
             neighbour = getattr(own, word)
             if neighbour is not None:
                 yield from _unknown_movement(neighbour, ("movements", key, word), known, located, name)
+                yield from _comes_round(written, key, word, located, name)
 
 
 def _unknown_movement(key: str, path: Path, known: list[str], located: Located, name: str) -> Iterator[Problem]:
@@ -205,6 +206,21 @@ def _unknown_movement(key: str, path: Path, known: list[str], located: Located, 
         line, column = _spot_of(path, located)
         allowed = "a movement of the library or of this file"
         yield Problem(name, line, column, in_words(path), repr(key), allowed, _near(key, known), "unknown-movement")
+
+
+def _comes_round(written: WrittenProgramme, key: str, word: str, located: Located, name: str) -> Iterator[Problem]:
+    """A chain of ever easier, or ever harder, movements must end."""
+    chain: dict[str, WrittenMovement | Movement] = {**library(), **written.movements}
+    seen, at = {key}, getattr(chain[key], word)
+    while at in chain and at not in seen:
+        seen.add(at)
+        at = getattr(chain[at], word)
+    if at == key:
+        path: Path = ("movements", key, word)
+        allowed = f"a chain that ends: nothing is {word} than itself"
+        yield Problem(
+            name, *_spot_of(path, located), in_words(path), f"a way back to {key!r}", allowed, None, "comes-round"
+        )
 
 
 def _bad_repeat(
@@ -233,6 +249,7 @@ def _built(written: WrittenProgramme, digest: str) -> Programme:
         led_by=written.led_by,
         language=written.language,
         muscles=written.muscles,
+        ages=written.ages,
         days=tuple(_day(written, number, movements) for number in range(1, len(written.days) + 1)),
         digest=digest,
         cautions=written.cautions,

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from typing import Annotated, Any, Literal
 
 from pydantic import BeforeValidator, Field, model_validator
@@ -14,14 +15,17 @@ from plans.rules import Settings
 
 KILOGRAMS_A_POUND = 0.45359237
 """International avoirdupois pound, exact."""
+OLDEST = 99
+"""Years; the open end of an age band such as 65+."""
 
-_SPAN = re.compile(r"^(?:(about|up to)\s+)?(\d{1,4})(?:\s*[-–]\s*(\d{1,4}))?$")
+_SPAN = re.compile(r"^(?:(about|up to)\s+)?(\d{1,4})(?:\s*[-–]\s*(\d{1,4}))?(\s+in\s+total)?$")
 _TIME = re.compile(r"^(\d{1,4})(?:\s*[-–]\s*(\d{1,4}))?\s*(s|sec|seconds|min|minutes)?$")
+_AGES = re.compile(r"^(\d{2})\s*(?:[-–]\s*(\d{2})|\+)$")
 _WEIGHT = re.compile(r"^(\d{1,3}(?:\.\d{1,2})?)\s*(kg|lb)$")
 
 
 def _span(value: Any) -> Any:
-    """8, "8-10", "about 8", "up to 12" or "as feels good"."""
+    """8, "8-10", "about 8", "up to 12", "as feels good"; "16 in total" counts both sides together."""
     if isinstance(value, Span | bool):
         return value
     text = str(value).strip().lower()
@@ -29,9 +33,10 @@ def _span(value: Any) -> Any:
         return AS_FEELS_GOOD
     found = _SPAN.match(text)
     if found is None:
-        raise ValueError('a number, a range like 8-10, "about 8", "up to 12" or "as feels good"')
+        raise ValueError('a number, a range like 8-10, "about 8", "up to 12", "16 in total" or "as feels good"')
     how, low, high = found[1], int(found[2]), int(found[3] or found[2])
-    return _ordered(1 if how == "up to" else low, high, about=how == "about", up_to=how == "up to")
+    span = _ordered(1 if how == "up to" else low, high, about=how == "about", up_to=how == "up to")
+    return replace(span, total=found[4] is not None)
 
 
 def _seconds(value: Any) -> Any:
@@ -60,6 +65,16 @@ def _effort(value: Any) -> Any:
     return span
 
 
+def _ages(value: Any) -> Any:
+    """40-70 or 65+, in years."""
+    if isinstance(value, Span | bool):
+        return value
+    found = _AGES.match(str(value).strip())
+    if found is None:
+        raise ValueError('ages in years, "40-70" or "65+"')
+    return _ordered(int(found[1]), int(found[2] or OLDEST))
+
+
 def _load(value: Any) -> Any:
     """ "4 kg", "10 lb", or words such as "a light book"."""
     if isinstance(value, Load):
@@ -78,6 +93,7 @@ def _load(value: Any) -> Any:
 AnySpan = Annotated[Span, BeforeValidator(_span)]
 Seconds = Annotated[Span, BeforeValidator(_seconds)]
 Effort = Annotated[Span, BeforeValidator(_effort)]
+Ages = Annotated[Span, BeforeValidator(_ages)]
 Weight = Annotated[Load, BeforeValidator(_load)]
 Sets = Annotated[int, Field(strict=True, ge=1, le=20)]
 Rest = Annotated[int, Field(strict=True, ge=0, le=600)]
@@ -89,7 +105,9 @@ class WrittenItem(Closed):
 
     movement: Key
     sets: Sets = 1
-    reps: AnySpan | None = Field(None, description='A number, "8-10", "about 8", "up to 12" or "as feels good".')
+    reps: AnySpan | None = Field(
+        None, description='A number, "8-10", "about 8", "up to 12", "16 in total" or "as feels good".'
+    )
     hold: Seconds | None = Field(None, description="Seconds of stretch in every repetition.")
     contract: Short | None = Field(None, description="Seconds of tension before each relaxing stretch.")
     relax: Short | None = Field(None, description="Seconds of stretch after each tension.")
@@ -113,6 +131,9 @@ class WrittenItem(Closed):
             raise ValueError("contract and relax go together")
         if self.last_hold is not None and self.reps is None:
             raise ValueError("last-hold needs reps: it is held on the last of them")
+        counted = [span for span in (self.reps, self.steps, self.breaths) if span is not None]
+        if any(span.total for span in counted) and self.side not in (Sides.EACH, Sides.ALTERNATE):
+            raise ValueError("in total counts both sides together: side must be each or alternate")
         if self.held is not None and self.load is None:
             raise ValueError("held says where a load is held: load is missing")
         return self
@@ -214,6 +235,7 @@ class WrittenProgramme(Closed):
     title: Text
     goal: Text
     who_for: Text = Field(alias="for", description="Who the programme is for.")
+    ages: Ages | None = Field(None, description="Ages in years that it is written for, 40-70 or 65+.")
     setting: Text
     led_by: Text = Field(alias="led-by", description="Who leads it, and with what training.")
     language: Annotated[str, Field(pattern=r"^[a-z]{2}$")] = "en"

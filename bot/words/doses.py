@@ -48,9 +48,10 @@ def session_lines(day: Day, *, gettext: Gettext = same) -> list[str]:
 def _round_line(block: Block, _: Gettext) -> list[str]:
     if block.rounds == 1:
         return []
-    text = _("{rounds} rounds of:").format(rounds=block.rounds)
-    rest = _(" (rest {seconds} s between)").format(seconds=block.rest) if block.rest else ""
-    return [text[:-1] + rest + text[-1:]]
+    if block.rest:
+        text = _("{rounds} rounds of these, rest {seconds} s between rounds:")
+        return [text.format(rounds=block.rounds, seconds=block.rest)]
+    return [_("{rounds} rounds of these:").format(rounds=block.rounds)]
 
 
 def item_line(item: Item, *, gettext: Gettext = same) -> str:
@@ -64,6 +65,8 @@ def item_line(item: Item, *, gettext: Gettext = same) -> str:
         parts.append(_("stretch feeling {effort} of 10").format(effort=_span(item.effort, _)))
     if item.rest and item.sets > 1:
         parts.append(_("rest {seconds} s between sets").format(seconds=item.rest))
+    if item.practice:
+        parts.append(_("for practice"))
     if item.cue:
         parts.append(item.cue)
     return f"{item.movement.name}: {', '.join(parts)}"
@@ -75,13 +78,19 @@ def dose_words(item: Item, *, gettext: Gettext = same) -> str:
     text = _amount(item.dose, _)
     if item.sets > 1:
         text = f"{item.sets} x {text}"
-    side = {
-        Sides.EACH: _("each side"),
-        Sides.ALTERNATE: _("alternating sides"),
+    side = _side_words(item, _)
+    return f"{text} {side}" if side else text
+
+
+def _side_words(item: Item, _: Gettext) -> str | None:
+    dose = item.dose
+    total = any(span is not None and span.total for span in (dose.reps, dose.steps, dose.breaths))
+    return {
+        Sides.EACH: _("in total, half on each side") if total else _("each side"),
+        Sides.ALTERNATE: _("in total, alternating sides") if total else _("alternating sides"),
         Sides.LEFT: _("left side"),
         Sides.RIGHT: _("right side"),
     }.get(item.side)
-    return f"{text} {side}" if side else text
 
 
 def _amount(dose: Dose, _: Gettext) -> str:
@@ -100,11 +109,19 @@ def _amount(dose: Dose, _: Gettext) -> str:
         parts.append(_("{count} slow breaths").format(count=_span(dose.breaths, _)))
     text = ", ".join(parts)
     if dose.reps is not None:
-        reps = _span(dose.reps, _)
-        text = f"{reps} x {text}" if text else _("{count} times").format(count=reps)
+        text = _repeated(dose.reps, text, _)
     if dose.last_hold is not None:
         text += _(", the last one held {seconds} s").format(seconds=dose.last_hold)
     return text
+
+
+def _repeated(reps: Span, text: str, _: Gettext) -> str:
+    if reps == Span(1, 1):
+        return text or _("once")
+    count = _span(reps, _)
+    if text:
+        return f"{count} x {text}"
+    return count if reps.about and reps.up_to else _("{count} times").format(count=count)
 
 
 def _span(span: Span, _: Gettext) -> str:

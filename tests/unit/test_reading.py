@@ -41,6 +41,8 @@ def test_a_day_can_repeat_an_earlier_one() -> None:
         ("about 8", Span(8, 8, about=True)),
         ("up to 12", Span(1, 12, up_to=True)),
         ("as feels good", Span(1, 10, about=True, up_to=True)),
+        ("16 in total, side: each", Span(16, 16, total=True)),
+        ("up to 16 in total, side: alternate", Span(1, 16, up_to=True, total=True)),
     ],
 )
 def test_repetitions_are_written_as_they_are_said(written: str, expected: Span) -> None:
@@ -85,6 +87,9 @@ def test_all_errors_come_at_once_in_the_order_of_the_file() -> None:
         (GOOD.replace("goal:", "title: Twice\ngoal:"), "'title' a second time"),
         ("x: " + "[" * 60 + "]" * 60, "deep"),
         ("a" * 1_000_001, "1,000,001 characters"),
+        ("days:\n" + "- a\n" * 70_000, "more than 60,000 values"),
+        ("title: a\ngoal: b\x00", "p.yaml:2:8: found a character that is not text"),
+        ("title: \ud800", "p.yaml:1:8: found a character that is not text"),
     ],
 )
 def test_what_is_no_plain_yaml_is_refused_by_name(text: str, found: str) -> None:
@@ -105,6 +110,35 @@ def test_no_setting_loosens_the_pain_rules(line: str) -> None:
 
 def test_a_dose_is_needed() -> None:
     assert "no dose" in problems(GOOD.replace(", reps: 8", ""))[0]
+
+
+def test_a_count_of_both_sides_needs_two_sides() -> None:
+    (found,) = problems(GOOD.replace("reps: 8", "reps: 16 in total"))
+    assert "side must be each or alternate" in found
+
+
+@pytest.mark.parametrize(("written", "expected"), [("40-70", Span(40, 70)), ("65+", Span(65, 99))])
+def test_ages_are_a_band_of_years(written: str, expected: Span) -> None:
+    assert read_programme(GOOD.replace("muscles:", f"ages: {written}\nmuscles:")).ages == expected
+    assert read_programme(GOOD).ages is None
+
+
+@pytest.mark.parametrize("written", ["old", "65", "70-40", "6+"])
+def test_ages_that_are_no_band_are_named(written: str) -> None:
+    (found,) = problems(GOOD.replace("muscles:", f"ages: {written}\nmuscles:"))
+    assert found.startswith("p.yaml:6:7: ages: found ")
+
+
+def test_a_chain_that_comes_round_is_named_at_every_step() -> None:
+    found = problems(
+        GOOD.replace("main: [hamstrings], kind: dynamic", "main: [hamstrings], kind: dynamic, easier: sway")
+    )
+    assert found == [
+        "p.yaml:11:95: movements, sway, easier: found a way back to 'sway', "
+        "allowed: a chain that ends: nothing is easier than itself"
+    ]
+    round_trip = GOOD.replace("easier: reach", "easier: reach, harder: reach")
+    assert ["a way back" in line for line in problems(round_trip)] == [True, True]
 
 
 def complaints(text: str) -> list[str]:
