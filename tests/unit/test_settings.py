@@ -1,4 +1,4 @@
-"""The settings: one table, in the code and in the README."""
+"""The settings and commands: the README's tables are the code's."""
 
 from __future__ import annotations
 
@@ -8,7 +8,9 @@ from pathlib import Path
 import pytest
 from pydantic import ValidationError
 
+from bot.cli import app
 from bot.settings import Settings
+from plans.reading import read_programme
 
 README = (Path(__file__).parents[2] / "README.md").read_text(encoding="utf-8")
 
@@ -37,3 +39,16 @@ def test_a_token_file_that_is_not_there_is_named(tmp_path: Path, monkeypatch: py
     monkeypatch.setenv("EASEWARD_TOKEN_FILE", str(tmp_path / "gone"))
     with pytest.raises(ValidationError, match="gone: No such file"):
         Settings()
+
+
+def test_the_readme_lists_every_command() -> None:
+    listed = set(re.findall(r"^\| `easeward ([a-z-]+)", README, re.MULTILINE))
+    commands = {c.name or (c.callback.__name__ if c.callback else "") for c in app.registered_commands}
+    assert listed == commands
+
+
+def test_the_readmes_programme_can_be_read() -> None:
+    found = re.search(r"```yaml\n(.*?)```", README, re.DOTALL)
+    assert found is not None
+    programme = read_programme(found[1])
+    assert [day.kind for day in programme.days] == ["session", "session", "rest"]
