@@ -27,6 +27,9 @@ PAGE = {
     "": ("index.html", "text/html"),
     "page.css": ("page.css", "text/css"),
     "page.js": ("page.js", "text/javascript"),
+    "chat.js": ("chat.js", "text/javascript"),
+    "entry.js": ("entry.js", "text/javascript"),
+    "tools.js": ("tools.js", "text/javascript"),
 }
 
 

@@ -344,9 +344,8 @@ async def test_new_lines_do_not_pull_the_page_from_under_a_reader(here: Place, b
 
 
 def test_the_page_knows_the_bots_name_and_where_the_demo_people_live() -> None:
-    script = _page("page.js")
-    assert f"t\\.me\\/{BOT_USERNAME}\\?start=" in script
-    assert f'DEMO_ZONE = "{ZONE}"' in script
+    assert f"t\\.me\\/{BOT_USERNAME}\\?start=" in _page("entry.js")
+    assert f'DEMO_ZONE = "{ZONE}"' in _page("tools.js")
 
 
 @pytest.mark.parametrize("ground", ["desk", "paper", "band"])
