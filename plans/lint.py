@@ -6,23 +6,30 @@ Limits judge only the programme's declared muscles. Where no number is published
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
 from plans import dose
-from plans.movements import MovementKind, Muscle
-from plans.programme import Day, Item, Programme
+from plans.claims import promise
+from plans.movements import Movement, MovementKind, Muscle
+from plans.programme import Day, Programme, Sides, Span
 
 WEEK = 7
 LEAST_A_WEEK, ENOUGH_A_WEEK, MUCH_A_WEEK, MUCH_A_SESSION = 120, 300, 600, 240
 """Seconds for each muscle and side."""
 SHORTEST_HOLD, LONGEST_HOLD, EXERCISE = 10, 60, 60
 """Seconds of one hold, and of one exercise in a session."""
+LEAST_DAYS, ENOUGH_DAYS = 2, 5
+"""Days a week on which a muscle is stretched."""
+OLDER, OLDER_HOLD = 65, 30
+"""From this age on, holds of so many seconds."""
 RETEST_DAYS = 28
+SIDES = ("left", "right")
 
 ACSM = "ACSM position stand (Garber et al. 2011)"
 THOMAS = "Thomas et al. 2018, Int J Sports Med 39:243"
+FELAND = "Feland et al. 2001, Phys Ther 81:1110"
 INGRAM = "Ingram et al. 2025, Sports Med"
 DELPHI = "Warneke et al. 2025, Delphi consensus, J Sport Health Sci 14:101067"
 
@@ -108,7 +115,8 @@ def check(programme: Programme) -> Report:
         *_holds(programme),
         *_warm_ups(programme),
         *_training_days(programme),
-        *_retest(programme),
+        *_measures(programme),
+        *_sides(programme),
         *_claims(programme),
         *_equipment(programme),
     ]
@@ -147,8 +155,8 @@ def _weekly_dose(programme: Programme) -> Iterator[Finding]:
     for week in weeks(programme):
         total = dose.week_seconds(week)
         for muscle in programme.muscles:
-            least = min(total.get((muscle, side), 0) for side in ("left", "right"))
-            most = max(total.get((muscle, side), 0) for side in ("left", "right"))
+            least = min(total.get((muscle, side), 0) for side in SIDES)
+            most = max(total.get((muscle, side), 0) for side in SIDES)
             yield from _judge_week(muscle, least, most, (week[0].number, week[-1].number))
 
 
@@ -176,25 +184,36 @@ def _session_dose(programme: Programme) -> Iterator[Finding]:
 
 def _holds(programme: Programme) -> Iterator[Finding]:
     for day in programme.days:
+        held: dict[Movement, int] = {}
         for block, item in dose.items(day.session):
-            if item.movement.kind is MovementKind.STATIC and item.dose.hold is not None and not item.practice:
-                yield from _judge_hold(day.number, item, block.rounds, programme)
+            movement = item.movement
+            if movement.kind is not MovementKind.STATIC or item.practice or item.dose.hold is None:
+                continue
+            if set(movement.main) & set(programme.muscles):
+                held[movement] = held.get(movement, 0) + dose.stretch_once(item) * item.sets * block.rounds
+                yield from _judge_hold(day.number, movement.name, item.dose.hold, programme.ages)
+        yield from _judge_exercises(day.number, held)
 
 
-def _judge_hold(number: int, item: Item, rounds: int, programme: Programme) -> Iterator[Finding]:
-    hold, name = item.dose.hold, item.movement.name
-    if hold is None or not set(item.movement.main) & set(programme.muscles):
-        return
+def _judge_hold(number: int, name: str, hold: Span, ages: Span | None) -> Iterator[Finding]:
     if hold.low < SHORTEST_HOLD:
         what = f"{name}: a hold under {SHORTEST_HOLD} s"
         yield Finding(Grade.ERROR, "hold-short", (number,), what, f"Holds of 10-30 s: {ACSM}")
+    elif ages is not None and ages.low >= OLDER and hold.low < OLDER_HOLD:
+        what = f"{name}: a hold under {OLDER_HOLD} s for people of {OLDER} and over"
+        yield Finding(Grade.WARNING, "hold-short-for-age", (number,), what, f"Longer holds gained more: {FELAND}")
     if hold.high > LONGEST_HOLD:
         what = f"{name}: a hold over {LONGEST_HOLD} s"
         why = "60 s gave no more than 30 s: Bandy and Irion 1994, Phys Ther 74:845"
         yield Finding(Grade.WARNING, "hold-long", (number,), what, why)
-    if dose.stretch_once(item) * item.sets * rounds < EXERCISE:
-        what = f"{name}: less than {EXERCISE} s for the exercise"
-        yield Finding(Grade.WARNING, "exercise-short", (number,), what, f"60 s in all for each exercise: {ACSM}")
+
+
+def _judge_exercises(number: int, held: Mapping[Movement, int]) -> Iterator[Finding]:
+    for movement, seconds in held.items():
+        if seconds < EXERCISE:
+            what = f"{movement.name}: less than {EXERCISE} s for the exercise"
+            why = f"60 s in all for each exercise: {ACSM}"
+            yield Finding(Grade.WARNING, "exercise-short", (number,), what, why)
 
 
 _LIGHT = frozenset({MovementKind.DYNAMIC, MovementKind.CONTROL, MovementKind.ACTIVE})
@@ -210,50 +229,85 @@ def _warm_ups(programme: Programme) -> Iterator[Finding]:
 
 def _training_days(programme: Programme) -> Iterator[Finding]:
     for week in weeks(programme):
-        trained = sum(1 for day in week if day.kind == "session")
         where = tuple(day.number for day in week)
-        if trained < 2:
-            what = f"{trained} session days in a week"
-            yield Finding(Grade.ERROR, "few-days", where, what, f"At least 2 days a week: {ACSM}")
-        elif trained < 5:
-            what = f"{trained} session days in a week"
-            yield Finding(Grade.NOTE, "some-days", where, what, f"5 days a week gain most: {THOMAS}")
+        for muscle in programme.muscles:
+            days = sum(1 for day in week if any(dose.muscle_seconds(day).get((muscle, side)) for side in SIDES))
+            what = f"{muscle} are stretched on {days} {'day' if days == 1 else 'days'} of a week"
+            if days < LEAST_DAYS:
+                yield Finding(Grade.ERROR, "few-days", where, what, f"At least 2 days a week: {ACSM}")
+            elif days < ENOUGH_DAYS:
+                yield Finding(Grade.NOTE, "some-days", where, what, f"5 days a week gain most: {THOMAS}")
 
 
-def _retest(programme: Programme) -> Iterator[Finding]:
-    tests = [day.number for day in programme.days if day.measure is not None]
-    if len(tests) > 1 and tests[-1] - tests[0] + 1 < RETEST_DAYS:
-        what = f"the retest comes {tests[-1] - tests[0]} days after the first test"
+def _measures(programme: Programme) -> Iterator[Finding]:
+    taken: dict[str, list[int]] = {}
+    for day in programme.days:
+        if day.measure is not None:
+            taken.setdefault(day.measure.measure, []).append(day.number)
+    for measure in programme.measures:
+        if measure not in taken:
+            what = f"{measure} is among the measures, and no day takes it"
+            yield Finding(Grade.WARNING, "measure-missing", (), what, "Clients are told what will be measured")
+    for measure, days in taken.items():
+        yield from _judge_retest(measure, days)
+
+
+def _judge_retest(measure: str, days: Sequence[int]) -> Iterator[Finding]:
+    if len(days) == 1:
+        what = f"{measure} is taken only once"
+        why = "Without a second test nobody learns whether it helped (own choice)"
+        yield Finding(Grade.NOTE, "no-retest", tuple(days), what, why)
+    elif days[-1] - days[0] + 1 < RETEST_DAYS:
+        what = f"the retest of {measure} comes {days[-1] - days[0]} days after the first test"
         why = "Trials run 4 to 12 weeks; sooner, a change is hard to tell from the error of the test (own choice)"
-        yield Finding(Grade.WARNING, "retest-early", (tests[-1],), what, why)
+        yield Finding(Grade.WARNING, "retest-early", (days[-1],), what, why)
 
 
-_CLAIMS = re.compile(
-    r"\b(prevents?|preventing|protects? (?:you )?(?:from|against)|avoids?) (?:\w+ ){0,3}injur\w+"
-    r"|\b(?:fix|fixes|correct|corrects|improves?|better) (?:your |the |bad )?posture"
-    r"|\b(?:cures?|heals?|treats?)\b",
-    re.IGNORECASE,
-)
+def _sides(programme: Programme) -> Iterator[Finding]:
+    for day in programme.days:
+        for _block, item in dose.items(day.session):
+            if item.movement.sides and item.side is Sides.BOTH:
+                what = f"{item.movement.name}: no side, though it is done on one side at a time"
+                why = "Write side: each; without it the client stretches one side or half as long"
+                yield Finding(Grade.WARNING, "side-missing", (day.number,), what, why)
 
 
 def _claims(programme: Programme) -> Iterator[Finding]:
-    texts = [(programme.title, ()), (programme.goal, ()), (programme.who_for, ())]
-    said = [(text, where) for text, where in texts] + [
-        (text, (day.number,)) for day in programme.days for text in (day.title, day.text) if text
-    ]
-    for text, where in said:
-        found = _CLAIMS.search(text)
-        if found is not None:
-            what = f'the words "{found[0]}" promise what stretching has not been shown to do'
+    for text, where in _texts(programme):
+        words = promise(text)
+        if words is not None:
+            what = f'the words "{words}" promise what stretching has not been shown to do'
             why = f"Not recommended as the main means for posture, injury prevention or recovery: {DELPHI}"
             yield Finding(Grade.WARNING, "claim", where, what, why)
 
 
+def _texts(programme: Programme) -> Iterator[tuple[str, tuple[int, ...]]]:
+    """Everything that clients read, with the day it stands on."""
+    for text in (programme.title, programme.goal, programme.who_for, programme.setting, *programme.cautions):
+        yield text, ()
+    for movement in programme.movements:
+        for text in (movement.name, movement.how, *movement.cues):
+            yield text, ()
+    for day in programme.days:
+        session = (day.session.focus, day.session.warm_up) if day.session else ()
+        cues = (item.cue for _block, item in dose.items(day.session))
+        yield from ((text, (day.number,)) for text in (day.title, day.text, *session, *cues) if text)
+
+
+_EVERYWHERE = frozenset({"wall", "floor", "door", "frame", "bed"})
+_SMALL = frozenset({"and", "with", "that", "the", "for", "its", "light", "firm", "low"})
+
+
+def _things(text: str) -> frozenset[str]:
+    """The words of a list of equipment that name a thing, without a plural's s."""
+    return frozenset(word.removesuffix("s") for word in re.findall(r"[a-z]{3,}", text.lower())) - _SMALL
+
+
 def _equipment(programme: Programme) -> Iterator[Finding]:
-    declared = " ".join(programme.equipment).lower()
+    declared = _things(" ".join(programme.equipment)) | _EVERYWHERE
     for day in programme.days:
         for _block, item in dose.items(day.session):
             for thing in item.movement.equipment:
-                if not any(word in declared for word in re.findall(r"[a-z]{3,}", thing.lower())):
+                if not _things(thing) & declared:
                     what = f"{item.movement.name} needs {thing}, which the list of equipment does not have"
                     yield Finding(Grade.WARNING, "equipment", (day.number,), what, "A client must know beforehand")
