@@ -62,10 +62,9 @@ class Variation(Closed):
     how: Text
 
 
-class Movement(Closed):
-    """One movement, in the library or in a coach's own file."""
+class Described(Closed):
+    """What is written about a movement, in the library or in a coach's own file."""
 
-    key: Key = Field(description="Its short name in programme files; in a file it is the entry's own name.")
     name: Text
     how: Text
     cues: tuple[Text, ...] = ()
@@ -80,6 +79,16 @@ class Movement(Closed):
     variations: tuple[Variation, ...] = ()
     cautions: tuple[Text, ...] = ()
     tempo: Text | None = None
+
+    def keyed(self, key: str) -> Movement:
+        """The movement under its key, its short name in programme files."""
+        return Movement(key=key, **{name: getattr(self, name) for name in Described.model_fields})
+
+
+class Movement(Described):
+    """One movement with its key."""
+
+    key: Key
 
 
 @cache

@@ -11,10 +11,10 @@ from pydantic import BaseModel, ValidationError
 from pydantic_core import ErrorDetails
 from rapidfuzz import process
 
-from plans.movements import Movement, library
+from plans.movements import Described, Movement, library
 from plans.nodes import Located, Path, SyntaxProblem, read_nodes
 from plans.programme import Block, Day, Dose, Item, Load, MeasureTask, Programme, Session
-from plans.written import WrittenDay, WrittenItem, WrittenMovement, WrittenProgramme, WrittenSession
+from plans.written import WrittenDay, WrittenItem, WrittenProgramme, WrittenSession
 
 
 @dataclass(frozen=True, slots=True)
@@ -158,7 +158,7 @@ def _model_at(model: type[BaseModel], step: str) -> type[BaseModel] | None:
     for name, field in model.model_fields.items():
         if step in (name, field.alias):
             return _model_in(field.annotation)
-    return model if model.__name__ == "WrittenMovement" else None
+    return model if model is Described else None
 
 
 def _model_in(annotation: Any) -> type[BaseModel] | None:
@@ -210,7 +210,7 @@ def _unknown_movement(key: str, path: Path, known: list[str], located: Located, 
 
 def _comes_round(written: WrittenProgramme, key: str, word: str, located: Located, name: str) -> Iterator[Problem]:
     """A chain of ever easier, or ever harder, movements must end."""
-    chain: dict[str, WrittenMovement | Movement] = {**library(), **written.movements}
+    chain: dict[str, Described] = {**library(), **written.movements}
     seen, at = {key}, getattr(chain[key], word)
     while at in chain and at not in seen:
         seen.add(at)

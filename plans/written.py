@@ -9,7 +9,7 @@ from typing import Annotated, Any, Literal
 from pydantic import BeforeValidator, Field, model_validator
 
 from plans.measures import MEASURES
-from plans.movements import Closed, Key, Movement, MovementKind, Muscle, Text, Variation
+from plans.movements import Closed, Described, Key, Muscle, Text
 from plans.programme import AS_FEELS_GOOD, Load, RuleSettings, Sides, Span
 from plans.rules import Settings
 
@@ -206,29 +206,6 @@ class WrittenSettings(Closed):
         return RuleSettings(self.pain_clean, self.pain_acceptable, self.pain_severe)
 
 
-class WrittenMovement(Closed):
-    """A coach's own movement, in the same file."""
-
-    name: Text
-    how: Text
-    cues: tuple[Text, ...] = ()
-    faults: tuple[Text, ...] = ()
-    main: tuple[Muscle, ...] = Field(min_length=1)
-    also: tuple[Muscle, ...] = ()
-    kind: MovementKind
-    sides: bool = False
-    equipment: tuple[Text, ...] = ()
-    easier: Key | None = None
-    harder: Key | None = None
-    variations: tuple[Variation, ...] = ()
-    cautions: tuple[Text, ...] = ()
-    tempo: Text | None = None
-
-    def keyed(self, key: str) -> Movement:
-        """The movement under its key."""
-        return Movement(key=key, **{name: getattr(self, name) for name in type(self).model_fields})
-
-
 class WrittenProgramme(Closed):
     """A whole file."""
 
@@ -245,7 +222,7 @@ class WrittenProgramme(Closed):
     measures: tuple[str, ...] = ()
     pace: Literal["own"] = Field("own", description="own: days follow the client.")
     settings: WrittenSettings = WrittenSettings()
-    movements: dict[Key, WrittenMovement] = Field(default_factory=dict, description="The coach's own movements.")
+    movements: dict[Key, Described] = Field(default_factory=dict, description="The coach's own movements.")
     days: tuple[WrittenDay, ...] = Field(min_length=1, max_length=400)
 
     @model_validator(mode="after")
