@@ -11,11 +11,19 @@ from plans.programme import Block, Day, Dose, Item, Span
 HOLD_FLOOR = 10
 """Seconds: shorter holds do little (ACSM position stand, Garber et al. 2011: holds of 10-30 s)."""
 
+OLDER, OLDER_HOLD_FLOOR = 65, 30
+"""From this age on no hold goes under so many seconds (Feland et al. 2001, Phys Ther 81:1110)."""
+
 STEP = 5
 """Seconds: eased times are whole steps, as people count them."""
 
 SHARE = {1: 0.75, 2: 0.5}
 """What is left of holds, repetitions and time at each ease level (own choice)."""
+
+
+def hold_floor(ages: Span | None) -> int:
+    """Seconds under which no hold is eased, for the ages that a programme is written for."""
+    return OLDER_HOLD_FLOOR if ages is not None and ages.low >= OLDER else HOLD_FLOOR
 
 
 def eased(day: Day, level: int, library: Mapping[str, Movement], *, hold_floor: int = HOLD_FLOOR) -> Day:

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
 
-from plans.movements import Movement, Muscle
+from plans.movements import Movement, Muscle, library
 
 
 class Sides(StrEnum):
@@ -159,3 +160,7 @@ class Programme:
         if not 1 <= number <= len(self.days):
             raise LookupError(f"day {number}: {self.title} has days 1 to {len(self.days)}")
         return self.days[number - 1]
+
+    def catalogue(self) -> Mapping[str, Movement]:
+        """The library with the coach's own movements, which win where a key is the same."""
+        return {**library(), **{movement.key: movement for movement in self.movements}}

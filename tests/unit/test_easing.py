@@ -10,7 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from plans.dose import items, minutes, work_seconds
-from plans.easing import eased
+from plans.easing import eased, hold_floor
 from plans.movements import library
 from plans.programme import Block, Day, Dose, Item, Load, Session, Sides, Span
 from plans.reading import read_programme
@@ -107,3 +107,15 @@ def test_a_cue_goes_with_the_movement_it_was_written_for() -> None:
     assert [item.cue for _rounds, item in parts(after) if item.cue] == []
     kept = [item.cue for _rounds, item in parts(eased(SAMPLE.day(4), 1, library()))]
     assert "other leg long and heavy" in kept
+
+
+@pytest.mark.parametrize(("ages", "floor"), [(None, 10), (Span(40, 70), 10), (Span(65, 99), 30)])
+def test_holds_of_people_of_65_and_over_stay_at_30_s(ages: Span | None, floor: int) -> None:
+    """Feland et al. 2001, Phys Ther 81:1110."""
+    assert hold_floor(ages) == floor
+
+
+def test_a_coachs_own_easier_movement_takes_its_neighbours_place() -> None:
+    plan = programme("  - session: {blocks: [{items: [{movement: far-reach, hold: 30, side: each}]}]}\n")
+    light = eased(plan.day(1), 1, plan.catalogue())
+    assert [item.movement.key for _rounds, item in parts(light)] == ["reach"]
