@@ -142,7 +142,8 @@ def _since_source(history: Sequence[Entry]) -> tuple[Entry | None, Sequence[Entr
         entry = history[index]
         if entry.kind is RowKind.WAITING:
             return None, ()
-        if entry.kind is RowKind.SESSION or hurts_on(entry.checkin) or entry.checkin.flag is not None:
+        said = entry.checkin
+        if entry.kind is RowKind.SESSION or said.odd or hurts_on(said) or said.flag is not None:
             return entry, history[index + 1 :]
     return None, ()
 
@@ -154,7 +155,7 @@ def _mornings(after: Sequence[Entry]) -> list[Morning]:
 def open_question(history: Sequence[Entry], *, asked_on: date | None = None) -> Question | None:
     """What must be asked before the next row is handed out; `asked_on` is the date whose morning it would be.
 
-    An unsure flag comes first, then a missing pain number (asked on one morning only), then "how is it now?".
+    An unsure flag comes first, then what is missing of a report (asked on one morning only), then "how is it now?".
     """
     source, after = _since_source(history)
     if source is None:
@@ -162,13 +163,20 @@ def open_question(history: Sequence[Entry], *, asked_on: date | None = None) -> 
     if source.checkin.flag_state is FlagState.UNSURE:
         return Question.FLAG
     asked_before = any(entry.kind is RowKind.ASKING and entry.on != asked_on for entry in after)
-    done = source.checkin.completion in (Completion.DONE, Completion.PART)
-    if source.kind is RowKind.SESSION and done and source.checkin.pain is None and not asked_before:
+    if _is_unfinished(source) and not asked_before:
         return Question.PAIN
     answers = _mornings(after)
     if hurts_on(source.checkin) and Morning.SETTLED not in answers and not _answered_on(after, asked_on):
         return Question.MORNING
     return None
+
+
+def _is_unfinished(entry: Entry) -> bool:
+    """Done without a pain number, or "something odd" without its kind or number."""
+    said = entry.checkin
+    if said.odd and (said.kind is None or said.pain is None):
+        return True
+    return _done(entry) and said.pain is None
 
 
 def _answered_on(after: Sequence[Entry], day: date | None) -> bool:

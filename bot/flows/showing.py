@@ -10,7 +10,7 @@ from bot.words import Words
 from bot.words.doses import headline, session_lines
 from bot.words.message import Button, Message, Rows, column, joined
 from db.schema import LedgerRow
-from plans import easing, movements
+from plans import easing
 from plans.checkin import CheckIn, Flag, Kind
 from plans.course import Decision, Entry, Question, RowKind, open_question
 from plans.measures import MEASURES
@@ -38,7 +38,8 @@ def _session(words: Words, programme: Programme, pairs: Pairs, *, why: bool = Tr
     row, entry = pairs[-1]
     if row.day is None:
         raise ValueError(f"ledger row {row.id} of kind {row.kind} has no day")
-    day = easing.eased(programme.day(row.day), row.level, movements.library())
+    floor = easing.hold_floor(programme.ages)
+    day = easing.eased(programme.day(row.day), row.level, programme.catalogue(), hold_floor=floor)
     test = day.measure
     measure = MEASURES[test.measure] if test else None
     told = None
@@ -104,6 +105,9 @@ def question(words: Words, pairs: Pairs) -> Message:
     source, said = source_of(pairs)
     if asked is Question.FLAG:
         return Message(words.say("day.flag_question", sign=None), _yes_no(words, source.id))
+    if asked is Question.PAIN and said.odd:
+        text, rows = ask(words, source.id, next_ask(said) or Ask.PAIN)
+        return Message(joined(words.say("day.report_unfinished"), text), rows)
     if asked is Question.PAIN:
         return Message(words.say("day.pain_missing"), numbers(f"c:{source.id}:pain", 0))
     _ = words.gettext

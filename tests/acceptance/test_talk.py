@@ -158,6 +158,19 @@ async def test_a_missing_pain_number_is_asked_first_and_then_in_the_repeated_day
     assert changed.text.startswith("Day 2:"), "the number changes the day that was only repeated for want of it"
 
 
+async def test_a_report_left_half_way_is_asked_about_before_anything_is_sent(chat: Practice) -> None:
+    client = await Client.joins(chat, "Halfway")
+    await client.tap("Sore, pain or something odd")
+    asked = await client.next_morning()
+    assert "You began to tell me" in asked.text
+    where = (await chat.tap(client.number, asked, "Dull, on both sides"))[-1]
+    number = (await chat.tap(client.number, where, "Where we stretch, both sides"))[-1]
+    day = (await chat.tap(client.number, number, "2"))[-1]
+    assert "How is it now?" in day.text
+    day = (await chat.tap(client.number, day, "Settled"))[-1]
+    assert day.text.startswith("Day 1:")
+
+
 async def test_words_that_may_be_a_warning_sign_are_asked_back(chat: Practice) -> None:
     client = await Client.joins(chat, "Maybe")
     said = await client.says("last year I had some numbness in my foot")

@@ -99,6 +99,13 @@ def test_a_missing_pain_number_is_asked_on_one_morning_and_then_repeats_the_day(
     assert (found.kind, found.day, found.reason) == (RowKind.SESSION, 1, "unanswered")
 
 
+def test_a_report_that_was_begun_and_left_is_asked_about_first() -> None:
+    begun = held(1, CheckIn(Completion.NONE, why=Why.PAIN, odd=True))
+    assert ask(Position(1), begun).question is Question.PAIN
+    on_rest = Entry(START + timedelta(days=2), RowKind.REST, 3, checkin=CheckIn(odd=True, kind=Kind.SHARP))
+    assert ask(Position(3), held(1), held(2, after=1), on_rest).question is Question.PAIN
+
+
 def test_an_unanswered_morning_question_is_asked_again() -> None:
     past = [held(1, CheckIn(Completion.DONE, pain=4)), Entry(START + timedelta(days=1), RowKind.ASKING)]
     assert ask(Position(1), *past).question is Question.MORNING
