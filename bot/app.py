@@ -47,6 +47,17 @@ class Running:
     failed: asyncio.Future[None]
     """Ends with an error when a loop has died; never ends well by itself."""
 
+    async def until(self, stop: asyncio.Event) -> None:
+        """Waits for a wish to stop. Raises CannotServe when the token is refused, else what a loop died of."""
+        stopping: asyncio.Future[Any] = asyncio.ensure_future(stop.wait())
+        await asyncio.wait([stopping, self.failed], return_when=asyncio.FIRST_COMPLETED)
+        stopping.cancel()
+        if self.failed.done():
+            try:
+                self.failed.result()
+            except TokenRefused as error:
+                raise CannotServe(str(error)) from None
+
 
 @asynccontextmanager
 async def running(settings: Settings, *, calendar: Calendar, machine: Machine) -> AsyncIterator[Running]:
@@ -162,14 +173,7 @@ async def serve(settings: Settings) -> None:
         loop.add_signal_handler(name, stop.set)
     async with running(settings, calendar=SystemCalendar(), machine=SystemMachine()) as program:
         log.info("serving", extra={"bot": program.bot_username})
-        stopping: asyncio.Future[Any] = asyncio.ensure_future(stop.wait())
-        await asyncio.wait([stopping, program.failed], return_when=asyncio.FIRST_COMPLETED)
-        stopping.cancel()
-        if program.failed.done():
-            try:
-                program.failed.result()
-            except TokenRefused as error:
-                raise CannotServe(str(error)) from error
+        await program.until(stop)
     log.info("stopped")
 
 

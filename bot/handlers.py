@@ -235,6 +235,7 @@ def handlers(bot_username: str) -> list[BaseHandler[Any, Any, Any]]:
     """The handlers in the order in which they are asked; everything a person can send has one."""
     rooms = _Rooms(bot_username)
     return [
+        MessageHandler(~filters.ChatType.PRIVATE, rooms.not_private),
         CallbackQueryHandler(rooms.tapped),
         ChatMemberHandler(rooms.membership, ChatMemberHandler.MY_CHAT_MEMBER),
         *(CommandHandler(name, rooms.commanded(act)) for name, act in COMMANDS.items()),
@@ -306,6 +307,9 @@ class _Rooms:
         desk = self._desk(update)
         message = update.effective_message
         await listening.heard(desk, await self._person(desk, update), (message.text if message else None) or "")
+
+    async def not_private(self, update: Update, context: Context) -> None:
+        """What is said in a group is not for this bot: it counts as handled and changes nothing."""
 
     async def anything_else(self, update: Update, context: Context) -> None:
         desk = self._desk(update)

@@ -120,15 +120,15 @@ async def practise(*, port: int, folder: Path, open_page: bool, say: Callable[[s
     stop = asyncio.Event()
     for name in (signal.SIGINT, signal.SIGTERM):
         asyncio.get_running_loop().add_signal_handler(name, stop.set)
-    async with practice_running(folder, port=port) as address:
+    async with practice_running(folder, port=port) as (address, program):
         say(f"The practice chat is ready: {address}")
         if open_page:
             webbrowser.open(address)
-        await stop.wait()
+        await program.until(stop)
 
 
 @asynccontextmanager
-async def practice_running(folder: Path, *, port: int) -> AsyncIterator[str]:
+async def practice_running(folder: Path, *, port: int) -> AsyncIterator[tuple[str, Running]]:
     """Server, bot and demo people while the block runs; gives the page's address. Raises PortTaken."""
     store = Store(folder / "chats.sqlite")
     calendar = StandingCalendar(store, _first_morning(datetime.now(UTC)))
@@ -150,7 +150,7 @@ async def practice_running(folder: Path, *, port: int) -> AsyncIterator[str]:
                 mover.attend(program)
                 if not platform.chats():
                     await _set_the_scene(program, platform, mover)
-                yield address
+                yield address, program
     finally:
         store.close()
 

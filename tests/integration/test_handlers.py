@@ -1,0 +1,145 @@
+"""The table of handlers, with the chat library's own application and a real database, without a platform."""
+
+from __future__ import annotations
+
+from collections.abc import AsyncIterator, Mapping
+from datetime import UTC, datetime
+from pathlib import Path
+from typing import Any
+
+import pytest
+from sqlalchemy import select
+from telegram import Bot, User
+
+from bot.handlers import COMMANDS, STORED, TAPS, Stored, handlers
+from bot.receiving import QuietApplication, add_handlers, built, dispatch
+from db import migrate
+from db.engine import Database, opened
+from db.schema import Answer, Outbox, Person
+
+NOW = datetime(2026, 5, 4, 6, 0, tzinfo=UTC)
+BOT = {"id": 1000, "is_bot": True, "first_name": "Easeward", "username": "easeward_practice_bot"}
+
+
+@pytest.fixture
+async def database(tmp_path: Path) -> AsyncIterator[Database]:
+    url = f"sqlite:///{tmp_path / 'e.sqlite'}"
+    await migrate.upgrade(url)
+    async with opened(url) as found:
+        yield found
+
+
+@pytest.fixture
+def application() -> QuietApplication:
+    found = built("1000:practice", "http://127.0.0.1:9")
+    found.bot._bot_user = User.de_json(BOT, None)
+    found._initialized = True
+    add_handlers(found, handlers("easeward_practice_bot"))
+    return found
+
+
+async def handle(database: Database, application: QuietApplication, update: Mapping[str, Any]) -> None:
+    async def job(_session: Any) -> None:
+        token = STORED.set(Stored(NOW, None))
+        try:
+            await dispatch(application, update)
+        finally:
+            STORED.reset(token)
+
+    await database.write(job)
+
+
+def message(number: int, *, chat: int = 5, kind: str = "private", **content: Any) -> dict[str, Any]:
+    text = str(content.get("text", ""))
+    if text.startswith("/"):
+        content["entities"] = [{"type": "bot_command", "offset": 0, "length": len(text.split()[0])}]
+    return {
+        "update_id": number,
+        "message": {
+            "message_id": number,
+            "date": int(NOW.timestamp()),
+            "chat": {"id": chat, "type": kind},
+            "from": {"id": 5, "is_bot": False, "first_name": "Kim"},
+            **content,
+        },
+    }
+
+
+async def said(database: Database) -> list[str]:
+    async with database.reading() as session:
+        return [str(row.get("text")) for row in await session.scalars(select(Outbox.payload).order_by(Outbox.id))]
+
+
+@pytest.mark.parametrize("command", COMMANDS)
+async def test_every_command_answers_a_stranger_and_changes_nothing(
+    database: Database, application: QuietApplication, command: str
+) -> None:
+    await handle(database, application, message(1, text=f"/{command}"))
+    assert len(await said(database)) == 1
+    async with database.reading() as session:
+        assert (await session.scalars(select(Answer))).all() == []
+
+
+@pytest.mark.parametrize("verb", TAPS)
+@pytest.mark.parametrize("rest", ["1:x:y", "", "x", "999999999999999999", "1:1", "-1:all"])
+async def test_every_button_of_a_stranger_is_answered_and_changes_nothing(
+    database: Database, application: QuietApplication, verb: str, rest: str
+) -> None:
+    tap = {
+        "update_id": 1,
+        "callback_query": {
+            "id": "7",
+            "from": {"id": 5, "is_bot": False, "first_name": "Kim"},
+            "chat_instance": "5",
+            "data": f"{verb}:{rest}",
+            "message": message(1, text="x")["message"],
+        },
+    }
+    await handle(database, application, tap)
+    async with database.reading() as session:
+        methods = list(await session.scalars(select(Outbox.method)))
+        person = await session.scalar(select(Person))
+    assert methods.count("answer_callback_query") == 1
+    assert person is not None
+    assert (person.zone, person.asking) in ((None, None), (None, "zone"))
+
+
+@pytest.mark.parametrize(
+    "content",
+    [
+        {"text": "hello"},
+        {"text": "/nonsense"},
+        {"sticker": {"file_id": "a", "file_unique_id": "b", "type": "regular", "width": 1, "height": 1,
+                     "is_animated": False, "is_video": False}},
+        {"document": {"file_id": "a", "file_unique_id": "b", "file_name": "x.yaml"}},
+        {"location": {"latitude": 1.0, "longitude": 2.0}},
+    ],
+    ids=["words", "command", "sticker", "document", "location"],
+)  # fmt: skip
+async def test_whatever_a_stranger_sends_gets_an_answer(
+    database: Database, application: QuietApplication, content: dict[str, Any]
+) -> None:
+    await handle(database, application, message(1, **content))
+    assert len(await said(database)) == 1
+
+
+async def test_what_is_said_in_a_group_is_left_alone(database: Database, application: QuietApplication) -> None:
+    await handle(database, application, message(1, chat=-5, kind="group", text="/people"))
+    assert await said(database) == []
+    async with database.reading() as session:
+        assert (await session.scalars(select(Person))).all() == []
+
+
+async def test_a_first_name_is_all_that_is_kept_of_a_name(database: Database, application: QuietApplication) -> None:
+    update = message(1, text="/start")
+    update["message"]["from"] |= {"last_name": "Secret", "username": "secret"}
+    await handle(database, application, update)
+    async with database.reading() as session:
+        (person,) = (await session.scalars(select(Person))).all()
+    assert person.label == "Kim"
+    assert not any("ecret" in str(value) for value in vars(person).values())
+
+
+def test_no_call_to_the_platform_is_made_by_a_handler(application: QuietApplication) -> None:
+    assert isinstance(application.bot, Bot)
+    assert application.updater is None
