@@ -121,7 +121,7 @@ MENU: tuple[tuple[str, str], ...] = (
 # --- taps -----------------------------------------------------------------------------------------------------------
 
 
-async def _own_joining(desk: Desk, person: Person, words: list[str]) -> Course:
+async def _own_course(desk: Desk, person: Person, words: list[str]) -> Course:
     course = await courses.locked(desk.session, _number(words, 0))
     if course is None or course.person_id != person.id:
         raise NotAllowed("checkin.not_yours")
@@ -137,15 +137,22 @@ async def _tap_morning(desk: Desk, person: Person, words: list[str]) -> str | No
 
 
 async def _tap_join(desk: Desk, person: Person, words: list[str]) -> None:
-    await joining.agree(desk, person, await _own_joining(desk, person, words), _word(words, 1))
+    await joining.agree(desk, person, await _own_course(desk, person, words), _word(words, 1))
 
 
 async def _tap_screen(desk: Desk, person: Person, words: list[str]) -> None:
-    await joining.screen(desk, person, await _own_joining(desk, person, words), _word(words, 1))
+    await joining.screen(desk, person, await _own_course(desk, person, words), _word(words, 1))
 
 
 async def _tap_begin(desk: Desk, person: Person, words: list[str]) -> None:
-    await joining.begin(desk, person, await _own_joining(desk, person, words), _word(words, 1))
+    await joining.begin(desk, person, await _own_course(desk, person, words), _word(words, 1))
+
+
+async def _tap_well(desk: Desk, person: Person, words: list[str]) -> None:
+    course = await _own_course(desk, person, words)
+    if course.paused is None:
+        raise NotAllowed("checkin.not_yours")
+    await day.well_again(desk, person, course)
 
 
 async def _tap_zone(desk: Desk, person: Person, words: list[str]) -> None:
@@ -211,6 +218,7 @@ TAPS: Mapping[str, Tap] = {
     "join": _tap_join,
     "screen": _tap_screen,
     "begin": _tap_begin,
+    "well": _tap_well,
     "zone": _tap_zone,
     "time": _tap_time,
     "settings": _tap_settings,
@@ -224,7 +232,7 @@ TAPS: Mapping[str, Tap] = {
 }
 """What the first word of a button's data leads to."""
 
-ONCE = frozenset({"join", "screen", "begin", "zone", "time", "stop", "found"})
+ONCE = frozenset({"join", "screen", "begin", "zone", "time", "stop", "found", "well"})
 """Questions whose buttons go away with the answer."""
 
 

@@ -198,6 +198,8 @@ class Course(Base):
     starts_on: Mapped[date | None]
     screened: Mapped[str | None]
     """The answer to the joining question about health: none, or something (then the coach's word comes first)."""
+    paused: Mapped[str | None]
+    """Why an active course sends nothing for now: ill."""
     created_at: Mapped[datetime]
     ended_at: Mapped[datetime | None]
 
@@ -217,7 +219,7 @@ class LedgerRow(Base):
     local_date: Mapped[date]
     zone: Mapped[str]
     kind: Mapped[str]
-    """session, rest, measure, asking, waiting."""
+    """session, rest, measure, asking, waiting, away."""
     day: Mapped[int | None]
     level: Mapped[int]
     prescribed: Mapped[bool] = mapped_column(default=False)

@@ -39,6 +39,7 @@ class RowKind(StrEnum):
     MEASURE = "measure"
     ASKING = "asking"
     WAITING = "waiting"
+    AWAY = "away"
 
 
 class Question(StrEnum):
@@ -355,7 +356,7 @@ def decide(
     question = open_question(history, asked_on=today) if ask else None
     if question is not None:
         return replace(here, kind=RowKind.ASKING, question=question, reason=f"ask-{question}")
-    if last.kind is RowKind.WAITING:
+    if last.kind in (RowKind.WAITING, RowKind.AWAY):
         return _go_on(programme, here, history, today)
     if last.kind is RowKind.MEASURE:
         return _after_measure(programme, here, last)
@@ -370,7 +371,11 @@ def decide(
 
 def _go_on(programme: Programme, here: Decision, history: Sequence[Entry], today: date) -> Decision:
     moved, lapse = _after_lapse(here.position, history, today)
-    return _hand_out(programme, replace(here, position=moved, reason="went-on", votes=(lapse,) if lapse else ()))
+    last = _last_effective(history)
+    reason = "well-again" if last is not None and last.kind is RowKind.AWAY else "went-on"
+    if lapse is not None:
+        reason = "lapse"
+    return _hand_out(programme, replace(here, position=moved, reason=reason, votes=(lapse,) if lapse else ()))
 
 
 def _after_measure(programme: Programme, here: Decision, last: Entry) -> Decision:

@@ -15,7 +15,7 @@ from db import courses
 from db.courses import CourseState
 from db.schema import Course, LedgerRow, MeasureRow, Person
 from plans import course as way
-from plans.checkin import CheckIn, Completion, FlagState, Morning
+from plans.checkin import CheckIn, Completion, FlagState, Morning, Why
 from plans.course import Decision, RowKind
 from plans.measures import MEASURES, compare, plausible
 from plans.rules import Evidence, Verdict, Vote, votes
@@ -81,6 +81,7 @@ async def _fix(desk: Desk, person: Person, course: Course, row: LedgerRow, befor
     last = await courses.last_row(desk.session, course)
     if last is None or last.id != row.id or course.state == CourseState.WAITING or _is_confirmed(before):
         raise NotAllowed("checkin.too_late_to_fix")
+    course.paused = None
     kept = CheckIn(flag=before.flag, flag_state=before.flag_state)
     await _write(desk, person, row, before, kept)
     await _show_again(desk, person, course, row)
@@ -103,6 +104,8 @@ async def change(
     fresh = await _fresh_votes(desk, course, before, after)
     await telling.tell(desk, course, fresh, row=row, said=after, quote=quote)
     await _tell_of_denial(desk, course, row, before, after)
+    if after.why is Why.ILL and after.completion is Completion.NONE:
+        course.paused = "ill"
     newest = await courses.last_row(desk.session, course)
     if newest is None:
         raise LookupError(f"course {course.id} has an answer but no row")

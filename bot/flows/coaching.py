@@ -206,6 +206,7 @@ def _state(client: Client) -> dict[str, object]:
         "state": client.course.state,
         "day": client.course.day,
         "level": client.course.level,
+        "paused": client.course.paused is not None,
         "unreachable": client.person.unreachable_since is not None,
     }
 

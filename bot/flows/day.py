@@ -18,7 +18,7 @@ from plans import localtime
 from plans.course import Decision, Entry, Overruling, Question, RowKind
 from plans.programme import Programme
 from plans.rules import Settings, Verdict
-from plans.talk import is_begun
+from plans.talk import is_begun, next_ask
 
 NO_NUDGE = 3
 """Dates from the start without an evening nudge."""
@@ -76,6 +76,8 @@ async def today(desk: Desk, person: Person) -> None:
     elif course.state == CourseState.WAITING:
         coach = await telling.coach_person(desk, course)
         await desk.say(person, Message(words.say("day.waiting", coach=coach.label)))
+    elif course.paused is not None:
+        await desk.say(person, showing.paused(words, course.id))
     else:
         await show(desk, person, course, row)
 
@@ -89,6 +91,12 @@ async def make(desk: Desk, person: Person, course: Course, day: date, *, by_itse
         if not by_itself:
             coach = await telling.coach_person(desk, course)
             await desk.say(person, Message(desk.words(person).say("day.waiting", coach=coach.label)))
+        return
+    if course.paused is not None:
+        away = Decision(RowKind.AWAY, courses.position_of(course), reason="away")
+        await courses.make_row(desk.session, course, away, day=day, zone=times.zone_of(person), now=desk.now)
+        if not by_itself:
+            await desk.say(person, showing.paused(desk.words(person), course.id))
         return
     past = [entry for _row, entry in await courses.history(desk.session, course)]
     decision = await _decide(desk, course, programme, past, day)
@@ -121,6 +129,15 @@ async def fill(desk: Desk, person: Person, course: Course, row: LedgerRow) -> No
         return
     await show(desk, person, course, row)
     await _plan_nudge(desk, person, course, row)
+
+
+async def well_again(desk: Desk, person: Person, course: Course) -> None:
+    """Ends a pause; the next date's row is made again, gently after a longer one."""
+    course.paused = None
+    when = times.next_morning(person, desk.now)
+    await plan_next(desk, person, course)
+    at = localtime.local(when, times.zone_of(person))
+    await desk.say(person, Message(desk.words(person).say("day.well_again", when=f"{at:%A} {at:%H:%M}")))
 
 
 async def remake(desk: Desk, person: Person, course: Course, row: LedgerRow) -> None:
@@ -171,6 +188,8 @@ async def message_of(desk: Desk, person: Person, course: Course, row: LedgerRow)
         return showing.day(words, programme, upto)
     past = [entry for _row, entry in pairs]
     follows = await ahead(desk, course, programme, past, row.local_date)
+    if course.paused is not None and next_ask(upto[-1][1].checkin) is None:
+        return showing.paused(words, course.id, row.id)
     return showing.noted(words, programme, upto, follows, waiting=course.state == CourseState.WAITING)
 
 

@@ -16,6 +16,9 @@ from plans.redflags import find_flag
 from plans.replies import Reply, read_reply
 from plans.talk import Ask, merged, next_ask
 
+WELL = re.compile(r"\b(well|fit|fine|healthy) again\b", re.IGNORECASE)
+"""Ends a pause. Only whole words of this kind do; anything else said while ill is read as always."""
+
 WORD = re.compile(r"[^\W\d_]{2,}")
 
 
@@ -65,6 +68,9 @@ async def _client_says(desk: Desk, person: Person, course: Course, text: str) ->
     reply = read_reply(text, language=person.language)
     if reply.request == "stop":
         await leaving.ask(desk, person)
+        return
+    if course.paused is not None and WELL.search(text):
+        await day.well_again(desk, person, course)
         return
     row = await _row_meant(desk, course)
     if row is None:

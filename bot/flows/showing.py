@@ -151,6 +151,12 @@ def noted(words: Words, programme: Programme, pairs: Pairs, follows: Decision, *
     return Message(joined(line, _coming(words, entry, follows), tail, tight), rows + _fix(words, row.id))
 
 
+def paused(words: Words, course: int, row: int | None = None) -> Message:
+    """What somebody who is ill sees until they say that they are well again; `row` can still be corrected."""
+    button = Button(words.gettext("Well again"), f"well:{course}")
+    return Message(words.say("day.paused"), ((button,), *(_fix(words, row) if row is not None else ())))
+
+
 def _asked_first(entry: Entry) -> bool:
     return open_question([entry]) is not None
 

@@ -203,6 +203,22 @@ async def test_the_digest_counts_done_and_unanswered_with_bounds(chat: Practice)
     assert "One week proves little" in digest
 
 
+async def test_being_ill_pauses_until_well_again(chat: Practice) -> None:
+    client = await Client.joins(chat, "Ill")
+    await client.tap("Not today")
+    said = await client.tap("Ill")
+    assert said.text.startswith("Noted: you are ill.")
+    before = max(m.id for m in await chat.messages(client.number))
+    await chat.post("clock", next="morning")
+    await chat.post("clock", next="morning")
+    assert await chat.from_bot(client.number, after=before) == []
+    well = await client.says("well again!")
+    assert "Your next session comes on" in well.text
+    morning = await client.next_morning()
+    assert morning.text.startswith("Day 1:")
+    assert "because you are well again" in morning.text
+
+
 async def test_settings_change_city_and_time_and_stopping_is_told(chat: Practice) -> None:
     client = await Client.joins(chat, "Leaver")
     menu = await client.says("/settings")
