@@ -12,7 +12,8 @@ from sqlalchemy.ext.asyncio import AsyncSession
 
 from db.schema import Answer, CheckInRow, Course, LedgerRow, MeasureRow, Outbox, Person
 from plans.checkin import CheckIn, Completion, Flag, FlagState, Kind, Morning, Place, Side, Why
-from plans.course import Decision, Entry, Position, RowKind
+from plans.course import Decision, Position
+from plans.ledger import Entry, RowKind
 
 
 class CourseState(StrEnum):

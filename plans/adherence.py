@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from math import sqrt
 
 from plans.checkin import Completion
-from plans.course import Entry, RowKind
+from plans.ledger import Entry, RowKind
 
 Z95 = 1.959963984540054
 """The 97.5 % point of the standard normal distribution."""

@@ -6,14 +6,24 @@ is made stays made, and a decision is only what the next row would be.
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping, Sequence
-from dataclasses import dataclass, field, replace
-from datetime import date, timedelta
-from enum import StrEnum
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+from datetime import date
 
-from plans.checkin import CheckIn, Completion, FlagState, Morning
-from plans.heavier import is_heavier, movements_of
-from plans.programme import Day, Programme
+from plans.checkin import CheckIn
+from plans.ledger import (
+    Entry,
+    Question,
+    RowKind,
+    first_held,
+    gap,
+    last_effective,
+    next_is_heavier,
+    open_question,
+    since_source,
+    was_done,
+)
+from plans.programme import Programme
 from plans.rules import (
     RULE_SET,
     Evidence,
@@ -21,33 +31,12 @@ from plans.rules import (
     Tell,
     Verdict,
     Vote,
-    counts_as_done,
     deciding,
-    hurts_on,
     most_cautious,
     votes,
 )
 
 LIGHTEST = 2
-
-
-class RowKind(StrEnum):
-    """What a ledger row holds."""
-
-    SESSION = "session"
-    REST = "rest"
-    MEASURE = "measure"
-    ASKING = "asking"
-    WAITING = "waiting"
-    AWAY = "away"
-
-
-class Question(StrEnum):
-    """What must be known before a date's day is handed out."""
-
-    FLAG = "flag"
-    PAIN = "pain"
-    MORNING = "morning"
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,22 +46,6 @@ class Position:
     day: int = 1
     level: int = 0
     rests_taken: int = 0
-
-
-@dataclass(frozen=True, slots=True)
-class Entry:
-    """One ledger row as the rules see it. `prescribed`: a date off that a verdict gave, or a rest day taken early."""
-
-    on: date
-    kind: RowKind
-    day: int | None = None
-    level: int = 0
-    prescribed: bool = False
-    delivered: bool = True
-    checkin: CheckIn = field(default_factory=CheckIn)
-    morning: Morning | None = None
-    recorded: bool = False
-    """A measure was recorded on this date."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -129,114 +102,7 @@ class Decision:
         }
 
 
-# --- looking back ---------------------------------------------------------------------------------------------------
-
-
-def _last_effective(history: Sequence[Entry]) -> Entry | None:
-    """The last row that handed something out; an unanswered question handed out nothing."""
-    return next((entry for entry in reversed(history) if entry.kind is not RowKind.ASKING), None)
-
-
-def _since_source(history: Sequence[Entry]) -> tuple[Entry | None, Sequence[Entry]]:
-    """The row whose answer the next morning is about, and the rows after it."""
-    for index in range(len(history) - 1, -1, -1):
-        entry = history[index]
-        if entry.kind is RowKind.WAITING:
-            return None, ()
-        said = entry.checkin
-        if entry.kind is RowKind.SESSION or said.odd or hurts_on(said) or said.flag is not None:
-            return entry, history[index + 1 :]
-    return None, ()
-
-
-def _mornings(after: Sequence[Entry]) -> list[Morning]:
-    return [entry.morning for entry in after if entry.morning is not None]
-
-
-def open_question(history: Sequence[Entry], *, asked_on: date | None = None) -> Question | None:
-    """What must be asked before the next row is handed out; `asked_on` is the date whose morning it would be.
-
-    An unsure flag comes first, then what is missing of a report (asked on one morning only), then "how is it now?".
-    """
-    source, after = _since_source(history)
-    if source is None:
-        return None
-    if source.checkin.flag_state is FlagState.UNSURE:
-        return Question.FLAG
-    asked_before = any(entry.kind is RowKind.ASKING and entry.on != asked_on for entry in after)
-    if _is_unfinished(source) and not asked_before:
-        return Question.PAIN
-    answers = _mornings(after)
-    if hurts_on(source.checkin) and Morning.SETTLED not in answers and not _answered_on(after, asked_on):
-        return Question.MORNING
-    return None
-
-
-def _is_unfinished(entry: Entry) -> bool:
-    """Done without a pain number, or "something odd" without its kind or number."""
-    said = entry.checkin
-    if said.odd and (said.kind is None or said.pain is None):
-        return True
-    return _done(entry) and said.pain is None
-
-
-def _answered_on(after: Sequence[Entry], day: date | None) -> bool:
-    return any(entry.on == day and entry.morning is not None for entry in after)
-
-
-def _done(entry: Entry) -> bool:
-    return entry.kind is RowKind.SESSION and entry.checkin.completion in (Completion.DONE, Completion.PART)
-
-
-def _clean(entry: Entry, settings: Settings) -> bool:
-    return (
-        entry.kind is RowKind.SESSION
-        and counts_as_done(entry.checkin)
-        and entry.checkin.pain is not None
-        and entry.checkin.pain <= settings.clean
-    )
-
-
-def _next_session_day(programme: Programme, after: int) -> Day | None:
-    return next((day for day in programme.days[after:] if day.kind == "session"), None)
-
-
-def known_movements(programme: Programme, history: Collection[Entry]) -> frozenset[str]:
-    """The movements that a client has done at least part of a session with."""
-    held = {entry.day for entry in history if _done(entry) and entry.day is not None}
-    return frozenset().union(*(movements_of(programme.day(day)) for day in held))
-
-
-def next_is_heavier(programme: Programme, history: Sequence[Entry], day: int, settings: Settings) -> bool:
-    """Whether the session day that follows `day` is heavier than what this client last did clean."""
-    coming = _next_session_day(programme, day)
-    if coming is None:
-        return False
-    known = known_movements(programme, history)
-    cleans = [entry.day for entry in history if _clean(entry, settings) and entry.day is not None]
-    base = cleans[-1] if cleans else day
-    return is_heavier(coming, programme.day(base), known | movements_of(programme.day(base)))
-
-
 # --- a lapse --------------------------------------------------------------------------------------------------------
-
-
-def gap(history: Sequence[Entry], today: date) -> int:
-    """Dates since the last done session or the start (yesterday is 0), less rest, measure and prescribed rest days."""
-    if not history:
-        return 0
-    last = next((entry.on for entry in reversed(history) if _done(entry)), history[0].on)
-    passed = sum(1 for e in history if last < e.on < today and e.kind in (RowKind.REST, RowKind.MEASURE))
-    return (today - last).days - 1 - passed
-
-
-def _first_held(history: Sequence[Entry], dates: int) -> int | None:
-    """The first session day held in the given number of dates up to the last done session."""
-    last = next((entry.on for entry in reversed(history) if _done(entry)), None)
-    if last is None:
-        return None
-    held = [e.day for e in history if _done(e) and last - timedelta(days=dates - 1) <= e.on <= last and e.day]
-    return min(held, default=None)
 
 
 def _after_lapse(position: Position, history: Sequence[Entry], today: date) -> tuple[Position, Vote | None]:
@@ -249,7 +115,7 @@ def _after_lapse(position: Position, history: Sequence[Entry], today: date) -> t
         return position, None
     if missed > 28:
         return Position(), Vote("lapse", Verdict.REPEAT, Tell.LIST, {"gap": missed, "back": 1, "level": 0})
-    back = min(_first_held(history, 7 if missed < 14 else 14) or 1, position.day)
+    back = min(first_held(history, 7 if missed < 14 else 14) or 1, position.day)
     level = position.level if missed < 14 else LIGHTEST
     tell = None if missed < 14 else Tell.LIST
     moved = position if (back, level) == (position.day, position.level) else Position(back, level)
@@ -348,7 +214,7 @@ def decide(
     With `ask=False` the open question is left out, to show beforehand what follows as things stand.
     """
     here = Decision(None, position)
-    last = _last_effective(history)
+    last = last_effective(history)
     if last is None:
         return _hand_out(programme, replace(here, reason="start"))
     if overruling is not None and overruling.verdict is None:
@@ -371,7 +237,7 @@ def decide(
 
 def _go_on(programme: Programme, here: Decision, history: Sequence[Entry], today: date) -> Decision:
     moved, lapse = _after_lapse(here.position, history, today)
-    last = _last_effective(history)
+    last = last_effective(history)
     reason = "well-again" if last is not None and last.kind is RowKind.AWAY else "went-on"
     if lapse is not None:
         reason = "lapse"
@@ -399,7 +265,7 @@ def _after_session(
     chosen = deciding(given)
     reason = "coach" if by_coach else (chosen.rule if chosen else "no-vote")
     judged = replace(why, position=moved, votes=given, verdict=verdict, reason=reason)
-    return _apply(programme, judged, done=_done(last))
+    return _apply(programme, judged, done=was_done(last))
 
 
 def _after_rest(programme: Programme, why: Decision, last: Entry, overruling: Overruling | None) -> Decision:
@@ -423,7 +289,7 @@ def _given(
     settings: Settings,
 ) -> tuple[tuple[Vote, ...], bool]:
     """The votes on what the client said, and whether the next session day is heavier."""
-    source, after = _since_source(history)
+    source, after = since_source(history)
     mornings = [(entry.on, entry.morning) for entry in after if entry.morning is not None]
     earlier = [said for on, said in mornings if on != today]
     heavier = next_is_heavier(programme, history, position.day, settings)

@@ -16,7 +16,8 @@ from db.courses import CourseState
 from db.schema import Course, LedgerRow, MeasureRow, Person
 from plans import course as way
 from plans.checkin import CheckIn, Completion, FlagState, Morning, Why
-from plans.course import Decision, RowKind
+from plans.course import Decision
+from plans.ledger import RowKind
 from plans.measures import MEASURES, compare, plausible
 from plans.rules import Evidence, Verdict, Vote, votes
 from plans.talk import Ask, answered, next_ask

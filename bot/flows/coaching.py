@@ -18,7 +18,7 @@ from db.schema import Coach, Course, LedgerRow, Overrule, Person, ProgrammeVersi
 from plans import course as way
 from plans import dose, lint
 from plans.checkin import CheckIn, Flag
-from plans.course import Entry, RowKind
+from plans.ledger import Entry, RowKind
 from plans.programme import Programme
 from plans.reading import ProgrammeErrors, read_programme
 

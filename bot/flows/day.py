@@ -15,7 +15,8 @@ from db.delivery import Kind
 from db.schema import Course, LedgerRow, Overrule, Person
 from plans import course as way
 from plans import localtime
-from plans.course import Decision, Entry, Overruling, Question, RowKind
+from plans.course import Decision, Overruling
+from plans.ledger import Entry, Question, RowKind
 from plans.programme import Programme
 from plans.rules import Settings, Verdict
 from plans.talk import is_begun, next_ask

@@ -13,7 +13,7 @@ from db.courses import CourseState
 from db.delivery import Kind
 from db.schema import Coach, LedgerRow, Person
 from plans.adherence import Week, week_of, wilson
-from plans.course import Entry
+from plans.ledger import Entry
 
 MOVES = {"repeat": "repeated", "ease": "eased", "rest": "rested", "refer": "referred"}
 

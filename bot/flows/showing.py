@@ -12,7 +12,8 @@ from bot.words.message import Button, Message, Rows, column, joined
 from db.schema import LedgerRow
 from plans import easing
 from plans.checkin import CheckIn, Flag, Kind
-from plans.course import Decision, Entry, Question, RowKind, open_question
+from plans.course import Decision
+from plans.ledger import Entry, Question, RowKind, open_question
 from plans.measures import MEASURES
 from plans.programme import Programme
 from plans.rules import Verdict

@@ -10,7 +10,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from plans.checkin import CheckIn, Completion, Flag, FlagState, Kind, Morning, Why
-from plans.course import Decision, Entry, Overruling, Position, Question, RowKind, decide, gap, soften_today
+from plans.course import Decision, Overruling, Position, decide, soften_today
+from plans.ledger import Entry, Question, RowKind, gap
 from plans.programme import Programme
 from plans.rules import Settings, Verdict
 from tests.samples import NEW, REST, TEST, programme, session
