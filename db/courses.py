@@ -66,6 +66,12 @@ async def row_on(session: AsyncSession, course: Course, day: date) -> LedgerRow 
     return await session.scalar(select(LedgerRow).where(LedgerRow.course_id == course.id, LedgerRow.local_date == day))
 
 
+async def has_row_of_any_course(session: AsyncSession, person: Person, day: date) -> bool:
+    """Whether the person has had a row on a local date, of this course or an earlier one: one date, one row."""
+    found = select(LedgerRow.id).where(LedgerRow.person_id == person.id, LedgerRow.local_date == day)
+    return await session.scalar(found) is not None
+
+
 async def last_row(session: AsyncSession, course: Course) -> LedgerRow | None:
     """The course's newest row."""
     return await session.scalar(

@@ -201,7 +201,8 @@ async def begin(desk: Desk, person: Person, course: Course, value: str) -> None:
         return
     words = desk.words(person)
     today = times.today(person, desk.now)
-    course.starts_on = today if value == "today" else today + timedelta(days=1)
+    at_once = value == "today" and not await courses.has_row_of_any_course(desk.session, person, today)
+    course.starts_on = today if at_once else today + timedelta(days=1)
     course.state = CourseState.ACTIVE
     programme = await desk.programme(course)
     coach = await telling.coach_person(desk, course)
@@ -211,7 +212,7 @@ async def begin(desk: Desk, person: Person, course: Course, value: str) -> None:
         course.state = CourseState.WAITING
         await telling.tell_of(desk, course, cause="screening", at_once=True, waits=True)
         await desk.say(person, Message(words.say("joining.waits", coach=coach.label)))
-    elif value == "today":
+    elif at_once:
         await day.make(desk, person, course, today, by_itself=False)
     else:
         at = (person.morning or times.MORNING).strftime("%H:%M")

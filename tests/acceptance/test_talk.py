@@ -35,6 +35,11 @@ class Client:
     @classmethod
     async def joins(cls, chat: Practice, name: str) -> Client:
         number = next(NEXT)
+        return cls(chat, number, await cls.follows_a_link(chat, number, name))
+
+    @staticmethod
+    async def follows_a_link(chat: Practice, number: int, name: str) -> Said:
+        """Opens a fresh link and answers everything; gives the last message."""
         menu = (await chat.say(COACH, "/invite"))[-1]
         link = (await chat.tap(COACH, menu, "Invite one client"))[-1]
         token = re.search(r"start=([\w-]+)", link.text)
@@ -42,10 +47,11 @@ class Client:
         offer = (await chat.say(number, f"/start {token[1]}", first_name=name))[-1]
         health = (await chat.tap(number, offer, "I am 18 or over, and I agree"))[-1]
         await chat.tap(number, health, "None of these")
-        times = (await chat.say(number, "Lisbon"))[-1]
-        begin = (await chat.tap(number, times, "07:00"))[-1]
-        day = (await chat.tap(number, begin, "Begin today"))[-1]
-        return cls(chat, number, day)
+        asked = (await chat.messages(number))[-1]
+        if "Which city" in asked.text:
+            times = (await chat.say(number, "Lisbon"))[-1]
+            asked = (await chat.tap(number, times, "07:00"))[-1]
+        return (await chat.tap(number, asked, "Begin today"))[-1]
 
     async def tap(self, label: str, under: Said | None = None) -> Said:
         """Taps under a message (today's) and gives that message as it stands then."""
@@ -229,6 +235,10 @@ async def test_settings_change_city_and_time_and_stopping_is_told(chat: Practice
     assert "Stop the course?" in sure.text
     assert "Nothing more is sent" in (await chat.tap(client.number, sure, "Yes, stop"))[-1].text
     assert any("Leaver has stopped" in m.text for m in await chat.from_bot(COACH))
+    again = await Client.follows_a_link(chat, client.number, "Leaver")
+    assert "first session comes tomorrow" in again.text, "one date has one session, also across two courses"
+    sure = await client.says("stop")
+    await chat.tap(client.number, sure, "Yes, stop")
     before = max(m.id for m in await chat.messages(client.number))
     await chat.post("clock", next="morning")
     assert await chat.from_bot(client.number, after=before) == []
