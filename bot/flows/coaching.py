@@ -11,6 +11,7 @@ from sqlalchemy import select
 from bot.flows import showing, telling
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
+from bot.words.facts import facts
 from bot.words.message import Button, Message, Rows, column
 from db import alerts, courses, links, programmes
 from db.courses import CourseState
@@ -215,7 +216,7 @@ def _last_said(desk: Desk, person: Person, client: Client) -> str:
     said = next((entry for _row, entry in reversed(client.rows) if entry.checkin != CheckIn()), None)
     if said is None:
         return ""
-    return f"{said.on:%a} {desk.words(person).say('checkin.noted', said=said.checkin)}"
+    return f"{said.on:%a} {facts(said.checkin, gettext=desk.words(person).gettext)}"
 
 
 async def own_course(desk: Desk, coach: Coach, course_id: int) -> Course:
@@ -248,12 +249,12 @@ def _row_line(desk: Desk, person: Person, row: LedgerRow, entry: Entry) -> dict[
     reason = (row.decision or {}).get("reason")
     what = f"{entry.kind}" if row.day is None else f"{entry.kind} {row.day}"
     level = f" ({row.level})" if row.level and entry.kind is RowKind.SESSION else ""
-    said = words.say("checkin.noted", said=entry.checkin) if entry.checkin != CheckIn() else ""
-    morning = f" {words.gettext('morning')}: {entry.morning}" if entry.morning else ""
+    said = facts(entry.checkin, gettext=words.gettext)
+    morning = words.gettext("in the morning {answer}").format(answer=entry.morning) if entry.morning else ""
     return {
         "date": f"{row.local_date:%a %d %b}",
         "what": what + level,
-        "said": f"{said}{morning}".strip(),
+        "said": ", ".join(part for part in (morning, said) if part),
         "why": words.say("reasons.because", reason=reason, f=showing.facts_of(row.decision)) if reason else "",
     }
 

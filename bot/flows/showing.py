@@ -8,6 +8,7 @@ from markupsafe import Markup
 
 from bot.words import Words
 from bot.words.doses import headline, session_lines
+from bot.words.facts import facts
 from bot.words.message import Button, Message, Rows, column, joined
 from db.schema import LedgerRow
 from plans import easing
@@ -133,7 +134,7 @@ def noted(words: Words, programme: Programme, pairs: Pairs, follows: Decision, *
     row, entry = pairs[-1]
     said = entry.checkin
     missing = next_ask(said)
-    line = words.say("checkin.noted", said=said)
+    line = words.say("checkin.noted", facts=facts(said, gettext=words.gettext))
     if missing is not None:
         text, rows = ask(words, row.id, missing)
         return Message(joined(line, text), rows)

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Mapping
 
 from bot.flows import times
 from bot.flows.desk import Desk
+from bot.words.facts import facts
 from bot.words.message import Button, Message, column, joined
 from db import alerts, due
 from db.delivery import Kind
@@ -89,7 +90,7 @@ async def _send(
         label=client.label,
         cause=alert.cause,
         facts=alert.facts,
-        said=words.say("checkin.noted", said=said) if said else "",
+        said=facts(said, gettext=words.gettext) if said else "",
         words=(quote or "")[:QUOTED],
         day=row.day if row else None,
     )

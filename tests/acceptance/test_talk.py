@@ -107,7 +107,7 @@ async def test_pain_before_the_session_brings_the_lighter_version_in_the_same_me
     await client.tap("Dull, on one side")
     await client.tap("Where we stretch, left")
     said = await client.tap("4")
-    assert said.text.startswith("Noted, pain 4 (dull, one side).")
+    assert said.text.startswith("Noted: pain 4 (dull, one side).")
     assert "take this lighter version today" in said.text
     assert "· lighter" in said.text
     said = await client.tap("All done, no pain")

@@ -9,6 +9,7 @@ import pytest
 from markupsafe import Markup
 
 from bot.words import catalogue, words
+from bot.words.facts import facts
 from bot.words.message import Button, Message
 from plans.checkin import CheckIn, Completion, Kind
 from plans.rules import RULES
@@ -56,12 +57,12 @@ def test_every_rule_has_its_reason_in_words(reason: str) -> None:
 
 
 def test_what_is_noted_is_said_back_plainly() -> None:
-    say = words("en").say
-    assert say("checkin.noted", said=CheckIn(Completion.DONE, pain=0)) == "Noted: done, no pain."
-    assert say("checkin.noted", said=CheckIn(Completion.PART, pain=2, kind=Kind.SHARP)) == (
-        "Noted: part of it, pain 2 (sharp or sudden)."
-    )
-    assert say("checkin.noted", said=CheckIn(sore=True)) == "Noted, sore."
+    assert facts(CheckIn(Completion.DONE, pain=0, tightness=4)) == "done, no pain, tightness 4"
+    assert facts(CheckIn(Completion.PART, pain=2, kind=Kind.SHARP)) == "part of it, pain 2 (sharp or sudden)"
+    assert facts(CheckIn(sore=True)) == "sore"
+    assert facts(CheckIn()) == ""
+    assert words("en").say("checkin.noted", facts="done") == "Noted: done."
+    assert words("en").say("checkin.noted", facts="") == "Noted."
 
 
 def test_a_button_carries_what_the_platform_lets_it_carry() -> None:
