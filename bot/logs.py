@@ -45,6 +45,7 @@ def set_up_logs(level: str) -> None:
     handler = logging.StreamHandler()
     handler.setFormatter(OneLine())
     logging.basicConfig(level=logging.WARNING, handlers=[handler], force=True)
+    logging.getLogger("apscheduler").setLevel(logging.ERROR)  # a tick that waits for another is no news
     for name in ("bot", "db"):
         logging.getLogger(name).setLevel(level.upper())
     quiet_library_logs()

@@ -178,20 +178,28 @@ async def show(desk: Desk, person: Person, course: Course, row: LedgerRow, *, by
 
 
 async def message_of(desk: Desk, person: Person, course: Course, row: LedgerRow) -> Message:
-    """A row as the client sees it: the day, a question, or what was noted of it and what follows."""
-    programme = await desk.programme(course)
+    """A row as the client sees it: the day, a question, or what was noted of it and what follows.
+
+    Nothing is handed out by it that the row does not hold any more: an older row shows only what was noted.
+    """
     pairs = await courses.history(desk.session, course)
     upto = [(r, entry) for r, entry in pairs if r.local_date <= row.local_date]
+    said = upto[-1][1].checkin
     words = desk.words(person)
+    waiting = course.state == CourseState.WAITING
+    if len(upto) < len(pairs):
+        return showing.noted_late(words, row.id, said, waiting=waiting)
+    if course.paused is not None and next_ask(said) is None:
+        return showing.paused(words, course.id, row.id)
     if row.kind == RowKind.ASKING:
         return showing.question(words, upto)
-    if not is_begun(upto[-1][1].checkin) or len(upto) < len(pairs):
-        return showing.day(words, programme, upto)
-    past = [entry for _row, entry in pairs]
-    follows = await ahead(desk, course, programme, past, row.local_date)
-    if course.paused is not None and next_ask(upto[-1][1].checkin) is None:
-        return showing.paused(words, course.id, row.id)
-    return showing.noted(words, programme, upto, follows, waiting=course.state == CourseState.WAITING)
+    programme = await desk.programme(course)
+    if is_begun(said):
+        follows = await ahead(desk, course, programme, [entry for _row, entry in pairs], row.local_date)
+        return showing.noted(words, programme, upto, follows, waiting=waiting)
+    if row.kind in (RowKind.WAITING, RowKind.AWAY):
+        return showing.noted_late(words, row.id, said, waiting=waiting)
+    return showing.day(words, programme, upto)
 
 
 async def ahead(desk: Desk, course: Course, programme: Programme, past: list[Entry], day: date) -> Decision:

@@ -153,6 +153,16 @@ def noted(words: Words, programme: Programme, pairs: Pairs, follows: Decision, *
     return Message(joined(line, _coming(words, entry, follows), tail, tight), rows + _fix(words, row.id))
 
 
+def noted_late(words: Words, row: int, said: CheckIn, *, waiting: bool) -> Message:
+    """What was noted of a row that hands nothing out any more, and what is still missing of it."""
+    line = words.say("checkin.noted", facts=facts(said, gettext=words.gettext))
+    missing = next_ask(said)
+    if missing is not None:
+        text, rows = ask(words, row, missing)
+        return Message(joined(line, text), rows)
+    return Message(joined(line, words.say("checkin.held") if waiting else None))
+
+
 def paused(words: Words, course: int, row: int | None = None) -> Message:
     """What somebody who is ill sees until they say that they are well again; `row` can still be corrected."""
     button = Button(words.gettext("Well again"), f"well:{course}")
