@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import fields
-from datetime import date, datetime, timedelta
+from datetime import date, datetime
 from enum import StrEnum
 
 from sqlalchemy import exists, select
@@ -205,13 +205,3 @@ async def last_answer_id(session: AsyncSession, course: Course) -> int | None:
     return await session.scalar(
         select(Answer.id).where(Answer.person_id == course.person_id).order_by(Answer.id.desc()).limit(1)
     )
-
-
-async def rows_between(session: AsyncSession, course: Course, first: date, last: date) -> list[tuple[LedgerRow, Entry]]:
-    """The rows of a course from the first to the last date, both included."""
-    return [pair for pair in await history(session, course) if first <= pair[0].local_date <= last]
-
-
-def week_before(day: date) -> tuple[date, date]:
-    """The seven dates that end the day before `day`."""
-    return day - timedelta(days=7), day - timedelta(days=1)

@@ -26,7 +26,9 @@ async def heard(desk: Desk, person: Person, text: str) -> None:
     """One typed message from anybody."""
     desk.typed = True
     course = await courses.open_course(desk.session, person)
-    if await _answers_own_question(desk, person, text):
+    setting = person.asking in ("zone", "morning")
+    flagged = setting and course is not None and course.state != CourseState.JOINING and find_flag(text) is not None
+    if not flagged and await _answers_own_question(desk, person, text):
         return
     if course is not None and course.state == CourseState.JOINING:
         await _while_joining(desk, person, course, text)

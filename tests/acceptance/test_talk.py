@@ -231,6 +231,11 @@ async def test_settings_change_city_and_time_and_stopping_is_told(chat: Practice
     asked = (await chat.tap(client.number, menu, "Another time"))[-1]
     assert "When should your session come?" in asked.text
     assert "Noted: Europe/Lisbon, 06:15." in (await client.says("6:15")).text
+    await chat.tap(client.number, await client.says("/settings"), "Another time")
+    await client.says("I have numbness between my legs")
+    warned = [m.text for m in await chat.from_bot(client.number)]
+    assert any("call your local emergency number now" in text for text in warned), "a sign wins over an open question"
+    await client.says("7:00")
     sure = await client.says("stop")
     assert "Stop the course?" in sure.text
     assert "Nothing more is sent" in (await chat.tap(client.number, sure, "Yes, stop"))[-1].text
