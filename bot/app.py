@@ -7,30 +7,48 @@ import logging
 import os
 import signal
 import socket
-from collections.abc import AsyncIterator, Callable, Mapping
+from collections.abc import AsyncIterator, Callable, Mapping, Sequence
 from contextlib import asynccontextmanager
 from dataclasses import dataclass
 from datetime import datetime
+from enum import StrEnum
 from typing import Any
+from urllib.parse import urlsplit
 
+from pydantic import SecretStr
 from sqlalchemy.ext.asyncio import AsyncSession
 from telegram import BotCommand
 from telegram.error import InvalidToken, TelegramError
 
-from bot import web
-from bot.clocks import Calendar, Machine, SystemCalendar, SystemMachine
+from bot import web, webhook
+from bot.clocks import Calendar, SystemCalendar, SystemMachine
 from bot.flows import failing
 from bot.handlers import MENU, STORED, Stored, handlers
+from bot.lead import Lead
 from bot.logs import set_up_logs
-from bot.receiving import InboxWorker, Poller, QuietApplication, add_handlers, built, dispatch
+from bot.receiving import ALLOWED_UPDATES, InboxWorker, Poller, QuietApplication, add_handlers, built, dispatch
 from bot.sending import Sender, TokenRefused
 from bot.settings import Settings
 from bot.ticks import Ticker, ticking
+from bot.transport import TooMany
 from db import links
 from db import migrate as migrations
 from db.engine import Database, opened, serving_lock
+from db.trouble import steadily
 
 log = logging.getLogger(__name__)
+
+
+STEER_SECONDS = 60.0
+"""How often the machine clock is set by the database's, where several workers share one. Our own choice."""
+
+
+class Role(StrEnum):
+    """What a serving process does. One of those that take updates leads: it ticks, and asks for updates."""
+
+    ALL = "all"
+    UPDATES = "updates"
+    SENDER = "sender"
 
 
 class CannotServe(RuntimeError):
@@ -60,24 +78,41 @@ class Running:
 
 
 @asynccontextmanager
-async def running(settings: Settings, *, calendar: Calendar, machine: Machine) -> AsyncIterator[Running]:
+async def running(
+    settings: Settings, *, calendar: Calendar, machine: SystemMachine, role: Role = Role.ALL
+) -> AsyncIterator[Running]:
     """Everything that `serve` does, while the block runs. Raises CannotServe before it begins."""
     if settings.token is None:
         raise CannotServe("there is no token: set EASEWARD_TOKEN or EASEWARD_TOKEN_FILE")
+    if settings.webhook_url and role is not Role.SENDER:
+        webhook.checked(settings.webhook_url, _shown(settings.webhook_secret), settings.web_port)
     with serving_lock(settings.database_url):
-        await migrations.upgrade(settings.database_url)
+        await steadily(lambda: migrations.upgrade(settings.database_url))
         async with opened(settings.database_url) as database:
+            await _share_clock(database, machine)
             application = built(settings.token.get_secret_value(), settings.api_url)
-            username = await _meet_platform(application, settings)
+            username = await _meet_platform(application)
             add_handlers(application, handlers(username))
+            house = _House(settings, database, application, username, calendar, machine)
             try:
-                async with _loops(settings, database, application, username, calendar, machine) as program:
+                async with house.loops(role) as program:
                     yield program
             finally:
                 await application.shutdown()
 
 
-async def _meet_platform(application: QuietApplication, settings: Settings) -> str:
+def _shown(secret: SecretStr | None) -> str | None:
+    return None if secret is None else secret.get_secret_value()
+
+
+async def _share_clock(database: Database, machine: SystemMachine) -> None:
+    """Leases and pauses are in the time of the database, where several hosts share it."""
+    epoch = await steadily(database.epoch)
+    if epoch is not None:
+        machine.steer(epoch)
+
+
+async def _meet_platform(application: QuietApplication) -> str:
     """Asks the platform who the bot is and sets its menu; waits for a platform that does not answer yet."""
     pause = 0.5
     while True:
@@ -88,59 +123,125 @@ async def _meet_platform(application: QuietApplication, settings: Settings) -> s
         except InvalidToken:
             raise CannotServe("the platform refuses the token: check EASEWARD_TOKEN") from None
         except TelegramError as error:
-            log.warning("platform-not-reached", extra={"error": type(error).__name__, "pause": pause})
-            await asyncio.sleep(pause)
-            pause = min(30.0, pause * 2)
+            pause = await _rest("platform-not-reached", error, pause)
 
 
-@asynccontextmanager
-async def _loops(
-    settings: Settings,
-    database: Database,
-    application: QuietApplication,
-    username: str,
-    calendar: Calendar,
-    machine: Machine,
-) -> AsyncIterator[Running]:
-    worker = f"{socket.gethostname()}:{os.getpid()}"
-    hooks = failing.Hooks(calendar, username)
-    sender = Sender(
-        database,
-        application.bot,
-        calendar=calendar,
-        machine=machine,
-        worker=worker,
-        on_unreachable=hooks.unreachable,
-        per_second=max(1, int(settings.messages_per_second)),
-        chat_pace=settings.chat_pace,
-    )
-    inbox = InboxWorker(
-        database,
-        application.bot,
-        handle=_handling(application),
-        on_failed=hooks.update_failed,
-        machine=machine,
-        worker=worker,
-    )
-    poller = Poller(database, application.bot, calendar=calendar)
-    ticker = Ticker(database, calendar, username)
-    tasks = [asyncio.create_task(loop.run()) for loop in (sender, inbox, poller)]
-    failed = asyncio.get_running_loop().create_future()
+async def _rest(action: str, error: TelegramError, pause: float) -> float:
+    log.warning(action, extra={"error": type(error).__name__, "pause": pause})
+    await asyncio.sleep(error.seconds if isinstance(error, TooMany) else pause)
+    return min(30.0, pause * 2)
+
+
+@dataclass(frozen=True, slots=True)
+class _House:
+    """What the loops of this process have in common."""
+
+    settings: Settings
+    database: Database
+    application: QuietApplication
+    username: str
+    calendar: Calendar
+    machine: SystemMachine
+
+    @asynccontextmanager
+    async def loops(self, role: Role) -> AsyncIterator[Running]:
+        """The loops of a role, while the block runs."""
+        worker = f"{socket.gethostname()}:{os.getpid()}"
+        hooks = failing.Hooks(self.calendar, self.username)
+        ticker = Ticker(self.database, self.calendar, self.username)
+        failed = asyncio.get_running_loop().create_future()
+        sender = self._sender(worker, hooks) if role is not Role.UPDATES else None
+        inbox = self._inbox(worker, hooks) if role is not Role.SENDER else None
+        lead = self._lead(worker, ticker) if role is not Role.SENDER else None
+        tasks = {
+            name: asyncio.create_task(loop.run())
+            for name, loop in (("lead", lead), ("inbox", inbox), ("sender", sender), ("clock", _Steering(self)))
+            if loop is not None
+        }
+        for task in tasks.values():
+            task.add_done_callback(lambda done: _pass_on(done, failed))
+        post = self._webhook() if role is not Role.SENDER else {}
+        try:
+            async with web.serving(self.settings.web_host, self.settings.web_port, self.database, post):
+                yield Running(self.database, ticker, self.username, failed)
+        finally:
+            await _ended([tasks[name] for name in ("lead", "clock") if name in tasks])
+            for name, puller in (("inbox", inbox), ("sender", sender)):
+                if puller is not None:
+                    puller.stop()
+                    await asyncio.wait([tasks[name]], timeout=5)
+            await _ended(list(tasks.values()))
+            failed.cancel()
+
+    def _sender(self, worker: str, hooks: failing.Hooks) -> Sender:
+        return Sender(
+            self.database,
+            self.application.bot,
+            calendar=self.calendar,
+            machine=self.machine,
+            worker=worker,
+            on_unreachable=hooks.unreachable,
+            per_second=max(1, int(self.settings.messages_per_second)),
+            chat_pace=self.settings.chat_pace,
+        )
+
+    def _inbox(self, worker: str, hooks: failing.Hooks) -> InboxWorker:
+        return InboxWorker(
+            self.database,
+            self.application.bot,
+            handle=_handling(self.application),
+            on_failed=hooks.update_failed,
+            machine=self.machine,
+            worker=worker,
+        )
+
+    def _lead(self, worker: str, ticker: Ticker) -> Lead:
+        async def duties() -> None:
+            await self._choose_way_in()
+            async with ticking(ticker, seconds=self.settings.tick_seconds):
+                if self.settings.webhook_url:
+                    await asyncio.Event().wait()
+                await Poller(self.database, self.application.bot, calendar=self.calendar).run()
+
+        return Lead(self.database, machine=self.machine, worker=worker, duties=duties)
+
+    async def _choose_way_in(self) -> None:
+        """Tells the platform where to bring updates, or that they are asked for; waits until it has heard it."""
+        pause, bot, url = 0.5, self.application.bot, self.settings.webhook_url
+        secret = _shown(self.settings.webhook_secret)
+        while True:
+            try:
+                if url:
+                    await bot.set_webhook(url, secret_token=secret, allowed_updates=ALLOWED_UPDATES)
+                else:
+                    await bot.delete_webhook()
+                return
+            except TelegramError as error:
+                pause = await _rest("way-in-not-set", error, pause)
+
+    def _webhook(self) -> web.Post:
+        secret = _shown(self.settings.webhook_secret)
+        if not self.settings.webhook_url or secret is None:
+            return {}
+        return {urlsplit(self.settings.webhook_url).path: webhook.receiving(self.database, self.calendar, secret)}
+
+
+@dataclass(frozen=True, slots=True)
+class _Steering:
+    """Keeps the machine clock with the one that all workers share."""
+
+    house: _House
+
+    async def run(self) -> None:
+        while True:
+            await asyncio.sleep(STEER_SECONDS)
+            await _share_clock(self.house.database, self.house.machine)
+
+
+async def _ended(tasks: Sequence[asyncio.Task[None]]) -> None:
     for task in tasks:
-        task.add_done_callback(lambda done: _pass_on(done, failed))
-    try:
-        async with ticking(ticker, seconds=settings.tick_seconds), web.health(settings.health_port, database):
-            yield Running(database, ticker, username, failed)
-    finally:
-        tasks[2].cancel()
-        inbox.stop()
-        await asyncio.wait([tasks[1]], timeout=5)
-        sender.stop()
-        await asyncio.wait([tasks[0]], timeout=5)
-        for task in tasks:
-            task.cancel()
-        await asyncio.gather(*tasks, return_exceptions=True)
-        failed.cancel()
+        task.cancel()
+    await asyncio.gather(*tasks, return_exceptions=True)
 
 
 def _pass_on(done: asyncio.Task[None], failed: asyncio.Future[None]) -> None:
@@ -164,15 +265,15 @@ def _handling(application: QuietApplication) -> Callable[..., Any]:
 # --- the commands that need all of it ------------------------------------------------------------
 
 
-async def serve(settings: Settings) -> None:
+async def serve(settings: Settings, role: Role) -> None:
     """Runs until a signal asks to stop, or a loop dies."""
     set_up_logs(settings.log_level)
     stop = asyncio.Event()
     loop = asyncio.get_running_loop()
     for name in (signal.SIGINT, signal.SIGTERM):
         loop.add_signal_handler(name, stop.set)
-    async with running(settings, calendar=SystemCalendar(), machine=SystemMachine()) as program:
-        log.info("serving", extra={"bot": program.bot_username})
+    async with running(settings, calendar=SystemCalendar(), machine=SystemMachine(), role=role) as program:
+        log.info("serving", extra={"bot": program.bot_username, "kind": str(role)})
         await program.until(stop)
     log.info("stopped")
 

@@ -187,11 +187,17 @@ def practice(
 
 
 @app.command()
-def serve() -> None:
-    """Run the bot against the platform, with EASEWARD_TOKEN."""
+def serve(
+    role: Annotated[str, typer.Option(help="all, updates (receive and handle) or sender (only send).")] = "all",
+) -> None:
+    """Run the bot against the platform, with EASEWARD_TOKEN. On PostgreSQL any number of processes may serve."""
+    from bot.app import Role
     from bot.app import serve as run
 
-    _run(lambda: run(_settings()))
+    if role not in list(Role):
+        _complain(f"--role {role}: there are {', '.join(Role)}")
+        raise typer.Exit(WRONG_USE)
+    _run(lambda: run(_settings(), Role(role)))
 
 
 def _run(work: Callable[[], Any]) -> None:
@@ -199,11 +205,13 @@ def _run(work: Callable[[], Any]) -> None:
     import asyncio
 
     from bot.app import CannotServe
-    from db.engine import AlreadyServing, UnfitDatabase
+    from bot.webhook import UnfitWebhook
+    from db.engine import UnfitDatabase
+    from db.sqlite import AlreadyServing
 
     try:
         asyncio.run(work())
-    except (CannotServe, AlreadyServing, UnfitDatabase) as error:
+    except (CannotServe, AlreadyServing, UnfitDatabase, UnfitWebhook) as error:
         _complain(str(error))
         raise typer.Exit(NOT_FINE) from error
     except KeyboardInterrupt:

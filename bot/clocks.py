@@ -38,3 +38,7 @@ class SystemMachine:
 
     def now(self) -> float:
         return time.monotonic() + self._offset
+
+    def steer(self, epoch: float) -> None:
+        """From now on runs with a clock that stands at `epoch` seconds since 1970: the one that all workers share."""
+        self._offset = epoch - time.monotonic()

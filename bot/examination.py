@@ -6,7 +6,6 @@ import sys
 from collections.abc import AsyncIterator
 from dataclasses import asdict, dataclass
 from importlib.metadata import version
-from pathlib import Path
 
 from sqlalchemy.exc import SQLAlchemyError
 from telegram import Bot
@@ -52,12 +51,12 @@ async def examine(settings: Settings) -> list[Finding]:
 
 async def _database(settings: Settings) -> AsyncIterator[Finding]:
     try:
-        path = Path(engine.sqlite_url(settings.database_url).database or "")
+        address = engine.address_of(settings.database_url)
     except engine.UnfitDatabase as error:
         yield Finding("database", False, str(error), "set EASEWARD_DATABASE_URL")
         return
-    if not path.exists():
-        yield Finding("database", True, f"{path} is not there yet; serve or migrate makes it")
+    if engine.is_file(address) and not engine.file_of(address).exists():
+        yield Finding("database", True, f"{address.database} is not there yet; serve or migrate makes it")
         return
     try:
         head, current = migrate.head(), await migrate.current(settings.database_url)
@@ -66,23 +65,21 @@ async def _database(settings: Settings) -> AsyncIterator[Finding]:
         if head != current:
             return
         async with engine.opened(settings.database_url) as database:
-            yield _sqlite(database.version)
+            yield _engine(database.version)
             async with database.reading() as session:
                 yield _counts("messages out", await outbox.counts(session), ("unknown",))
                 yield _counts("updates in", await inbox.counts(session), ("failed",))
     except (SQLAlchemyError, OSError) as error:
-        todo = "look at the file and its rights"
-        yield Finding("database", False, f"{path} cannot be read: {type(error).__name__}", todo)
+        shown = address.render_as_string(hide_password=True)
+        todo = "look at the address, the server or file, and its rights"
+        yield Finding("database", False, f"{shown} cannot be read: {type(error).__name__}", todo)
 
 
-def _sqlite(found: str) -> Finding:
-    numbers = tuple(int(part) for part in found.split()[-1].split("."))
-    old = (
-        ""
-        if numbers >= SAFE_SQLITE
-        else ", older than 3.51.3: a rare race at checkpoints is known; one writer avoids it"
-    )
-    return Finding("engine", True, found + old)
+def _engine(found: str) -> Finding:
+    name, number = found.split()
+    old = name == "SQLite" and tuple(int(part) for part in number.split(".")) < SAFE_SQLITE
+    hint = ", older than 3.51.3: a rare race at checkpoints is known; one writer avoids it" if old else ""
+    return Finding("engine", True, found + hint)
 
 
 def _counts(thing: str, counts: dict[str, int], odd: tuple[str, ...]) -> Finding:

@@ -3,25 +3,36 @@
 from __future__ import annotations
 
 import asyncio
+import logging
 from abc import ABC, abstractmethod
 from collections.abc import Sequence
 from typing import Generic, TypeVar
 
 from db.engine import Database
+from db.trouble import FIRST_PAUSE, LONGEST_PAUSE, passing
 
 T = TypeVar("T")
+
+log = logging.getLogger(__name__)
 
 POLL_SECONDS = 5.0
 """The longest sleep without a look at the table, should another process have written to it."""
 
 
 class Puller(ABC, Generic[T]):
-    """A loop over claimed rows, many at once. `stop()` ends it; what is in hand gets `grace` seconds to finish."""
+    """A loop over claimed rows, many at once. `stop()` ends it; what is in hand gets `grace` seconds to finish.
 
-    def __init__(self, database: Database, *, topic: str, concurrency: int, grace: float = 10.0) -> None:
+    At most `concurrency` rows are in hand, and more are claimed when there is room for `least` of them or none is.
+    """
+
+    def __init__(
+        self, database: Database, *, topics: Sequence[str], concurrency: int, least: int = 1, grace: float = 10.0
+    ) -> None:
         self.database = database
-        self._topic = topic
+        self._topics = topics
         self._concurrency = concurrency
+        self._least = least
+        self._pause = FIRST_PAUSE
         self._grace = grace
         self._wake = asyncio.Event()
         self._stopping = False
@@ -52,26 +63,44 @@ class Puller(ABC, Generic[T]):
 
     async def run(self) -> None:
         """Work until `stop`. Cancelled, it cancels what is in hand and waits for that to be recorded."""
-        self.database.writer.listen(self._topic, self._wake)
+        for topic in self._topics:
+            self.database.news.listen(topic, self._wake)
         try:
             await self.begin()
             while not self._stopping:
                 await self._round()
             await self._let_finish()
         finally:
-            self.database.writer.unlisten(self._topic, self._wake)
+            for topic in self._topics:
+                self.database.news.unlisten(topic, self._wake)
             await self._cancel_rest()
             await self.finish()
 
+    def wake(self) -> None:
+        """Look for work at once."""
+        self._wake.set()
+
     async def _round(self) -> None:
         self._wake.clear()
+        try:
+            await self._look_for_work()
+            self._pause = FIRST_PAUSE
+        except Exception as error:
+            if not passing(error):
+                raise
+            log.warning("database-away", extra={"error": type(error).__name__, "pause": self._pause})
+            await asyncio.sleep(self._pause)
+            self._pause = min(LONGEST_PAUSE, self._pause * 2)
+        self._reap()
+
+    async def _look_for_work(self) -> None:
         room = self._concurrency - len(self._tasks)
-        rows = await self.claim(room) if room > 0 else []
+        enough = room >= self._least or not self._tasks
+        rows = await self.claim(room) if enough else []
         for row in rows:
             self._start(row)
         if not rows:
-            await self._sleep(await self.idle_seconds() if room > 0 else None)
-        self._reap()
+            await self._sleep(await self.idle_seconds() if enough else None)
 
     def _start(self, row: T) -> None:
         task = asyncio.create_task(self.work(row))

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import asyncio
+import json
 import logging
 import secrets
 from collections.abc import Awaitable, Callable, Coroutine, Mapping, Sequence
 from contextvars import ContextVar
 from datetime import datetime
-from typing import Any
+from typing import Any, TypeVar
+from urllib.parse import urlencode
 
 from sqlalchemy.ext.asyncio import AsyncSession
 from telegram import Bot, Update
@@ -22,6 +24,10 @@ from bot.transport import AiohttpRequest, TooMany
 from db import inbox
 from db.engine import Database
 from db.inbox import LEFT_OUT, Claimed, LeaseLost
+from db.trouble import steadily
+from db.writer import Job
+
+T = TypeVar("T")
 
 log = logging.getLogger(__name__)
 
@@ -29,6 +35,7 @@ LEASE_SECONDS = 60.0
 LONGEST_PAUSE = 30.0
 POLL_TIMEOUT = 25
 """Seconds that the platform holds an empty answer back."""
+ALLOWED_UPDATES = ("message", "callback_query", "my_chat_member")
 LARGEST_DOCUMENT = 5 * 2**20
 """Bytes; a programme file is far smaller, and says so itself when it is not."""
 
@@ -40,42 +47,51 @@ OnFailed = Callable[[AsyncSession, int, int], Awaitable[None]]
 
 
 class Poller:
-    """Asks the platform for updates; the next question, which acknowledges them, comes after they are committed."""
+    """Asks the platform for updates; the next question, which acknowledges them, comes after they are committed.
+
+    The chat library would read each update first, and end at one that it cannot read; here that is the handling's
+    trouble, with that one update alone.
+    """
 
     def __init__(self, database: Database, bot: Bot, *, calendar: Calendar, poll_timeout: int = POLL_TIMEOUT) -> None:
         self._database = database
-        self._bot = bot
+        self._address = f"{bot.base_url}/getUpdates"
         self._calendar = calendar
         self._poll_timeout = poll_timeout
 
     async def run(self) -> None:
         """Polls until cancelled; errors on the way pause it, a refused token ends it."""
-        pause = 1.0
-        while True:
-            try:
-                await self._once()
-                pause = 1.0
-            except InvalidToken as error:
-                raise TokenRefused("the platform refuses the token: check EASEWARD_TOKEN") from error
-            except TooMany as error:
-                await asyncio.sleep(error.seconds)
-            except TelegramError as error:
-                action = "polling-conflict" if isinstance(error, Conflict) else "polling-failed"
-                log.warning(action, extra={"error": type(error).__name__, "pause": pause})
-                await asyncio.sleep(pause)
-                pause = min(LONGEST_PAUSE, pause * 2)
+        async with AiohttpRequest(connections=1, read_timeout=self._poll_timeout + 15.0) as request:
+            pause = 1.0
+            while True:
+                try:
+                    await self._once(request)
+                    pause = 1.0
+                except InvalidToken as error:
+                    raise TokenRefused("the platform refuses the token: check EASEWARD_TOKEN") from error
+                except TooMany as error:
+                    await asyncio.sleep(error.seconds)
+                except TelegramError as error:
+                    action = "polling-conflict" if isinstance(error, Conflict) else "polling-failed"
+                    log.warning(action, extra={"error": type(error).__name__, "pause": pause})
+                    await asyncio.sleep(pause)
+                    pause = min(LONGEST_PAUSE, pause * 2)
 
-    async def _once(self) -> None:
-        async with self._database.reading() as session:
-            offset = await inbox.next_offset(session, self._calendar.now())
-        updates = await self._bot.get_updates(
-            offset=offset, timeout=self._poll_timeout, allowed_updates=["message", "callback_query", "my_chat_member"]
-        )
+    async def _once(self, request: AiohttpRequest) -> None:
+        offset = await steadily(self._next_offset)
+        asked = {"timeout": self._poll_timeout, "allowed_updates": json.dumps(ALLOWED_UPDATES)}
+        if offset is not None:
+            asked["offset"] = offset
+        found: Any = await request.post(f"{self._address}?{urlencode(asked)}")
+        updates = [update for update in found if inbox.is_update(update)]
         if updates:
             now = self._calendar.now()
-            stored = [update.to_dict() for update in updates]
-            await self._database.write(lambda session: inbox.store(session, stored, now))
+            await steadily(lambda: self._database.write(lambda session: inbox.store_fetched(session, updates, now)))
             log.debug("updates-stored", extra={"count": len(updates)})
+
+    async def _next_offset(self) -> int | None:
+        async with self._database.reading() as session:
+            return await inbox.next_offset(session, self._calendar.now())
 
 
 class InboxWorker(Puller[Claimed]):
@@ -92,7 +108,7 @@ class InboxWorker(Puller[Claimed]):
         worker: str,
         concurrency: int = 16,
     ) -> None:
-        super().__init__(database, topic=inbox.TOPIC, concurrency=concurrency)
+        super().__init__(database, topics=(inbox.TOPIC,), concurrency=concurrency)
         self._bot = bot
         self._handle = handle
         self._on_failed = on_failed
@@ -101,8 +117,14 @@ class InboxWorker(Puller[Claimed]):
         """No two lives of a process share a name, so that one never takes the other's leases for its own."""
 
     async def begin(self) -> None:
-        """Frees what a process that is gone had leased."""
-        await self.database.write(lambda session: inbox.release_others(session, self._worker))
+        """Where only one process serves, frees what an earlier one had leased."""
+        if self.database.alone:
+            await self._write(lambda session: inbox.release_others(session, self._worker))
+
+    async def finish(self) -> None:
+        """Gives back what was leased and not handled, for other workers."""
+        if not self.database.alone:
+            await self.database.write(lambda session: inbox.release(session, self._worker))
 
     async def idle_seconds(self) -> float:
         """Until the next update that failed may be tried again, five seconds at most."""
@@ -125,7 +147,7 @@ class InboxWorker(Puller[Claimed]):
             if row.tries > inbox.TRIES:
                 raise EndedTheProcess(f"update {row.update_id} was begun {inbox.TRIES} times and never ended")
             carrying = await self._with_document(row)
-            await self.database.write(lambda session: self._job(session, carrying))
+            await self._write(lambda session: self._job(session, carrying))
         except LeaseLost:
             log.warning("update-lease-lost", extra={"update": row.update_id})
         except Exception as error:
@@ -141,12 +163,15 @@ class InboxWorker(Puller[Claimed]):
     async def _after(self, row: Claimed, failure: str) -> None:
         """Another try, or the end of it and telling so; when telling fails too, the end alone is written."""
         try:
-            await self.database.write(lambda session: self._record(session, row, failure, tell=True))
+            await self._write(lambda session: self._record(session, row, failure, tell=True))
         except LeaseLost:
             log.warning("update-lease-lost", extra={"update": row.update_id})
         except Exception:
             log.exception("telling-failed", extra={"update": row.update_id})
-            await self.database.write(lambda session: self._record(session, row, failure, tell=False))
+            await self._write(lambda session: self._record(session, row, failure, tell=False))
+
+    async def _write(self, job: Job[T]) -> T:
+        return await steadily(lambda: self.database.write(job))
 
     async def _record(self, session: AsyncSession, row: Claimed, failure: str, *, tell: bool) -> None:
         now = self._machine.now()
@@ -159,7 +184,7 @@ class InboxWorker(Puller[Claimed]):
         if document is None or row.document is not None or LEFT_OUT in row.payload:
             return row
         carrying = inbox.with_document(row, *await self._fetched(row, document))
-        if not await self.database.write(lambda session: inbox.keep_document(session, carrying, self._worker)):
+        if not await self._write(lambda session: inbox.keep_document(session, carrying, self._worker)):
             raise LeaseLost(f"update {row.update_id} was taken over by another worker")
         return carrying
 
@@ -217,7 +242,7 @@ def built(token: str, api_url: str) -> QuietApplication:
         .base_url(f"{api_url.rstrip('/')}/bot")
         .base_file_url(f"{api_url.rstrip('/')}/file/bot")
         .request(AiohttpRequest())
-        .get_updates_request(AiohttpRequest(connections=2, read_timeout=POLL_TIMEOUT + 15.0))
+        .get_updates_request(AiohttpRequest(connections=1))
         .updater(None)
         .job_queue(None)
         .build()

@@ -6,27 +6,38 @@ import asyncio
 import logging
 import secrets
 from collections.abc import Mapping, Sequence
-from typing import Any
+from typing import Any, TypeVar
 
+from sqlalchemy.exc import IntegrityError
 from sqlalchemy.ext.asyncio import AsyncSession
 from telegram import Bot, InputFile, Message
 from telegram.error import BadRequest, Forbidden, InvalidToken, NetworkError, TelegramError, TimedOut
 
-from bot.budget import Budget
 from bot.calls import File, arguments_of, attachment_of, uploaded
 from bot.clocks import Calendar, Machine
 from bot.pulling import POLL_SECONDS, Puller
 from bot.transport import NeverConnected, TooMany
 from db import outbox, pace
 from db.attachments import found, remember_upload
+from db.budget import Budget, Log, budget_of
 from db.delivery import Failure, Kind, Reason, State
 from db.engine import Database
 from db.outbox import Letter, Mark, OnUnreachable
+from db.trouble import steadily
+from db.writer import Job
+
+T = TypeVar("T")
 
 log = logging.getLogger(__name__)
 
 LEASE_SECONDS = 60.0
 """Longer than any request may take, so that a living worker keeps what it leased."""
+
+TIDY_SECONDS = 1.0
+"""How often late messages and dead workers' leases are looked for while there is other work. Our own choice."""
+
+AHEAD = 3
+"""Messages in hand for each request that may be open, so that claims and marks come in groups. Our own choice."""
 
 
 class TokenRefused(RuntimeError):
@@ -49,30 +60,31 @@ class Sender(Puller[Letter]):
         concurrency: int = 16,
         chat_pace: float = 1.0,
     ) -> None:
-        super().__init__(database, topic=outbox.TOPIC, concurrency=concurrency)
+        topics = (outbox.TOPIC, pace.TOPIC)
+        super().__init__(database, topics=topics, concurrency=AHEAD * concurrency, least=concurrency)
         self._bot = bot
         self._calendar = calendar
         self._machine = machine
         self._worker = f"{worker}-{secrets.token_hex(4)}"
         """No two lives of a process share a name, so that one never takes the other's leases for its own."""
         self._on_unreachable = on_unreachable
-        self._budget = Budget(per_second)
+        self._per_second = per_second
+        self._budget = budget_of(None, per_second)
+        """The budget of all workers as it was seen last."""
+        self._log = Log()
+        self._requests = asyncio.Semaphore(concurrency)
         self._chat_pace = chat_pace
-        self._last_sent: dict[int, float] = {}
-        self._recovered_at = machine.now()
+        self._tidied_at = float("-inf")
 
     async def begin(self) -> None:
-        """What was being sent when an earlier process died is dealt with like a lost answer."""
+        """Where only one process serves, what an earlier one was sending is dealt with like a lost answer."""
         now, machine_now = self._calendar.now(), self._machine.now()
-        count = await self.database.write(
-            lambda session: outbox.recover(session, machine_now=machine_now, now=now, all_but=self._worker)
+        all_but = self._worker if self.database.alone else None
+        count = await self._write(
+            lambda session: outbox.recover(session, machine_now=machine_now, now=now, all_but=all_but)
         )
         if count:
             log.warning("sending-recovered", extra={"count": count})
-        async with self.database.reading() as session:
-            learned = await pace.kept(session)
-        if learned is not None:
-            self._budget.resume(learned.per_second, learned.paused_until)
 
     async def finish(self) -> None:
         """Gives back what was leased and never begun."""
@@ -80,62 +92,77 @@ class Sender(Puller[Letter]):
 
     async def claim(self, limit: int) -> Sequence[Letter]:
         """As many due messages as budget and concurrency allow."""
-        machine_now = self._machine.now()
-        granted = self._budget.take(limit, machine_now)
-        if not granted:
+        now = self._machine.now()
+        self._log.forget(now)
+        try:
+            self._budget, letters = await self.database.write(lambda session: self._claimed(session, limit, now))
+        except IntegrityError:
+            log.info("claim-again")  # another worker has just taken a message of the same chat
+            self.wake()
             return []
-        paced = self._paced(machine_now)
-        now = self._calendar.now()
-
-        async def job(session: AsyncSession) -> list[Letter]:
-            if machine_now - self._recovered_at >= LEASE_SECONDS:
-                self._recovered_at = machine_now
-                await outbox.recover(session, machine_now=machine_now, now=now)
-            return await outbox.claim(
-                session,
-                self._worker,
-                machine_now=machine_now,
-                now=now,
-                lease_seconds=LEASE_SECONDS,
-                limit=granted,
-                paced=paced,
-            )
-
-        letters = await self.database.write(job)
-        self._budget.give_back(granted - len(letters))
+        self._log.grant([letter.id for letter in letters], now)
         return letters
 
-    def _paced(self, now: float) -> list[int]:
-        """Chats that had a message less than the pace ago."""
-        if not self._chat_pace:
-            return []
-        self._last_sent = {chat: at for chat, at in self._last_sent.items() if now - at < self._chat_pace}
-        return list(self._last_sent)
+    async def _claimed(self, session: AsyncSession, limit: int, now: float) -> tuple[Budget, list[Letter]]:
+        budget = await pace.locked(session, self._per_second)
+        before = budget.as_json()
+        granted = budget.take(limit, self._worker, self._log, now=now)
+        letters = await self._taken(session, granted, now)
+        budget.settle(self._worker, granted - len(letters))
+        if budget.as_json() != before:
+            await pace.keep(session, budget)
+        return budget, letters
+
+    async def _taken(self, session: AsyncSession, granted: int, now: float) -> list[Letter]:
+        calendar_now = self._calendar.now()
+
+        async def claim() -> list[Letter]:
+            return await outbox.claim(
+                session, self._worker, machine_now=now, now=calendar_now, lease_seconds=LEASE_SECONDS, limit=granted
+            )
+
+        letters = await claim() if granted else []
+        if letters and now - self._tidied_at < TIDY_SECONDS:
+            return letters
+        self._tidied_at = now
+        freed = await outbox.tidy(session, machine_now=now, now=calendar_now)
+        return await claim() if freed and granted and not letters else letters
 
     async def idle_seconds(self) -> float:
         """Until the budget, a paced chat or a message in backoff is ready, five seconds at most."""
         now = self._machine.now()
         blocked = self._budget.wait(now)
         if blocked:
-            return min(POLL_SECONDS, blocked)
-        moments = [at + self._chat_pace for at in self._last_sent.values()]
+            return min(POLL_SECONDS, max(0.01, blocked))
         async with self.database.reading() as session:
             due = await outbox.next_due(session, now)
-        moments += [] if due is None else [due]
-        return max(0.01, min([POLL_SECONDS, *(moment - now for moment in moments if moment > now)]))
+        return POLL_SECONDS if due is None else max(0.01, min(POLL_SECONDS, due - now))
 
     async def work(self, row: Letter) -> None:
         """Sends one message. Its outcome is written down even when the worker is being cancelled."""
-        try:
-            arguments = arguments_of(row, await self._file(row))
-        except (AttributeError, LookupError, TypeError, ValueError) as error:
-            await self._failed(row, Failure(Reason.BROKEN, type(error).__name__))
-            return
-        if await self._mark(row, State.SENDING):
-            self._budget.leaves(self._machine.now())
-            await self._request(row, arguments)
-        else:
-            log.warning("lease-lost", extra={"outbox": row.id})
+        async with self._requests:
+            if self._must_wait(row):
+                self._log.drop(row.id)
+                await self._mark(row, State.WAITING)
+                self.wake()
+                return
+            try:
+                arguments = arguments_of(row, await self._file(row))
+            except (AttributeError, LookupError, TypeError, ValueError) as error:
+                self._log.drop(row.id)
+                await self._failed(row, Failure(Reason.BROKEN, type(error).__name__))
+                return
+            if await self._mark(row, State.SENDING):
+                self._log.leaves(row.id, self._machine.now())
+                await self._request(row, arguments)
+            else:
+                self._log.drop(row.id)
+                log.warning("lease-lost", extra={"outbox": row.id})
+
+    def _must_wait(self, letter: Letter) -> bool:
+        """Whether the platform has asked for a pause meanwhile, or the grant has grown too old."""
+        now = self._machine.now()
+        return now < self._budget.paused_until or self._log.too_late(letter.id, now)
 
     async def _request(self, letter: Letter, arguments: Mapping[str, Any]) -> None:
         try:
@@ -151,19 +178,22 @@ class Sender(Puller[Letter]):
             await self._sent(letter, result, fresh=any(isinstance(one, InputFile) for one in arguments.values()))
 
     async def _sent(self, letter: Letter, result: object, *, fresh: bool) -> None:
-        if letter.kind is not Kind.TAP:
-            self._last_sent[letter.chat] = self._machine.now()
         message = result if isinstance(result, Message) else None
-        if not await self._mark(letter, State.SENT, message.message_id if message else None):
-            log.warning("sent-after-lease", extra={"outbox": letter.id})
+        paced = self._chat_pace and letter.kind is not Kind.TAP
+        free_at = self._machine.now() + self._chat_pace if paced else 0.0
         upload = uploaded(letter, message) if fresh else None
         if upload is not None:
             digest, file_id = upload
-            await self.database.write(lambda session: remember_upload(session, digest, self._way(letter), file_id))
+            await self._write(lambda session: remember_upload(session, digest, self._way(letter), file_id))
+        if not await self._mark(letter, State.SENT, message.message_id if message else None, free_at):
+            log.warning("sent-after-lease", extra={"outbox": letter.id})
 
-    async def _mark(self, letter: Letter, to: State, message_id: int | None = None) -> bool:
-        mark = Mark(letter.id, self._worker, to, self._calendar.now(), message_id)
-        return await self.database.merged(outbox.apply_marks, mark)
+    async def _mark(self, letter: Letter, to: State, message_id: int | None = None, free_at: float = 0.0) -> bool:
+        mark = Mark(letter.id, self._worker, to, self._calendar.now(), message_id, letter.chat, free_at)
+        return await steadily(lambda: self.database.merged(outbox.apply_marks, mark))
+
+    async def _write(self, job: Job[T]) -> T:
+        return await steadily(lambda: self.database.write(job))
 
     async def _file(self, letter: Letter) -> File | None:
         digest = attachment_of(letter)
@@ -178,28 +208,29 @@ class Sender(Puller[Letter]):
         return f"{self._bot.token.partition(':')[0]}/{letter.method}"
 
     async def _failed(self, letter: Letter, failure: Failure) -> None:
-        now, machine_now = self._calendar.now(), self._machine.now()
-        if failure.reason is Reason.TOO_MANY:
-            self._budget.complain(failure.retry_after, machine_now)
-
-        async def job(session: AsyncSession) -> None:
-            if failure.reason is Reason.TOO_MANY:
-                await pace.keep(session, pace.Pace(self._budget.per_second, self._budget.paused_until))
-            following = await outbox.failed(
-                session,
-                letter,
-                self._worker,
-                failure,
-                machine_now=machine_now,
-                now=now,
-                on_unreachable=self._on_unreachable,
-            )
-            state = following.state if following else "lease-lost"
-            log.info("send-failed", extra={"outbox": letter.id, "reason": str(failure.reason), "state": str(state)})
-
-        await self.database.write(job)
+        changed = await self._write(lambda session: self._noted(session, letter, failure))
+        self._budget = changed if changed is not None else self._budget
         if failure.reason is Reason.TOKEN_REFUSED:
             raise TokenRefused("the platform refuses the token: check EASEWARD_TOKEN")
+
+    async def _noted(self, session: AsyncSession, letter: Letter, failure: Failure) -> Budget | None:
+        """Writes down what follows from a failed try; the budget, if it has changed by it."""
+        now, machine_now = self._calendar.now(), self._machine.now()
+        budget = None
+        if failure.reason is Reason.TOO_MANY:
+            budget = await pace.complain(session, self._per_second, failure.retry_after, machine_now)
+        following = await outbox.failed(
+            session,
+            letter,
+            self._worker,
+            failure,
+            machine_now=machine_now,
+            now=now,
+            on_unreachable=self._on_unreachable,
+        )
+        state = following.state if following else "lease-lost"
+        log.info("send-failed", extra={"outbox": letter.id, "reason": str(failure.reason), "state": str(state)})
+        return budget
 
 
 def failure_of(error: TelegramError) -> Failure:

@@ -34,14 +34,26 @@ class Settings(BaseSettings):
     messages_per_second: float = Field(30.0, gt=0, description="What all chats together get in a second.")
     chat_pace: float = Field(1.0, ge=0, description="Seconds between two messages to one chat; 0 for no pace.")
     tick_seconds: float = Field(5.0, gt=0, description="How often to look for what is due.")
-    health_port: int | None = Field(None, ge=0, le=65535, description="Port of /livez and /readyz; none by default.")
+    web_port: int | None = Field(None, ge=1, le=65535, description="Port of /livez, /readyz and the webhook.")
+    web_host: str = Field("127.0.0.1", description="Where that port is open; a proxy with TLS stands before it.")
+    webhook_url: str | None = Field(None, description="The public address for updates; without it the bot asks.")
+    webhook_secret: SecretStr | None = Field(None, description="What the platform shows there. Secret.")
+    webhook_secret_file: Path | None = Field(None, description="A file that holds that secret instead.")
     log_level: str = Field("INFO", description="DEBUG, INFO, WARNING or ERROR.")
 
     @model_validator(mode="after")
-    def _token_from_file(self) -> Settings:
+    def _secrets_from_files(self) -> Settings:
         if self.token is None and self.token_file is not None:
-            try:
-                self.token = SecretStr(self.token_file.read_text(encoding="utf-8").strip())
-            except OSError as error:
-                raise ValueError(f"EASEWARD_TOKEN_FILE: cannot read {self.token_file}: {error.strerror}") from error
+            self.token = _secret("EASEWARD_TOKEN_FILE", self.token_file)
+        if self.webhook_secret is None and self.webhook_secret_file is not None:
+            self.webhook_secret = _secret("EASEWARD_WEBHOOK_SECRET_FILE", self.webhook_secret_file)
         return self
+
+
+def _secret(name: str, file: Path) -> SecretStr:
+    try:
+        return SecretStr(file.read_text(encoding="utf-8").strip())
+    except OSError as error:
+        raise ValueError(f"{name}: cannot read {file}: {error.strerror}") from error
+    except UnicodeDecodeError:
+        raise ValueError(f"{name}: {file} is not text") from None

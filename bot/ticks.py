@@ -17,6 +17,7 @@ from bot.flows.ticking import WHEN_DUE
 from db import due
 from db.engine import Database
 from db.schema import Due
+from db.trouble import passing
 
 log = logging.getLogger(__name__)
 
@@ -36,9 +37,14 @@ class Ticker:
         """Held during a tick, and by whoever moves the calendar."""
 
     async def tick(self) -> None:
-        """Does everything that is due by the calendar."""
+        """Does everything that is due by the calendar; while the database is away, nothing."""
         async with self.lock:
-            await self.do_due(self._calendar.now())
+            try:
+                await self.do_due(self._calendar.now())
+            except Exception as error:
+                if not passing(error):
+                    raise
+                log.warning("tick-put-off", extra={"error": type(error).__name__})
 
     async def do_due(self, now: datetime) -> None:
         """Does everything that is due by `now`; the caller holds the lock."""
@@ -47,17 +53,24 @@ class Ticker:
                 found = [(row.id, row.kind, row.subject) for row in await due.due_by(session, now, limit=BATCH)]
             if not found:
                 return
-            await asyncio.gather(*(self._do(row, kind, subject, now) for row, kind, subject in found))
+            done = await asyncio.gather(
+                *(self._do(row, kind, subject, now) for row, kind, subject in found), return_exceptions=True
+            )
+            for outcome in done:
+                if isinstance(outcome, BaseException):
+                    raise outcome
 
     async def _do(self, row: int, kind: str, subject: int, now: datetime) -> None:
         try:
             await self._database.write(lambda session: self._use_case(session, row, now))
-        except Exception:
+        except Exception as error:
+            if passing(error):
+                raise
             log.exception("tick-failed", extra={"kind": kind, "subject": subject})
             await self._database.write(lambda session: due.plan(session, due.DueKind(kind), subject, now + AGAIN))
 
     async def _use_case(self, session: AsyncSession, row: int, now: datetime) -> None:
-        found = await session.get(Due, row)
+        found = await session.get(Due, row, with_for_update=True)
         if found is None or found.at > now:
             return
         desk = Desk(

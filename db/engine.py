@@ -1,47 +1,49 @@
-"""Opening the database: many readers, one writer, and a lock that keeps a second serving process out.
-
-What only SQLite needs is here and in `db.writer`; the stores know nothing of it.
-"""
+"""Opening the database: `reading()` for looking, `write()` for every change, the same on SQLite and PostgreSQL."""
 
 from __future__ import annotations
 
-import fcntl
-import os
 from collections.abc import AsyncIterator, Iterator
-from contextlib import asynccontextmanager, contextmanager
+from contextlib import AsyncExitStack, asynccontextmanager, contextmanager
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Any, TypeVar
+from typing import Protocol, TypeVar
 
-from sqlalchemy import event, make_url
+from sqlalchemy import make_url, text
 from sqlalchemy.engine import URL
-from sqlalchemy.ext.asyncio import AsyncConnection, AsyncEngine, AsyncSession, create_async_engine
+from sqlalchemy.exc import ArgumentError
+from sqlalchemy.ext.asyncio import AsyncConnection, AsyncEngine, AsyncSession
 
+from db import postgres, sqlite
+from db.news import News
 from db.writer import Job, Merger, Writer
 
 T = TypeVar("T")
-
-BUSY_MS = 10_000
-"""How long, in milliseconds, a writer waits for another process's short write."""
 
 
 class UnfitDatabase(ValueError):
     """The database address names something that cannot be used."""
 
 
-class AlreadyServing(RuntimeError):
-    """Another process serves from this database."""
+class _Writes(Protocol):
+    async def write(self, job: Job[T]) -> T: ...
 
 
 @dataclass(frozen=True, slots=True)
 class Database:
     """An open database: `reading()` for looking, `write()` for every change."""
 
-    url: str
+    address: URL
     engine: AsyncEngine
     writer: Writer
+    writes: _Writes
+    news: News
     version: str
     """What the database calls itself, as "SQLite 3.51.3"."""
+
+    @property
+    def alone(self) -> bool:
+        """Whether only one process can serve from it, so that whatever another one had begun is over."""
+        return is_file(self.address)
 
     @asynccontextmanager
     async def reading(self) -> AsyncIterator[AsyncSession]:
@@ -50,109 +52,107 @@ class Database:
             yield session
 
     async def write(self, job: Job[T]) -> T:
-        """Run `job` in the writer and return its result after the commit: see `Writer.write`."""
-        return await self.writer.write(job)
+        """Run `job` in a transaction and return its result after the commit; its exception undoes it alone.
+
+        A caller that is cancelled does not undo its job. A job must not commit, awaits nothing but SQL, and may be
+        run again when it lost against another one. Raises `NestedWrite` inside another job.
+        """
+        return await self.writes.write(job)
 
     async def merged(self, merger: Merger[T], item: T) -> bool:
         """Apply a small change together with its like: see `Writer.merged`."""
         return await self.writer.merged(merger, item)
 
+    async def epoch(self) -> float | None:
+        """Seconds since 1970 by the clock that all processes share; None where there is only one process."""
+        if self.alone:
+            return None
+        async with self.reading() as session:
+            return float((await session.execute(text("SELECT extract(epoch FROM clock_timestamp())"))).scalar_one())
 
-def sqlite_url(url: str) -> URL:
-    """The address with the driver in use. Raises `UnfitDatabase` unless it names an SQLite file.
 
-    >>> str(sqlite_url("sqlite:///clients.db"))
-    'sqlite+aiosqlite:///clients.db'
+def address_of(url: str) -> URL:
+    """The address with the driver in use. Raises `UnfitDatabase` unless it is an SQLite file or a PostgreSQL server.
+
+    >>> address_of("sqlite:///clients.db").drivername, address_of("postgresql://host/clients").drivername
+    ('sqlite+aiosqlite', 'postgresql+asyncpg')
     """
-    parsed = make_url(url)
-    if parsed.get_backend_name() != "sqlite":
-        raise UnfitDatabase(f"{parsed.render_as_string()}: only SQLite is supported, as sqlite:///file.db")
+    try:
+        parsed = make_url(url)
+        backend = parsed.get_backend_name()
+    except ArgumentError:
+        raise UnfitDatabase("that is no database address: write sqlite:///file.db or postgresql://host/name") from None
+    if backend == "postgresql":
+        return parsed.set(drivername="postgresql+asyncpg")
+    if backend != "sqlite":
+        shown = parsed.render_as_string()
+        raise UnfitDatabase(
+            f"{shown}: SQLite and PostgreSQL are supported, as sqlite:///file.db or postgresql://host/name"
+        )
     if parsed.database in (None, "", ":memory:"):
         raise UnfitDatabase(f"{url}: a file is needed, as sqlite:///file.db, because readers open it too")
     return parsed.set(drivername="sqlite+aiosqlite")
 
 
+def is_file(address: URL) -> bool:
+    """Whether the database is an SQLite file."""
+    return address.get_backend_name() == "sqlite"
+
+
 @asynccontextmanager
 async def opened(url: str) -> AsyncIterator[Database]:
-    """Open the database at `url`, start its writer, and close both in the end. The tables must be there."""
-    address = sqlite_url(url)
-    async with _engine(address, begin="BEGIN IMMEDIATE", pool=1) as writing:
-        async with writing.connect() as connection:
-            version = await sqlite_version(connection)
-        async with _engine(address, begin="BEGIN", pool=8, read_only=True) as reading:
-            writer = Writer(writing)
-            writer.start()
-            try:
-                yield Database(url, reading, writer, version)
-            finally:
-                await writer.stop()
+    """Open the database at `url`, start what writes, and close all in the end. The tables must be there."""
+    address = address_of(url)
+    async with AsyncExitStack() as stack:
+        engine = await stack.enter_async_context(writing_engine(url))
+        async with engine.connect() as connection:
+            version = await version_of(connection)
+        store = sqlite if is_file(address) else postgres
+        readers = await stack.enter_async_context(store.reading(address))
+        news = News()
+        writer = Writer(engine, news)
+        writer.start()
+        stack.push_async_callback(writer.stop)
+        writes: _Writes = writer
+        if not is_file(address):
+            writes = postgres.Transactions(engine)
+            stack.push_async_callback(writes.stop)
+            listener = postgres.Listener(engine, news)
+            stack.push_async_callback(listener.stop)
+            await listener.start()
+        yield Database(address, readers, writer, writes, news, version)
 
 
 @asynccontextmanager
 async def writing_engine(url: str) -> AsyncIterator[AsyncEngine]:
-    """An engine of one writing connection, for migrations and other work that is alone with the database."""
-    async with _engine(sqlite_url(url), begin="BEGIN IMMEDIATE", pool=1) as engine:
+    """An engine that changes the database, for migrations and other work outside the stores."""
+    address = address_of(url)
+    async with (sqlite if is_file(address) else postgres).writing(address) as engine:
         yield engine
 
 
-async def sqlite_version(connection: AsyncConnection) -> str:
-    """The version of the SQLite library in use, as "SQLite 3.51.3"."""
-    found = await connection.exec_driver_sql("SELECT sqlite_version()")
-    return f"SQLite {found.scalar_one()}"
-
-
-@asynccontextmanager
-async def _engine(address: URL, *, begin: str, pool: int, read_only: bool = False) -> AsyncIterator[AsyncEngine]:
-    engine = create_async_engine(
-        address,
-        connect_args={"isolation_level": None},
-        pool_size=pool,
-        max_overflow=0,
-        pool_timeout=BUSY_MS / 1000,
-        hide_parameters=True,
-    )
-
-    @event.listens_for(engine.sync_engine, "connect")
-    def prepare(connection: Any, _record: Any) -> None:
-        cursor = connection.cursor()
-        for pragma in _pragmas(read_only):
-            cursor.execute(f"PRAGMA {pragma}")
-        cursor.close()
-
-    @event.listens_for(engine.sync_engine, "begin")
-    def start(connection: Any) -> None:
-        connection.exec_driver_sql(begin)
-
-    try:
-        yield engine
-    finally:
-        await engine.dispose()
-
-
-def _pragmas(read_only: bool) -> list[str]:
-    pragmas = [f"busy_timeout = {BUSY_MS}", "journal_mode = WAL", "synchronous = FULL", "foreign_keys = ON"]
-    return [*pragmas, "query_only = ON"] if read_only else pragmas
+async def version_of(connection: AsyncConnection) -> str:
+    """What the database calls itself, as "SQLite 3.51.3" or "PostgreSQL 15.14"."""
+    if connection.dialect.name == "sqlite":
+        return f"SQLite {(await connection.exec_driver_sql('SELECT sqlite_version()')).scalar_one()}"
+    found = (await connection.exec_driver_sql("SHOW server_version")).scalar_one()
+    return f"PostgreSQL {str(found).split()[0]}"
 
 
 @contextmanager
 def serving_lock(url: str) -> Iterator[None]:
-    """Hold the right to serve from the SQLite file at `url`; the system gives it back even after a kill.
+    """Hold the right to serve from an SQLite file; a PostgreSQL database serves any number.
 
     Raises `AlreadyServing`, naming the lock file and the process that holds it.
     """
-    database = sqlite_url(url).database
-    path = Path(f"{database}.lock")
-    with open(path, "a+", encoding="ascii") as file:
-        try:
-            fcntl.flock(file, fcntl.LOCK_EX | fcntl.LOCK_NB)
-        except BlockingIOError:
-            raise AlreadyServing(_taken(path)) from None
-        file.truncate(0)
-        file.write(f"{os.getpid()}\n")
-        file.flush()
+    address = address_of(url)
+    if not is_file(address):
+        yield
+        return
+    with sqlite.file_lock(address.database or ""):
         yield
 
 
-def _taken(path: Path) -> str:
-    holder = path.read_text(encoding="ascii").strip() or "unknown"
-    return f"{path}: process {holder} already serves from this database; stop it first"
+def file_of(address: URL) -> Path:
+    """The file of an SQLite database."""
+    return Path(address.database or "")

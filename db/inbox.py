@@ -78,9 +78,26 @@ async def store(session: AsyncSession, updates: Sequence[Mapping[str, Any]], now
     rows = [_row(update, now) for update in updates]
     statement = insert_unless_there(session, Inbox, rows).returning(Inbox.update_id)
     stored = len((await session.execute(statement)).all())
-    await session.merge(Note(name=_LAST_UPDATE, value=_last(updates, now)))
     announce(TOPIC)
     return stored
+
+
+async def store_fetched(session: AsyncSession, updates: Sequence[Mapping[str, Any]], now: datetime) -> int:
+    """Keep updates that were asked for; the next question, from `next_offset`, tells the platform so."""
+    stored = await store(session, updates, now)
+    if updates:
+        await session.merge(Note(name=_LAST_UPDATE, value=_last(updates, now)))
+    return stored
+
+
+def is_update(found: Mapping[str, Any]) -> bool:
+    """Whether something has an update's number, so that it can be told from others and handled, or fail, by itself.
+
+    >>> is_update({"update_id": 7}), is_update({"update_id": "7"}), is_update({})
+    (True, False, False)
+    """
+    number = found.get("update_id")
+    return isinstance(number, int) and not isinstance(number, bool) and 0 <= number < 2**63
 
 
 async def next_offset(session: AsyncSession, now: datetime) -> int | None:
@@ -147,9 +164,18 @@ class LeaseLost(RuntimeError):
 
 async def release_others(session: AsyncSession, worker: str) -> int:
     """At the start of the only process: give free what anyone but `worker` had leased; returns how many."""
+    return await _release(session, Inbox.worker != worker)
+
+
+async def release(session: AsyncSession, worker: str) -> int:
+    """Give free what `worker` had leased and will not handle; returns how many."""
+    return await _release(session, Inbox.worker == worker)
+
+
+async def _release(session: AsyncSession, whose: ColumnElement[bool]) -> int:
     statement = (
         update(Inbox)
-        .where(Inbox.state.in_(_OPEN), Inbox.state == "leased", Inbox.worker != worker)
+        .where(Inbox.state.in_(_OPEN), Inbox.state == "leased", whose)
         .values(state="waiting", worker=None, lease_until=None)
         .returning(Inbox.update_id)
     )
@@ -237,14 +263,18 @@ def without_identity(value: Any) -> Any:
 
 
 def chat_of(update: Mapping[str, Any]) -> int:
-    """The chat that an update belongs to; 0 if it belongs to none.
+    """The chat that an update belongs to; 0 if it belongs to none or cannot be read.
 
     >>> chat_of({"update_id": 1, "message": {"chat": {"id": 7}}}), chat_of({"update_id": 2, "poll": {}})
     (7, 0)
     """
     for content in update.values():
         if isinstance(content, Mapping):
-            holder = content.get("message", content)
-            person = content.get("from", {})
-            return int(holder.get("chat", {}).get("id") or person.get("id") or 0)
+            message = content.get("message")
+            holder = message if isinstance(message, Mapping) else content
+            for one in (holder.get("chat"), content.get("from")):
+                found = one.get("id") if isinstance(one, Mapping) else None
+                if isinstance(found, int) and abs(found) < 2**63:
+                    return found
+            return 0
     return 0

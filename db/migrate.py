@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from importlib.resources import as_file, files
-from pathlib import Path
 from typing import Any
 
 from alembic.config import Config
@@ -14,13 +13,15 @@ from alembic.runtime.environment import EnvironmentContext
 from alembic.script import ScriptDirectory
 from sqlalchemy import Connection
 
-from db.engine import sqlite_url, writing_engine
+from db.engine import address_of, file_of, is_file, writing_engine
 from db.schema import Base
 
 
 async def upgrade(url: str) -> str:
     """Makes the database if it is not there, runs the migrations it lacks, and returns its version."""
-    Path(sqlite_url(url).database or "").parent.mkdir(parents=True, exist_ok=True)
+    address = address_of(url)
+    if is_file(address):
+        file_of(address).parent.mkdir(parents=True, exist_ok=True)
     async with writing_engine(url) as engine, engine.begin() as connection:
         await connection.run_sync(_upgrade)
     return head()
@@ -42,12 +43,18 @@ def head() -> str:
 
 
 def _upgrade(connection: Connection) -> None:
+    if connection.dialect.name == "postgresql":
+        connection.exec_driver_sql(f"SELECT pg_advisory_xact_lock({_ONE_AT_A_TIME})")
     with _script() as script:
 
         def steps(revision: Any, _context: Any) -> Any:
             return script._upgrade_revs("head", revision)
 
         _run(script, connection, steps)
+
+
+_ONE_AT_A_TIME = 0x6561736577617264
+"""An advisory lock's number: processes that start together migrate one after another."""
 
 
 def _run(script: ScriptDirectory, connection: Connection, steps: Callable[[Any, Any], Any]) -> None:

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Awaitable, Callable, Collection, Mapping, Sequence
+import json
+from collections.abc import Awaitable, Callable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
@@ -10,6 +11,7 @@ from typing import Any
 from sqlalchemy import (
     ColumnElement,
     Select,
+    TextClause,
     and_,
     bindparam,
     exists,
@@ -21,12 +23,13 @@ from sqlalchemy import (
     tuple_,
     update,
 )
+from sqlalchemy.dialects import postgresql, sqlite
 from sqlalchemy.ext.asyncio import AsyncConnection, AsyncSession
 from sqlalchemy.orm import aliased
 
 from db.delivery import ENOUGH, LANES, Failure, Kind, Next, Reason, State, after_failure, changed
 from db.once import insert_unless_there
-from db.schema import Outbox, Person
+from db.schema import ChatPace, Instant, Outbox, Person
 from db.writer import announce
 
 TOPIC = "outbox"
@@ -73,13 +76,18 @@ class Letter:
 
 @dataclass(frozen=True, slots=True)
 class Mark:
-    """One step of a message on its way: `SENDING` before the request, `SENT` after the answer."""
+    """One step of a message on its way: `SENDING` before the request, `SENT` after the answer, `WAITING` given back.
+
+    `free_at` is when, by the machine clock, the chat may get its next message; 0 for at once.
+    """
 
     id: int
     worker: str
     to: State
     at: datetime
     message_id: int | None = None
+    chat: int = 0
+    free_at: float = 0.0
 
 
 async def put(
@@ -128,22 +136,14 @@ def _check(method: str, payload: Mapping[str, Any], edits: int | None) -> None:
 
 
 async def claim(
-    session: AsyncSession,
-    worker: str,
-    *,
-    machine_now: float,
-    now: datetime,
-    lease_seconds: float,
-    limit: int,
-    paced: Collection[int] = (),
+    session: AsyncSession, worker: str, *, machine_now: float, now: datetime, lease_seconds: float, limit: int
 ) -> list[Letter]:
     """Lease up to `limit` messages, one a chat, the most urgent lane first, then the oldest.
 
-    What is late is skipped, what a dead worker had leased is free again, and chats in `paced` get no new
-    message yet. A message in backoff holds up its own lane of its chat, until it has failed too often.
+    What is late is left alone, and a chat within its pace gets no new message yet. A message in backoff holds up
+    its own lane of its chat, until it has failed too often.
     """
-    await _tidy(session, machine_now, now)
-    chosen = _ready(machine_now, paced).order_by(Outbox.lane, Outbox.id).limit(limit)
+    chosen = _ready(machine_now, now).order_by(Outbox.lane, Outbox.id).limit(limit)
     statement = (
         update(Outbox)
         .where(Outbox.id.in_(chosen.with_for_update(skip_locked=True)))
@@ -177,13 +177,15 @@ def _letter(row: Any, message_id: int | None) -> Letter:
     return Letter(id_, chat, lane, Kind(kind), method, payload, attempts, message_id)
 
 
-def _ready(machine_now: float, paced: Collection[int]) -> Select[int]:
+def _ready(machine_now: float, now: datetime) -> Select[int]:
     in_flight = aliased(Outbox)
+    paced = exists().where(ChatPace.chat == Outbox.chat, ChatPace.free_at > machine_now)
     return select(Outbox.id).where(
         Outbox.state == _WAITING,
         Outbox.next_at <= machine_now,
+        or_(Outbox.late_after.is_(None), Outbox.late_after > now),
         _has_its_message(Outbox),
-        or_(Outbox.chat.not_in(paced), Outbox.kind == Kind.TAP),
+        or_(Outbox.kind == Kind.TAP, ~paced),
         ~exists().where(in_flight.chat == Outbox.chat, in_flight.state.in_([_LEASED, _SENDING])),
         ~_held_up(machine_now),
     )
@@ -207,7 +209,8 @@ def _has_its_message(row: type[Outbox]) -> ColumnElement[bool]:
     return or_(row.edits.is_(None), exists().where(edited.id == row.edits, edited.message_id.is_not(None)))
 
 
-async def _tidy(session: AsyncSession, machine_now: float, now: datetime) -> None:
+async def tidy(session: AsyncSession, *, machine_now: float, now: datetime) -> int:
+    """Skip what is late or has nothing left to edit, and recover what dead workers had; returns how many."""
     late = and_(Outbox.state == _WAITING, Outbox.late_after.is_not(None), Outbox.late_after <= now)
     edited = aliased(Outbox)
     orphan = and_(
@@ -219,52 +222,72 @@ async def _tidy(session: AsyncSession, machine_now: float, now: datetime) -> Non
             edited.state.in_([State.SENT, State.REFUSED, State.UNKNOWN, State.SKIPPED]),
         ),
     )
-    await _set(session, late, state=State.SKIPPED, why="late")
-    await _set(session, orphan, state=State.SKIPPED, why="nothing-to-edit")
-    expired = and_(Outbox.state.in_([_LEASED, _SENDING]), Outbox.state == _LEASED, Outbox.lease_until <= machine_now)
-    await _set(session, expired, state=State.WAITING, worker=None, lease_until=None)
+    skipped = await _set(session, late, state=State.SKIPPED, why="late")
+    skipped += await _set(session, orphan, state=State.SKIPPED, why="nothing-to-edit")
+    return skipped + await recover(session, machine_now=machine_now, now=now)
 
 
 async def apply_marks(connection: AsyncConnection, marks: Sequence[Mark]) -> list[bool]:
-    """Apply many marks at once, one UPDATE for each state and worker; says whose fence held."""
-    held: set[tuple[int, str, State]] = set()
+    """Apply many marks at once, one UPDATE for each state and worker; says whose fence held.
+
+    A SENT mark that took hold earlier holds again, because its commit may have been lost from sight.
+    """
+    held: set[tuple[int, State]] = set()
     for to, worker in sorted({(mark.to, mark.worker) for mark in marks}):
         alike = [mark for mark in marks if (mark.to, mark.worker) == (to, worker)]
-        ids = await _mark_alike(connection, to, worker, [mark.id for mark in alike])
-        held |= {(id_, worker, to) for id_ in ids}
+        found = await _apply_alike(connection, to, worker, alike)
+        held |= {(id_, to) for id_ in found}
         if to is State.SENT:
-            await _keep_message_ids(connection, [mark for mark in alike if mark.id in ids])
-    if any(to is State.SENT for _, _, to in held):
-        announce(TOPIC)
-    return [(mark.id, mark.worker, mark.to) in held for mark in marks]
+            await _pace(connection, [mark for mark in alike if mark.free_at and mark.id in found])
+    return [(mark.id, mark.to) in held for mark in marks]
 
 
-async def _mark_alike(connection: AsyncConnection, to: State, worker: str, ids: Sequence[int]) -> set[int]:
-    before = {State.SENDING: _LEASED, State.SENT: _SENDING}[to]
-    values: dict[str, Any] = (
-        {"state": to, "attempts": Outbox.attempts + 1}
-        if to is State.SENDING
-        else {"state": to, "worker": None, "lease_until": None, "why": None}
-    )
-    statement = (
-        update(Outbox)
-        .where(Outbox.id.in_(ids), Outbox.state == before, Outbox.worker == worker)
-        .values(**values)
-        .returning(Outbox.id)
-    )
-    return set((await connection.execute(statement)).scalars())
+async def _apply_alike(connection: AsyncConnection, to: State, worker: str, marks: Sequence[Mark]) -> set[int]:
+    on_sqlite = connection.dialect.name == "sqlite"
+    values: dict[str, Any] = {
+        "rows": json.dumps([[mark.id, mark.message_id] for mark in marks]),
+        "worker": worker,
+        "at": max(mark.at for mark in marks),
+    }
+    if not on_sqlite:
+        values |= {"ids": [mark.id for mark in marks], "messages": [mark.message_id for mark in marks]}
+        del values["rows"]
+    if to is not State.SENT:
+        del values["at"]
+    statement = _MARKS[to, "sqlite" if on_sqlite else "postgresql"]
+    return set((await connection.execute(statement, values)).scalars())
 
 
-async def _keep_message_ids(connection: AsyncConnection, marks: Sequence[Mark]) -> None:
+_MARK = {
+    State.SENDING: "SET state = 'sending', attempts = attempts + 1 {rows} AND state = 'leased'",
+    State.SENT: "SET state = 'sent', lease_until = NULL, why = NULL, message_id = mark.message, sent_at = :at "
+    "{rows} AND state IN ('sending', 'sent')",
+    State.WAITING: "SET state = 'waiting', worker = NULL, lease_until = NULL {rows} AND state = 'leased'",
+}
+_ROWS = {
+    "sqlite": "FROM (SELECT json_extract(value, '$[0]') AS id, json_extract(value, '$[1]') AS message "
+    "FROM json_each(:rows)) AS mark WHERE outbox.id = mark.id AND worker = :worker",
+    "postgresql": "FROM unnest(CAST(:ids AS bigint[]), CAST(:messages AS bigint[])) AS mark(id, message) "
+    "WHERE outbox.id = mark.id AND worker = :worker",
+}
+
+
+def _mark_statement(to: State, dialect: str) -> TextClause:
+    found = text(f"UPDATE outbox {_MARK[to].format(rows=_ROWS[dialect])} RETURNING outbox.id")
+    return found.bindparams(bindparam("at", type_=Instant())) if to is State.SENT else found
+
+
+_MARKS = {(to, dialect): _mark_statement(to, dialect) for to in _MARK for dialect in _ROWS}
+"""One statement for any number of rows, so that it is prepared once."""
+
+
+async def _pace(connection: AsyncConnection, marks: Sequence[Mark]) -> None:
     if not marks:
         return
-    table = Outbox.__table__
-    statement = (
-        update(table)  # type: ignore[arg-type]
-        .where(table.c.id == bindparam("row"))
-        .values(message_id=bindparam("message"), sent_at=bindparam("moment"))
-    )
-    await connection.execute(statement, [{"row": m.id, "message": m.message_id, "moment": m.at} for m in marks])
+    rows = [{"chat": chat, "free_at": free_at} for chat, free_at in {mark.chat: mark.free_at for mark in marks}.items()]
+    insert = (sqlite if connection.dialect.name == "sqlite" else postgresql).insert(ChatPace)
+    later = insert.on_conflict_do_update(index_elements=[ChatPace.chat], set_={"free_at": insert.excluded.free_at})
+    await connection.execute(later, sorted(rows, key=lambda row: row["chat"]))
 
 
 async def failed(
@@ -316,15 +339,16 @@ async def _now_unreachable(session: AsyncSession, chat: int, now: datetime, on_u
 async def release(session: AsyncSession, worker: str) -> int:
     """Give back what `worker` leased and never began to send; returns how many."""
     mine = and_(Outbox.state.in_([_LEASED, _SENDING]), Outbox.state == _LEASED, Outbox.worker == worker)
-    announce(TOPIC)
-    return await _set(session, mine, state=State.WAITING, worker=None, lease_until=None)
+    freed = await _set(session, mine, state=State.WAITING, worker=None, lease_until=None)
+    if freed:
+        announce(TOPIC)
+    return freed
 
 
 async def recover(session: AsyncSession, *, machine_now: float, now: datetime, all_but: str | None = None) -> int:
-    """Deal with what was being sent when its worker died, as with a lost answer; returns how many.
+    """Deal with what a dead worker was sending, as with a lost answer, and free what it had leased; returns how many.
 
-    Those whose lease is over; with `all_but`, at the start of the only process, everyone's but that worker's,
-    and what others had leased is free again.
+    Dead is whose lease is over; with `all_but`, at the start of the only process, everyone but that worker.
     """
     dead = Outbox.lease_until <= machine_now if all_but is None else Outbox.worker != all_but
     in_flight = Outbox.state.in_([_LEASED, _SENDING])
@@ -336,18 +360,21 @@ async def recover(session: AsyncSession, *, machine_now: float, now: datetime, a
             setattr(row, name, value)
     await session.flush()
     leased = and_(in_flight, Outbox.state == _LEASED, dead)
-    await _set(session, leased, state=State.WAITING, worker=None, lease_until=None)
-    announce(TOPIC)
-    return len(rows)
+    freed = await _set(session, leased, state=State.WAITING, worker=None, lease_until=None)
+    if rows or freed:
+        announce(TOPIC)
+    return len(rows) + freed
 
 
 async def next_due(session: AsyncSession, machine_now: float) -> float | None:
-    """When, by the machine clock, the next message in backoff may be tried; None if none is."""
-    return await session.scalar(
-        select(func.min(Outbox.next_at)).where(
-            Outbox.state == _WAITING, text("next_at > 0"), Outbox.next_at > machine_now
-        )
+    """When, by the machine clock, a message in backoff or of a paced chat may be sent next; None if none waits."""
+    backoff = select(func.min(Outbox.next_at)).where(
+        Outbox.state == _WAITING, text("next_at > 0"), Outbox.next_at > machine_now
     )
+    waiting = exists().where(Outbox.chat == ChatPace.chat, Outbox.state == _WAITING)
+    paced = select(ChatPace.free_at).where(ChatPace.free_at > machine_now, waiting).order_by(ChatPace.free_at).limit(1)
+    moments = [await session.scalar(backoff), await session.scalar(paced)]
+    return min((moment for moment in moments if moment is not None), default=None)
 
 
 async def counts(session: AsyncSession) -> dict[str, int]:

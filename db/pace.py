@@ -1,30 +1,41 @@
-"""What the platform taught about how fast to send, kept over a restart."""
+"""The budget's one row: read, changed and written under its lock, so that no worker takes what another was granted."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from sqlalchemy import select, update
 from sqlalchemy.ext.asyncio import AsyncSession
 
+from db.budget import Budget, budget_of
+from db.once import insert_unless_there
 from db.schema import Note
+from db.writer import announce
+
+TOPIC = "pace"
+"""What is announced when the platform has complained: every worker looks at the budget again."""
 
 _NAME = "budget"
 
 
-@dataclass(frozen=True, slots=True)
-class Pace:
-    """Requests a second, and until when, by the machine clock, there are to be none."""
-
-    per_second: int
-    paused_until: float
-
-
-async def keep(session: AsyncSession, pace: Pace) -> None:
-    """Remember the pace for the next start."""
-    await session.merge(Note(name=_NAME, value={"per_second": pace.per_second, "paused_until": pace.paused_until}))
+async def locked(session: AsyncSession, most: int) -> Budget:
+    """The budget, nobody else's until this transaction is over. `most` is the rate that is set."""
+    chosen = select(Note.value).where(Note.name == _NAME).with_for_update()
+    stored = await session.scalar(chosen)
+    if stored is None:
+        fresh = {"name": _NAME, "value": Budget(most, most).as_json()}
+        await session.execute(insert_unless_there(session, Note, [fresh]))
+        stored = await session.scalar(chosen)
+    return budget_of(stored, most)
 
 
-async def kept(session: AsyncSession) -> Pace | None:
-    """The pace at which an earlier process left off; None if the platform never complained."""
-    note = await session.get(Note, _NAME)
-    return None if note is None else Pace(note.value["per_second"], note.value["paused_until"])
+async def keep(session: AsyncSession, budget: Budget) -> None:
+    """Writes the budget back."""
+    await session.execute(update(Note).where(Note.name == _NAME).values(value=budget.as_json()))
+
+
+async def complain(session: AsyncSession, most: int, seconds: float, now: float) -> Budget:
+    """Notes that the platform wants nothing for `seconds`, for all workers."""
+    budget = await locked(session, most)
+    budget.complain(seconds, now)
+    await keep(session, budget)
+    announce(TOPIC)
+    return budget

@@ -62,13 +62,10 @@ class Base(DeclarativeBase):
         time: Time(),
         str: Text(),
         bytes: LargeBinary(),
+        int: BigInteger().with_variant(Integer(), "sqlite"),
         dict[str, Any]: JSON(none_as_null=True),
         list[Any]: JSON(none_as_null=True),
     }
-
-
-Chat = BigInteger().with_variant(Integer, "sqlite")
-"""A chat id of the platform: up to 52 bits."""
 
 
 def _partial(name: str, *columns: str, where: str, unique: bool = False) -> Index:
@@ -85,7 +82,7 @@ class Person(Base):
     __tablename__ = "person"
 
     id: Mapped[int] = mapped_column(primary_key=True)
-    chat: Mapped[int] = mapped_column(Chat, unique=True)
+    chat: Mapped[int] = mapped_column(unique=True)
     label: Mapped[str]
     """The first name as the platform gave it or as the person changed it; nothing else of a name is kept."""
     language: Mapped[str] = mapped_column(default="en")
@@ -263,7 +260,7 @@ class Answer(Base):
     __table_args__ = (UniqueConstraint("update_id", "n"),)
 
     id: Mapped[int] = mapped_column(primary_key=True)
-    update_id: Mapped[int] = mapped_column(Chat)
+    update_id: Mapped[int] = mapped_column()
     n: Mapped[int]
     person_id: Mapped[int] = mapped_column(ForeignKey("person.id"), index=True)
     ledger_id: Mapped[int | None] = mapped_column(ForeignKey("ledger.id"), index=True)
@@ -358,8 +355,8 @@ class Inbox(Base):
         _partial("ix_inbox_open_chat", "chat", "update_id", where="state IN ('waiting', 'leased')"),
     )
 
-    update_id: Mapped[int] = mapped_column(Chat, primary_key=True, autoincrement=False)
-    chat: Mapped[int] = mapped_column(Chat)
+    update_id: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
+    chat: Mapped[int] = mapped_column()
     payload: Mapped[dict[str, Any] | None]
     """The update without names save the first name; emptied when handled."""
     document: Mapped[bytes | None]
@@ -391,7 +388,7 @@ class Outbox(Base):
 
     id: Mapped[int] = mapped_column(primary_key=True)
     key: Mapped[str] = mapped_column(unique=True)
-    chat: Mapped[int] = mapped_column(Chat)
+    chat: Mapped[int] = mapped_column()
     lane: Mapped[int]
     kind: Mapped[str]
     """alert, answer, session, nudge, digest, edit, tap (a callback answer): how an unknown outcome is dealt with."""
@@ -419,6 +416,38 @@ class Outbox(Base):
     message_id: Mapped[int | None]
     made_at: Mapped[datetime]
     sent_at: Mapped[datetime | None]
+
+
+class ChatPace(Base):
+    """When, by the machine clock, a chat may get its next message; one row a chat, whichever worker sends."""
+
+    __tablename__ = "chat_pace"
+    __table_args__ = (Index("ix_chat_pace_free_at", "free_at"),)
+
+    chat: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
+    free_at: Mapped[float]
+
+
+class Lease(Base):
+    """What only one process does at a time, who does it, and until when by the machine clock."""
+
+    __tablename__ = "lease"
+
+    name: Mapped[str] = mapped_column(primary_key=True)
+    holder: Mapped[str]
+    until: Mapped[float]
+
+
+class Erasure(Base):
+    """That a person was erased. It names nobody: it finds them again only in an older copy of this database."""
+
+    __tablename__ = "erasure"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    person_id: Mapped[int]
+    person_made_at: Mapped[datetime]
+    """When that person's row was made: a number can be given again, the two together are one person."""
+    erased_at: Mapped[datetime]
 
 
 class Attachment(Base):

@@ -1,13 +1,13 @@
 """The one writer: whoever wants to change the database hands it a function and hears back after the commit.
 
 What waits together is committed together. Each function runs in a savepoint of its own, so an exception
-undoes that function alone and reaches the caller that handed it in.
+undoes that function alone and reaches the caller that handed it in. On PostgreSQL functions run in transactions
+of their own (`db.transactions`) and only the small changes of `merged` come here.
 """
 
 from __future__ import annotations
 
 import asyncio
-import logging
 from collections import deque
 from collections.abc import Awaitable, Callable, Sequence
 from contextvars import ContextVar
@@ -15,6 +15,8 @@ from dataclasses import dataclass, field
 from typing import Any, TypeVar
 
 from sqlalchemy.ext.asyncio import AsyncConnection, AsyncEngine, AsyncSession
+
+from db.news import News
 
 T = TypeVar("T")
 Job = Callable[[AsyncSession], Awaitable[T]]
@@ -25,8 +27,6 @@ Merger = Callable[[AsyncConnection, Sequence[T]], Awaitable[Sequence[bool]]]
 
 GROUP = 256
 """At most so many functions and marks share one transaction, so that the first need not wait for the last."""
-
-log = logging.getLogger(__name__)
 
 
 class NestedWrite(RuntimeError):
@@ -46,12 +46,22 @@ class JobCancelled(RuntimeError):
 
 
 @dataclass(slots=True)
-class _Running:
+class Running:
     """What belongs to the function that runs just now."""
 
     session: AsyncSession
-    hooks: list[Callable[[], None]] = field(default_factory=list)
     topics: set[str] = field(default_factory=set)
+
+    async def run(self, job: Job[T]) -> T:
+        """Runs `job` with the session, where `announce` and the like find it, and commits the session."""
+        token = _running.set(self)
+        try:
+            async with self.session:
+                result = await job(self.session)
+                await self.session.commit()
+            return result
+        finally:
+            _running.reset(token)
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,11 +80,10 @@ class _Group:
 
     outcomes: list[tuple[asyncio.Future[Any], Any]] = field(default_factory=list)
     errors: list[tuple[asyncio.Future[Any], Exception]] = field(default_factory=list)
-    hooks: list[Callable[[], None]] = field(default_factory=list)
     topics: set[str] = field(default_factory=set)
 
 
-_running: ContextVar[_Running | None] = ContextVar("easeward_running_write", default=None)
+_running: ContextVar[Running | None] = ContextVar("easeward_running_write", default=None)
 
 
 def inside_write() -> bool:
@@ -87,11 +96,6 @@ def current_session() -> AsyncSession:
     return _current().session
 
 
-def after_commit(hook: Callable[[], None]) -> None:
-    """Call `hook` once what runs now is committed, never if it is undone. Else raises `NotInsideWrite`."""
-    _current().hooks.append(hook)
-
-
 def announce(topic: str) -> None:
     """Wake whoever listens to `topic` once what runs now is committed. Without a writer nobody listens."""
     running = _running.get()
@@ -99,7 +103,7 @@ def announce(topic: str) -> None:
         running.topics.add(topic)
 
 
-def _current() -> _Running:
+def _current() -> Running:
     running = _running.get()
     if running is None:
         raise NotInsideWrite("this needs the writer's transaction: call it inside a function given to write()")
@@ -109,11 +113,11 @@ def _current() -> _Running:
 class Writer:
     """Runs what it is given on one writing connection, one after another, many in a transaction."""
 
-    def __init__(self, engine: AsyncEngine) -> None:
+    def __init__(self, engine: AsyncEngine, news: News) -> None:
         self._engine = engine
+        self._news = news
         self._waiting: deque[_Waiting] = deque()
         self._wake = asyncio.Event()
-        self._listeners: dict[str, list[asyncio.Event]] = {}
         self._closing = False
         self._task: asyncio.Task[None] | None = None
 
@@ -142,17 +146,8 @@ class Writer:
         held: bool = await self._hand_in(_Waiting(self._future(), merger=merger, item=item))
         return held
 
-    def listen(self, topic: str, event: asyncio.Event) -> None:
-        """Set `event` after each commit in which `topic` was announced."""
-        self._listeners.setdefault(topic, []).append(event)
-
-    def unlisten(self, topic: str, event: asyncio.Event) -> None:
-        """Stop setting `event` for `topic`."""
-        self._listeners[topic].remove(event)
-
     def _future(self) -> asyncio.Future[Any]:
-        if inside_write():
-            raise NestedWrite("a function inside the writer must use its own session, not call the writer again")
+        refuse_nested()
         if self._closing:
             raise WriterClosed("the writer has stopped: nothing was written")
         return asyncio.get_running_loop().create_future()
@@ -200,11 +195,7 @@ class Writer:
             future.set_result(result)
         for future, error in group.errors:
             future.set_exception(error)
-        for topic in group.topics:
-            for event in self._listeners.get(topic, ()):
-                event.set()
-        for hook in group.hooks:
-            _call(hook)
+        self._news.spread(group.topics)
 
 
 def _by_merger(waiting: Sequence[_Waiting]) -> dict[Merger[Any], list[_Waiting]]:
@@ -226,13 +217,9 @@ async def _merge(connection: AsyncConnection, merger: Merger[Any], alike: Sequen
 
 
 async def _run(connection: AsyncConnection, job: Job[Any], future: asyncio.Future[Any], group: _Group) -> None:
-    session = AsyncSession(bind=connection, join_transaction_mode="create_savepoint", expire_on_commit=False)
-    running = _Running(session)
-    token = _running.set(running)
+    running = Running(_session(connection))
     try:
-        async with session:
-            result = await job(session)
-            await session.commit()
+        result = await running.run(job)
     except asyncio.CancelledError as error:
         if _being_stopped():
             raise
@@ -241,10 +228,11 @@ async def _run(connection: AsyncConnection, job: Job[Any], future: asyncio.Futur
         group.errors.append((future, error))
     else:
         group.outcomes.append((future, result))
-        group.hooks.extend(running.hooks)
         group.topics |= running.topics
-    finally:
-        _running.reset(token)
+
+
+def _session(connection: AsyncConnection) -> AsyncSession:
+    return AsyncSession(bind=connection, join_transaction_mode="create_savepoint", expire_on_commit=False)
 
 
 def _being_stopped() -> bool:
@@ -258,8 +246,7 @@ def _fail(waiting: Sequence[_Waiting], error: Exception) -> None:
             one.future.set_exception(error)
 
 
-def _call(hook: Callable[[], None]) -> None:
-    try:
-        hook()
-    except Exception:
-        log.exception("after_commit_hook_failed")
+def refuse_nested() -> None:
+    """Raises `NestedWrite` inside a function that runs in the writer: it would wait for itself."""
+    if inside_write():
+        raise NestedWrite("a function inside the writer must use its own session, not call the writer again")

@@ -15,8 +15,8 @@ from aiohttp.test_utils import TestServer
 from telegram import Bot
 
 from bot.transport import AiohttpRequest
-from db.engine import Database, opened, writing_engine
-from db.schema import Base
+from db.engine import Database, opened
+from tests.stores import here
 
 NOON = datetime(2026, 3, 2, 12, 0, tzinfo=UTC)
 
@@ -24,11 +24,20 @@ NOON = datetime(2026, 3, 2, 12, 0, tzinfo=UTC)
 @asynccontextmanager
 async def database_in(folder: Path) -> AsyncIterator[Database]:
     """A database with all its tables in `folder`; opened again, it is the same one."""
-    url = f"sqlite:///{folder}/easeward.db"
-    async with writing_engine(url) as engine, engine.begin() as connection:
-        await connection.run_sync(Base.metadata.create_all)
-    async with opened(url) as database:
+    async with opened(await here().url(folder)) as database:
         yield database
+
+
+async def plan(database: Database, statement: Any) -> list[str]:
+    """The steps by which the database would answer; PostgreSQL is told that reading whole tables is dear."""
+    async with database.reading() as session:
+        connection = await session.connection()
+        sql = statement.compile(connection.sync_connection, compile_kwargs={"literal_binds": True})
+        if database.alone:
+            return [line[-1] for line in await connection.exec_driver_sql(f"EXPLAIN QUERY PLAN {sql}")]
+        for way in ("seqscan", "bitmapscan", "sort"):
+            await connection.exec_driver_sql(f"SET LOCAL enable_{way} = off")
+        return [line[0] for line in await connection.exec_driver_sql(f"EXPLAIN {sql}")]
 
 
 class SetCalendar:
@@ -94,7 +103,7 @@ class FakePlatform:
         if request.match_info["token"] != TOKEN:
             return refusal(401, "Unauthorized", {})
         method = request.match_info["method"]
-        fields = await fields_of(request)
+        fields = dict(request.query) | await fields_of(request)
         if method == "getUpdates":
             return await self._get_updates(fields, request)
         if method in ("getMe", "getFile"):

@@ -15,8 +15,9 @@ from sqlalchemy import insert, text
 from sqlalchemy.exc import IntegrityError
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from db.engine import AlreadyServing, UnfitDatabase, opened, serving_lock
+from db.engine import UnfitDatabase, opened, serving_lock
 from db.schema import Note
+from db.sqlite import AlreadyServing
 from tests.integration.fakes import database_in
 
 HOLDER = """
@@ -70,9 +71,9 @@ def test_a_lock_that_was_given_back_can_be_taken_again(tmp_path: Path) -> None:
         pass
 
 
-@pytest.mark.parametrize("url", ["postgresql://example.org/x", "sqlite://", "sqlite:///:memory:"])
+@pytest.mark.parametrize("url", ["mysql://example.org/x", "no address", "sqlite://", "sqlite:///:memory:"])
 async def test_an_address_that_cannot_be_used_is_refused_in_words(url: str) -> None:
-    with pytest.raises(UnfitDatabase, match=r"SQLite|file is needed"):
+    with pytest.raises(UnfitDatabase, match=r"SQLite|file is needed|sqlite:///file"):
         async with opened(url):
             pass
 

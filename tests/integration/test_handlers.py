@@ -13,9 +13,11 @@ from telegram import Bot, User
 
 from bot.handlers import COMMANDS, STORED, TAPS, Stored, handlers
 from bot.receiving import QuietApplication, add_handlers, built, dispatch
-from db import migrate
-from db.engine import Database, opened
+from db.engine import Database
 from db.schema import Answer, Outbox, Person
+from tests.integration.fakes import database_in
+
+pytestmark = pytest.mark.usefixtures("store")
 
 NOW = datetime(2026, 5, 4, 6, 0, tzinfo=UTC)
 BOT = {"id": 1000, "is_bot": True, "first_name": "Easeward", "username": "easeward_practice_bot"}
@@ -23,9 +25,7 @@ BOT = {"id": 1000, "is_bot": True, "first_name": "Easeward", "username": "easewa
 
 @pytest.fixture
 async def database(tmp_path: Path) -> AsyncIterator[Database]:
-    url = f"sqlite:///{tmp_path / 'e.sqlite'}"
-    await migrate.upgrade(url)
-    async with opened(url) as found:
+    async with database_in(tmp_path) as found:
         yield found
 
 

@@ -35,6 +35,8 @@ from tests.integration.fakes import (
     until,
 )
 
+pytestmark = pytest.mark.usefixtures("store")
+
 
 @dataclass
 class Road:
@@ -436,7 +438,8 @@ async def test_a_process_that_died_during_the_request_sends_again_only_what_may_
 
 async def claimed_by_dead(session: AsyncSession) -> None:
     """Leases everything as a process of the same name did that is gone now."""
-    await outbox.claim(session, "w", machine_now=1.0, now=NOON, lease_seconds=1e9, limit=10)
+    lasting = 1e9 if session.get_bind().dialect.name == "sqlite" else 0.0  # beside others only a lease's end counts
+    await outbox.claim(session, "w", machine_now=1.0, now=NOON, lease_seconds=lasting, limit=10)
 
 
 async def test_a_worker_that_slept_past_its_lease_sends_nothing_twice(road: Road) -> None:

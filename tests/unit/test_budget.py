@@ -1,38 +1,84 @@
+"""One budget for all workers: what each takes, when it counts, and what the platform's complaints do."""
+
 from __future__ import annotations
+
+import json
+import random
 
 import pytest
 
-from bot.budget import RECOVERY_SECONDS, Budget
+from db.budget import GRANT_SECONDS, RECOVERY_SECONDS, Budget, Log, budget_of
 
 
-def test_no_second_holds_more_than_the_budget_whenever_it_begins() -> None:
-    budget = Budget(30)
-    moments = [n / 100 for n in range(400) for _ in range(budget.take(7, n / 100))]
+class Worker:
+    """A worker that sends `delay` seconds after it was granted something."""
+
+    def __init__(self, name: str, delay: float = 0.0) -> None:
+        self.name, self.delay, self.log, self.sent = name, delay, Log(), [0.0][:0]
+        self._next = 0
+
+    def take(self, budget: Budget, wanted: int, now: float) -> int:
+        granted = budget.take(wanted, self.name, self.log, now=now)
+        self.log.grant(range(self._next, self._next + granted), now)
+        self._next += granted
+        return granted
+
+    def leave(self, now: float) -> None:
+        for message, at in list(self.log.granted.items()):
+            if at + self.delay <= now:
+                self.log.leaves(message, now)
+                self.sent.append(now)
+        self.log.forget(now)
+
+
+@pytest.mark.parametrize("delay", [0.0, 0.3, 0.9])
+def test_no_second_holds_more_than_the_budget_whoever_sends_and_whenever_it_begins(delay: float) -> None:
+    budget, workers = Budget(30, 30), [Worker("a"), Worker("b", delay), Worker("c", delay / 2)]
+    for step in range(600):
+        now = step / 100
+        for worker in random.Random(step).sample(workers, 3):
+            worker.leave(now)
+            worker.take(budget, 7, now)
+    moments = sorted(moment for worker in workers for moment in worker.sent)
     for start in moments:
         assert sum(1 for moment in moments if start <= moment < start + 1.0) <= 30
-    assert len(moments) == 30 * 4
+    assert len(moments) >= 30 * 6 / (1 + delay) - 30
 
 
-def test_what_was_not_used_can_be_taken_again() -> None:
-    budget = Budget(3)
-    assert budget.take(3, 0.0) == 3
-    assert budget.wait(0.25) == 0.75
-    budget.give_back(2)
+def test_what_found_nothing_to_send_can_be_taken_by_another() -> None:
+    budget, one, two = Budget(3, 3), Log(), Log()
+    assert budget.take(3, "one", one, now=0.0) == 3
+    assert budget.wait(0.25) == pytest.approx(1.0)
+    budget.settle("one", 2)
     assert budget.wait(0.25) == 0.0
-    assert budget.take(5, 0.5) == 2
+    assert budget.take(5, "two", two, now=0.5) == 2
 
 
-def test_a_pause_stops_everything_and_the_longer_one_counts() -> None:
-    budget = Budget(10)
-    budget.pause(5.0, 0.0)
-    budget.pause(1.0, 1.0)
-    assert budget.take(1, 4.9) == 0
+def test_what_was_granted_to_a_worker_that_died_is_free_soon() -> None:
+    budget = Budget(10, 10)
+    assert budget.take(10, "dead", Log(), now=0.0) == 10
+    assert budget.take(10, "alive", Log(), now=GRANT_SECONDS) == 0
+    assert budget.take(10, "alive", Log(), now=GRANT_SECONDS + 1.0) == 10
+
+
+def test_a_grant_that_nobody_counts_with_any_more_is_known_as_too_late() -> None:
+    log = Log()
+    log.grant([7], 0.0)
+    assert not log.too_late(7, GRANT_SECONDS)
+    assert log.too_late(7, GRANT_SECONDS + 0.1)
+
+
+def test_a_pause_stops_every_worker_and_the_longer_one_counts() -> None:
+    budget = Budget(10, 10)
+    budget.complain(5.0, 0.0)
+    budget.complain(1.0, 1.0)
+    assert budget.take(1, "a", Log(), now=4.9) == 0
     assert budget.wait(4.0) == 1.0
-    assert budget.take(1, 5.0) == 1
+    assert budget.take(1, "b", Log(), now=5.0) == 1
 
 
 def test_a_complaint_lowers_the_budget_once_for_all_that_were_under_way() -> None:
-    budget = Budget(30)
+    budget = Budget(30, 30)
     for _ in range(16):
         budget.complain(2.0, 0.0)
     assert budget.per_second == 24
@@ -41,37 +87,26 @@ def test_a_complaint_lowers_the_budget_once_for_all_that_were_under_way() -> Non
 
 
 def test_the_budget_comes_back_one_by_one_and_no_further_than_it_was() -> None:
-    budget = Budget(3)
+    budget = Budget(3, 3)
     budget.complain(0.0, 0.0)
     assert budget.per_second == 2
-    budget.take(1, RECOVERY_SECONDS - 1)
-    assert budget.per_second == 2
-    budget.take(1, RECOVERY_SECONDS)
-    assert budget.per_second == 3
-    budget.take(1, RECOVERY_SECONDS * 10)
-    assert budget.per_second == 3
+    for at, expected in ((RECOVERY_SECONDS - 1, 2), (RECOVERY_SECONDS, 3), (RECOVERY_SECONDS * 10, 3)):
+        budget.take(1, "a", Log(), now=at)
+        assert budget.per_second == expected
 
 
 def test_a_budget_that_sends_nothing_is_refused() -> None:
     with pytest.raises(ValueError, match="budget of 0"):
-        Budget(0)
+        budget_of(None, 0)
 
 
-def test_a_request_counts_from_when_it_leaves_and_not_from_when_it_was_granted() -> None:
-    budget = Budget(30)
-    assert budget.take(30, 0.0) == 30
-    for _ in range(30):
-        budget.leaves(0.5)
-    assert budget.take(1, 1.0) == 0
-    assert budget.wait(1.0) == 0.5
-    assert budget.take(40, 1.5) == 30
-
-
-def test_a_budget_that_is_resumed_keeps_its_pause_and_its_rate_and_never_gets_more_than_it_has() -> None:
-    budget = Budget(30)
-    budget.resume(24, 10.0)
-    assert budget.take(40, 9.9) == 0
-    assert budget.take(40, 10.0) == 24
-    budget = Budget(10)
-    budget.resume(24, 0.0)
-    assert budget.take(40, 1.0) == 10
+def test_the_record_is_the_same_after_it_was_stored() -> None:
+    budget, log = Budget(30, 30), Log()
+    assert budget.take(4, "w", log, now=10.0) == 4
+    log.grant([1, 2, 3, 4], 10.0)
+    log.leaves(1, 10.1)
+    budget.take(2, "w", log, now=10.2)
+    budget.complain(3.0, 10.3)
+    stored = json.loads(json.dumps(budget.as_json()))
+    assert budget_of(stored, 30) == budget
+    assert budget_of(stored, 10).per_second == 10

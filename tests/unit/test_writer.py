@@ -11,6 +11,7 @@ from sqlalchemy.exc import IntegrityError, OperationalError
 from sqlalchemy.ext.asyncio import AsyncConnection, AsyncSession
 
 from db.engine import Database, opened, writing_engine
+from db.news import News
 from db.schema import Base, Coach, Note
 from db.writer import (
     Job,
@@ -19,7 +20,6 @@ from db.writer import (
     NotInsideWrite,
     Writer,
     WriterClosed,
-    after_commit,
     announce,
     current_session,
     inside_write,
@@ -147,41 +147,9 @@ async def test_what_waits_together_is_committed_together(database: Database) -> 
     assert len(await names(database)) == 5
 
 
-async def test_hooks_run_after_the_commit_and_not_after_an_undoing(database: Database) -> None:
-    called: list[str] = []
-
-    async def good(session: AsyncSession) -> None:
-        after_commit(lambda: called.append("good"))
-        assert called == []
-
-    async def bad(session: AsyncSession) -> None:
-        after_commit(lambda: called.append("bad"))
-        raise ValueError("no")
-
-    await asyncio.gather(database.write(good), database.write(bad), return_exceptions=True)
-    assert called == ["good"]
-
-
-async def test_a_failing_hook_is_logged_and_the_next_one_still_runs(
-    database: Database, caplog: pytest.LogCaptureFixture
-) -> None:
-    called: list[str] = []
-
-    def broken() -> None:
-        raise ValueError("hook")
-
-    async def job(session: AsyncSession) -> None:
-        after_commit(broken)
-        after_commit(lambda: called.append("next"))
-
-    await database.write(job)
-    assert called == ["next"]
-    assert [record.message for record in caplog.records] == ["after_commit_hook_failed"]
-
-
 async def test_listeners_are_woken_by_a_commit_and_left_alone_by_an_undoing(database: Database) -> None:
     event = asyncio.Event()
-    database.writer.listen("rows", event)
+    database.news.listen("rows", event)
 
     async def bad(session: AsyncSession) -> None:
         announce("rows")
@@ -205,8 +173,6 @@ async def test_the_session_travels_to_whatever_a_job_calls(database: Database) -
     assert not inside_write()
     with pytest.raises(NotInsideWrite):
         current_session()
-    with pytest.raises(NotInsideWrite):
-        after_commit(lambda: None)
 
 
 async def test_marks_that_wait_together_are_merged_into_one_call(database: Database) -> None:
@@ -250,7 +216,7 @@ async def test_a_reading_session_cannot_change_anything(database: Database) -> N
 
 async def test_stopping_finishes_what_waits_and_refuses_what_comes_later(database: Database) -> None:
     engine = database.writer._engine
-    writer = Writer(engine)
+    writer = Writer(engine, News())
     writer.start()
     waiting = asyncio.create_task(writer.write(noting("waiting")))
     await asyncio.sleep(0)

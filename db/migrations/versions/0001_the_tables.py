@@ -20,10 +20,19 @@ def upgrade() -> None:
         sa.PrimaryKeyConstraint("digest", name=op.f("pk_attachment")),
     )
     op.create_table(
+        "chat_pace",
+        sa.Column("chat", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), autoincrement=False, nullable=False),
+        sa.Column("free_at", sa.Double(), nullable=False),
+        sa.PrimaryKeyConstraint("chat", name=op.f("pk_chat_pace")),
+    )
+    with op.batch_alter_table("chat_pace", schema=None) as batch_op:
+        batch_op.create_index("ix_chat_pace_free_at", ["free_at"], unique=False)
+
+    op.create_table(
         "due",
-        sa.Column("id", sa.Integer(), nullable=False),
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("kind", sa.Text(), nullable=False),
-        sa.Column("subject", sa.Integer(), nullable=False),
+        sa.Column("subject", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("at", sa.DateTime(timezone=True), nullable=False),
         sa.PrimaryKeyConstraint("id", name=op.f("pk_due")),
         sa.UniqueConstraint("kind", "subject", name=op.f("uq_due_kind_subject")),
@@ -31,6 +40,14 @@ def upgrade() -> None:
     with op.batch_alter_table("due", schema=None) as batch_op:
         batch_op.create_index("ix_due_at", ["at"], unique=False)
 
+    op.create_table(
+        "erasure",
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("person_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("person_made_at", sa.DateTime(timezone=True), nullable=False),
+        sa.Column("erased_at", sa.DateTime(timezone=True), nullable=False),
+        sa.PrimaryKeyConstraint("id", name=op.f("pk_erasure")),
+    )
     op.create_table(
         "inbox",
         sa.Column(
@@ -40,7 +57,7 @@ def upgrade() -> None:
         sa.Column("payload", sa.JSON(none_as_null=True), nullable=True),
         sa.Column("document", sa.LargeBinary(), nullable=True),
         sa.Column("state", sa.Text(), nullable=False),
-        sa.Column("tries", sa.Integer(), nullable=False),
+        sa.Column("tries", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("worker", sa.Text(), nullable=True),
         sa.Column("lease_until", sa.Double(), nullable=True),
         sa.Column("stored_at", sa.DateTime(timezone=True), nullable=False),
@@ -64,6 +81,13 @@ def upgrade() -> None:
         )
 
     op.create_table(
+        "lease",
+        sa.Column("name", sa.Text(), nullable=False),
+        sa.Column("holder", sa.Text(), nullable=False),
+        sa.Column("until", sa.Double(), nullable=False),
+        sa.PrimaryKeyConstraint("name", name=op.f("pk_lease")),
+    )
+    op.create_table(
         "note",
         sa.Column("name", sa.Text(), nullable=False),
         sa.Column("value", sa.JSON(none_as_null=True), nullable=False),
@@ -71,22 +95,22 @@ def upgrade() -> None:
     )
     op.create_table(
         "outbox",
-        sa.Column("id", sa.Integer(), nullable=False),
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("key", sa.Text(), nullable=False),
         sa.Column("chat", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
-        sa.Column("lane", sa.Integer(), nullable=False),
+        sa.Column("lane", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("kind", sa.Text(), nullable=False),
         sa.Column("method", sa.Text(), nullable=False),
         sa.Column("payload", sa.JSON(none_as_null=True), nullable=False),
-        sa.Column("edits", sa.Integer(), nullable=True),
+        sa.Column("edits", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
         sa.Column("state", sa.Text(), nullable=False),
         sa.Column("why", sa.Text(), nullable=True),
         sa.Column("late_after", sa.DateTime(timezone=True), nullable=True),
-        sa.Column("attempts", sa.Integer(), nullable=False),
+        sa.Column("attempts", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("next_at", sa.Double(), nullable=False),
         sa.Column("worker", sa.Text(), nullable=True),
         sa.Column("lease_until", sa.Double(), nullable=True),
-        sa.Column("message_id", sa.Integer(), nullable=True),
+        sa.Column("message_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
         sa.Column("made_at", sa.DateTime(timezone=True), nullable=False),
         sa.Column("sent_at", sa.DateTime(timezone=True), nullable=True),
         sa.ForeignKeyConstraint(["edits"], ["outbox.id"], name=op.f("fk_outbox_edits_outbox")),
@@ -139,7 +163,7 @@ def upgrade() -> None:
 
     op.create_table(
         "person",
-        sa.Column("id", sa.Integer(), nullable=False),
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("chat", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("label", sa.Text(), nullable=False),
         sa.Column("language", sa.Text(), nullable=False),
@@ -153,9 +177,9 @@ def upgrade() -> None:
     )
     op.create_table(
         "coach",
-        sa.Column("id", sa.Integer(), nullable=False),
-        sa.Column("person_id", sa.Integer(), nullable=False),
-        sa.Column("digest_weekday", sa.Integer(), nullable=False),
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("person_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("digest_weekday", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("created_at", sa.DateTime(timezone=True), nullable=False),
         sa.ForeignKeyConstraint(["person_id"], ["person.id"], name=op.f("fk_coach_person_id_person")),
         sa.PrimaryKeyConstraint("id", name=op.f("pk_coach")),
@@ -163,10 +187,10 @@ def upgrade() -> None:
     )
     op.create_table(
         "coach_link",
-        sa.Column("id", sa.Integer(), nullable=False),
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("token_hash", sa.Text(), nullable=False),
         sa.Column("expires_at", sa.DateTime(timezone=True), nullable=False),
-        sa.Column("used_by", sa.Integer(), nullable=True),
+        sa.Column("used_by", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
         sa.Column("used_at", sa.DateTime(timezone=True), nullable=True),
         sa.ForeignKeyConstraint(["used_by"], ["person.id"], name=op.f("fk_coach_link_used_by_person")),
         sa.PrimaryKeyConstraint("id", name=op.f("pk_coach_link")),
@@ -174,8 +198,8 @@ def upgrade() -> None:
     )
     op.create_table(
         "consent",
-        sa.Column("id", sa.Integer(), nullable=False),
-        sa.Column("person_id", sa.Integer(), nullable=False),
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("person_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("text_version", sa.Text(), nullable=False),
         sa.Column("language", sa.Text(), nullable=False),
         sa.Column("given_at", sa.DateTime(timezone=True), nullable=False),
@@ -188,8 +212,8 @@ def upgrade() -> None:
 
     op.create_table(
         "programme_version",
-        sa.Column("id", sa.Integer(), nullable=False),
-        sa.Column("coach_id", sa.Integer(), nullable=False),
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("coach_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("digest", sa.Text(), nullable=False),
         sa.Column("title", sa.Text(), nullable=False),
         sa.Column("source", sa.Text(), nullable=False),
@@ -201,12 +225,12 @@ def upgrade() -> None:
     )
     op.create_table(
         "invite",
-        sa.Column("id", sa.Integer(), nullable=False),
-        sa.Column("coach_id", sa.Integer(), nullable=False),
-        sa.Column("version_id", sa.Integer(), nullable=False),
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("coach_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("version_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("token_hash", sa.Text(), nullable=False),
-        sa.Column("places", sa.Integer(), nullable=False),
-        sa.Column("used", sa.Integer(), nullable=False),
+        sa.Column("places", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("used", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("expires_at", sa.DateTime(timezone=True), nullable=False),
         sa.ForeignKeyConstraint(["coach_id"], ["coach.id"], name=op.f("fk_invite_coach_id_coach")),
         sa.ForeignKeyConstraint(
@@ -220,15 +244,15 @@ def upgrade() -> None:
 
     op.create_table(
         "course",
-        sa.Column("id", sa.Integer(), nullable=False),
-        sa.Column("person_id", sa.Integer(), nullable=False),
-        sa.Column("coach_id", sa.Integer(), nullable=False),
-        sa.Column("version_id", sa.Integer(), nullable=False),
-        sa.Column("invite_id", sa.Integer(), nullable=True),
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("person_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("coach_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("version_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("invite_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
         sa.Column("state", sa.Text(), nullable=False),
-        sa.Column("day", sa.Integer(), nullable=False),
-        sa.Column("level", sa.Integer(), nullable=False),
-        sa.Column("rests_taken", sa.Integer(), nullable=False),
+        sa.Column("day", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("level", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("rests_taken", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("starts_on", sa.Date(), nullable=True),
         sa.Column("screened", sa.Text(), nullable=True),
         sa.Column("paused", sa.Text(), nullable=True),
@@ -254,18 +278,18 @@ def upgrade() -> None:
 
     op.create_table(
         "ledger",
-        sa.Column("id", sa.Integer(), nullable=False),
-        sa.Column("course_id", sa.Integer(), nullable=False),
-        sa.Column("person_id", sa.Integer(), nullable=False),
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("course_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("person_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("local_date", sa.Date(), nullable=False),
         sa.Column("zone", sa.Text(), nullable=False),
         sa.Column("kind", sa.Text(), nullable=False),
-        sa.Column("day", sa.Integer(), nullable=True),
-        sa.Column("level", sa.Integer(), nullable=False),
+        sa.Column("day", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
+        sa.Column("level", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("prescribed", sa.Boolean(), nullable=False),
         sa.Column("morning", sa.Text(), nullable=True),
         sa.Column("decision", sa.JSON(none_as_null=True), nullable=True),
-        sa.Column("outbox_id", sa.Integer(), nullable=True),
+        sa.Column("outbox_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
         sa.Column("made_at", sa.DateTime(timezone=True), nullable=False),
         sa.ForeignKeyConstraint(["course_id"], ["course.id"], name=op.f("fk_ledger_course_id_course")),
         sa.ForeignKeyConstraint(["outbox_id"], ["outbox.id"], name=op.f("fk_ledger_outbox_id_outbox")),
@@ -276,13 +300,13 @@ def upgrade() -> None:
     )
     op.create_table(
         "alert",
-        sa.Column("id", sa.Integer(), nullable=False),
-        sa.Column("course_id", sa.Integer(), nullable=False),
-        sa.Column("ledger_id", sa.Integer(), nullable=True),
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("course_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("ledger_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
         sa.Column("cause", sa.Text(), nullable=False),
         sa.Column("at_once", sa.Boolean(), nullable=False),
         sa.Column("facts", sa.JSON(none_as_null=True), nullable=False),
-        sa.Column("events", sa.Integer(), nullable=False),
+        sa.Column("events", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("opened_at", sa.DateTime(timezone=True), nullable=False),
         sa.Column("told_at", sa.DateTime(timezone=True), nullable=True),
         sa.Column("closed_at", sa.DateTime(timezone=True), nullable=True),
@@ -301,11 +325,11 @@ def upgrade() -> None:
 
     op.create_table(
         "answer",
-        sa.Column("id", sa.Integer(), nullable=False),
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("update_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
-        sa.Column("n", sa.Integer(), nullable=False),
-        sa.Column("person_id", sa.Integer(), nullable=False),
-        sa.Column("ledger_id", sa.Integer(), nullable=True),
+        sa.Column("n", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("person_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("ledger_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
         sa.Column("field", sa.Text(), nullable=False),
         sa.Column("value", sa.Text(), nullable=False),
         sa.Column("at", sa.DateTime(timezone=True), nullable=False),
@@ -320,17 +344,17 @@ def upgrade() -> None:
 
     op.create_table(
         "checkin",
-        sa.Column("id", sa.Integer(), nullable=False),
-        sa.Column("ledger_id", sa.Integer(), nullable=False),
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("ledger_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("completion", sa.Text(), nullable=True),
-        sa.Column("pain", sa.Integer(), nullable=True),
+        sa.Column("pain", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
         sa.Column("kind", sa.Text(), nullable=True),
         sa.Column("place", sa.Text(), nullable=True),
         sa.Column("side", sa.Text(), nullable=True),
         sa.Column("why", sa.Text(), nullable=True),
         sa.Column("half", sa.Boolean(), nullable=True),
         sa.Column("sore", sa.Boolean(), nullable=False),
-        sa.Column("tightness", sa.Integer(), nullable=True),
+        sa.Column("tightness", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
         sa.Column("flag", sa.Text(), nullable=True),
         sa.Column("flag_state", sa.Text(), nullable=True),
         sa.Column("odd", sa.Boolean(), nullable=False),
@@ -341,9 +365,9 @@ def upgrade() -> None:
     )
     op.create_table(
         "measure",
-        sa.Column("id", sa.Integer(), nullable=False),
-        sa.Column("course_id", sa.Integer(), nullable=False),
-        sa.Column("ledger_id", sa.Integer(), nullable=False),
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("course_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("ledger_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("measure", sa.Text(), nullable=False),
         sa.Column("value", sa.Double(), nullable=False),
         sa.Column("side", sa.Text(), nullable=True),
@@ -357,11 +381,11 @@ def upgrade() -> None:
 
     op.create_table(
         "overrule",
-        sa.Column("id", sa.Integer(), nullable=False),
-        sa.Column("course_id", sa.Integer(), nullable=False),
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("course_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("what", sa.Text(), nullable=False),
         sa.Column("note", sa.Text(), nullable=True),
-        sa.Column("seen_answer_id", sa.Integer(), nullable=True),
+        sa.Column("seen_answer_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
         sa.Column("at", sa.DateTime(timezone=True), nullable=False),
         sa.Column("applied_on", sa.Date(), nullable=True),
         sa.ForeignKeyConstraint(["course_id"], ["course.id"], name=op.f("fk_overrule_course_id_course")),

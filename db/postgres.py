@@ -1,0 +1,151 @@
+"""PostgreSQL: many processes on one database; each change in a transaction of its own, news by LISTEN and NOTIFY."""
+
+from __future__ import annotations
+
+import asyncio
+import logging
+from collections.abc import AsyncIterator
+from contextlib import asynccontextmanager, suppress
+from typing import Any, TypeVar
+
+from sqlalchemy import text
+from sqlalchemy.engine import URL
+from sqlalchemy.ext.asyncio import AsyncEngine, AsyncSession, create_async_engine
+
+from db.news import News
+from db.trouble import clashed, steadily
+from db.writer import Job, Running, WriterClosed, refuse_nested
+
+T = TypeVar("T")
+
+CHANNEL = "easeward"
+"""The channel of NOTIFY; its payload is a topic."""
+
+CONNECTIONS = 8
+"""At most so many connections of one process to write, and as many to read. Our own choice."""
+
+CLASHES_BORNE = 10
+"""A transaction that loses against others is run again at most so often. Our own choice."""
+
+POOL_SECONDS = 30.0
+CONNECT_SECONDS = 10.0
+
+log = logging.getLogger(__name__)
+
+
+@asynccontextmanager
+async def writing(address: URL, *, connections: int = CONNECTIONS) -> AsyncIterator[AsyncEngine]:
+    """An engine whose transactions change the database."""
+    engine = create_async_engine(
+        address,
+        pool_size=connections,
+        max_overflow=0,
+        pool_timeout=POOL_SECONDS,
+        hide_parameters=True,
+        connect_args={"timeout": CONNECT_SECONDS, "server_settings": {"timezone": "UTC"}},
+    )
+    try:
+        yield engine
+    finally:
+        await engine.dispose()
+
+
+@asynccontextmanager
+async def reading(address: URL) -> AsyncIterator[AsyncEngine]:
+    """An engine whose transactions see one moment of the database and cannot change it."""
+    async with writing(address) as engine:
+        yield engine.execution_options(isolation_level="REPEATABLE READ", postgresql_readonly=True)
+
+
+class Transactions:
+    """Runs what it is given in transactions of their own, many at once."""
+
+    def __init__(self, engine: AsyncEngine) -> None:
+        self._engine = engine
+        self._running: set[asyncio.Task[Any]] = set()
+        self._closing = False
+
+    async def write(self, job: Job[T]) -> T:
+        """Run `job` and return its result after the commit; its exception undoes it.
+
+        A caller that is cancelled does not undo its job. A job that lost against another transaction is run again.
+        Raises `NestedWrite` inside another job and `WriterClosed` after `stop`.
+        """
+        refuse_nested()
+        if self._closing:
+            raise WriterClosed("the writer has stopped: nothing was written")
+        task = asyncio.create_task(self._again(job))
+        self._running.add(task)
+        task.add_done_callback(self._running.discard)
+        return await asyncio.shield(task)
+
+    async def stop(self) -> None:
+        """Finish what runs, refuse what comes later."""
+        self._closing = True
+        await asyncio.gather(*self._running, return_exceptions=True)
+
+    async def _again(self, job: Job[T]) -> T:
+        for _ in range(CLASHES_BORNE):
+            try:
+                return await self._once(job)
+            except Exception as error:
+                if not clashed(error):
+                    raise
+                log.info("transaction-again", extra={"error": type(error).__name__})
+        return await self._once(job)
+
+    async def _once(self, job: Job[T]) -> T:
+        async with self._engine.connect() as connection, connection.begin():
+            session = AsyncSession(
+                bind=connection, join_transaction_mode="conditional_savepoint", expire_on_commit=False
+            )
+            running = Running(session)
+            result = await running.run(job)
+            for topic in running.topics:
+                await connection.execute(_NOTIFY, {"channel": CHANNEL, "topic": topic})
+        return result
+
+
+_NOTIFY = text("SELECT pg_notify(:channel, :topic)")
+
+
+class Listener:
+    """Passes on what any process announces. While its connection is away nothing is heard, and then everyone wakes."""
+
+    def __init__(self, engine: AsyncEngine, news: News) -> None:
+        self._engine = engine
+        self._news = news
+        self._task: asyncio.Task[None] | None = None
+
+    async def start(self) -> None:
+        """Begin to listen; returns when the first connection does."""
+        ready: asyncio.Future[None] = asyncio.get_running_loop().create_future()
+        self._task = asyncio.create_task(self._listen_on(ready), name="easeward-listener")
+        await asyncio.wait([self._task, ready], return_when=asyncio.FIRST_COMPLETED)
+        if self._task.done():
+            self._task.result()
+
+    async def stop(self) -> None:
+        """Listen no longer."""
+        if self._task is not None:
+            self._task.cancel()
+            with suppress(asyncio.CancelledError):
+                await self._task
+
+    async def _listen_on(self, ready: asyncio.Future[None]) -> None:
+        await self._once(ready)
+        while True:
+            log.warning("listening-again")
+            await steadily(lambda: self._once(None))
+
+    async def _once(self, ready: asyncio.Future[None] | None) -> None:
+        gone = asyncio.Event()
+        async with self._engine.connect() as connection:
+            raw: Any = (await connection.get_raw_connection()).driver_connection
+            raw.add_termination_listener(lambda _connection: gone.set())
+            await raw.add_listener(CHANNEL, lambda _connection, _pid, _channel, topic: self._news.spread([topic]))
+            if ready is not None:
+                ready.set_result(None)
+            self._news.wake_all()
+            await gone.wait()
+            await connection.invalidate()

@@ -1,0 +1,25 @@
+"""Fixtures of all tests: `store` runs a test once on each kind of database."""
+
+from __future__ import annotations
+
+from collections.abc import AsyncIterator, Iterator
+
+import pytest
+
+from tests.postgres import Server, serving
+from tests.stores import Databases, Files, Place, kept_in
+
+
+@pytest.fixture(scope="session")
+def postgres() -> Iterator[Server]:
+    """The tests' own PostgreSQL server, started when the first test asks for it."""
+    with serving() as server:
+        yield server
+
+
+@pytest.fixture(params=["sqlite", "postgresql"])
+async def store(request: pytest.FixtureRequest) -> AsyncIterator[Place]:
+    """The kind of database that a test's databases are kept in; the test runs once on each."""
+    place = Files() if request.param == "sqlite" else Databases(request.getfixturevalue("postgres"))
+    async with kept_in(place) as here:
+        yield here
