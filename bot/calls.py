@@ -1,21 +1,19 @@
-"""From a stored message to the chat library's call: JSON becomes typed arguments, a file its bytes or a known id."""
+"""From a stored message to a request of the Bot API, and from its answer to what it means for the message."""
 
 from __future__ import annotations
 
 import base64
+import json
 from collections.abc import Mapping
 from dataclasses import dataclass
+from functools import cache
 from typing import Any
 
-from telegram import InlineKeyboardMarkup, InputFile, LinkPreviewOptions, Message
-
+from db.delivery import Failure, Reason
 from db.outbox import METHODS, Letter
 
 _FILES: Mapping[str, str] = {"send_photo": "photo", "send_document": "document"}
-"""The argument of a method that carries a file."""
-
-_TYPES: Mapping[str, Any] = {"reply_markup": InlineKeyboardMarkup, "link_preview_options": LinkPreviewOptions}
-"""The arguments that the library wants in a type of its own."""
+"""The field of a method that carries a file."""
 
 _OURS = frozenset({"again"})
 """What only the outbox reads."""
@@ -29,43 +27,67 @@ class File:
     file_id: str | None
 
 
+@dataclass(frozen=True, slots=True)
+class Upload:
+    """A file that goes along with a request, under the name of a field."""
+
+    field: str
+    filename: str
+    body: bytes
+
+
+@dataclass(frozen=True, slots=True)
+class Call:
+    """A request: the method in the platform's spelling, its fields, and a file if it brings one."""
+
+    method: str
+    fields: Mapping[str, Any]
+    upload: Upload | None = None
+
+
 def attachment_of(letter: Letter) -> str | None:
     """The digest of the kept file that a message carries; None for one without a file or with its own bytes."""
     field = _FILES.get(letter.method)
     return None if field is None else letter.payload[field].get("attachment")
 
 
-def arguments_of(letter: Letter, file: File | None) -> dict[str, Any]:
-    """What the method is called with. Raises `LookupError` or `ValueError` for a message that nobody could send."""
+def call_of(letter: Letter, file: File | None) -> Call:
+    """The request for a message. Raises `LookupError` or `ValueError` for a message that nobody could send."""
     if letter.method not in METHODS:
         raise ValueError(f"message {letter.id} asks for {letter.method!r}, which is not sent")
-    arguments = {name: _typed(name, value) for name, value in letter.payload.items() if name not in _OURS}
+    fields = {name: value for name, value in letter.payload.items() if name not in _OURS and value is not None}
     if letter.method != "answer_callback_query":
-        arguments["chat_id"] = letter.chat
+        fields["chat_id"] = letter.chat
     if letter.method.startswith("edit_"):
-        arguments["message_id"] = _edited(letter)
+        fields["message_id"] = _edited(letter)
     field = _FILES.get(letter.method)
-    return arguments if field is None else arguments | {field: _content(arguments[field], file)}
+    if field is None:
+        return Call(_spelled(letter.method), fields)
+    stored = fields.pop(field)
+    if file is not None and file.file_id is not None:
+        return Call(_spelled(letter.method), fields | {field: file.file_id})
+    body = file.body if file is not None else base64.b64decode(stored["base64"], validate=True)
+    return Call(_spelled(letter.method), fields, Upload(field, stored["filename"], body))
 
 
-def uploaded(letter: Letter, message: Message | None) -> tuple[str, str] | None:
-    """The digest of a sent file and the id under which the platform keeps it; None if there is nothing to note."""
-    digest = attachment_of(letter)
-    if digest is None or message is None:
+def file_id_of(result: Any) -> str | None:
+    """The id under which the platform keeps the file of a message that was sent; None if there is none."""
+    if not isinstance(result, Mapping):
         return None
-    kept = message.photo[-1] if message.photo else message.document
-    return None if kept is None else (digest, kept.file_id)
+    photo = result.get("photo")
+    kept = photo[-1] if photo else result.get("document")
+    return kept["file_id"] if kept else None
 
 
-def _content(stored: Mapping[str, str], file: File | None) -> InputFile | str:
-    if file is None:
-        return InputFile(base64.b64decode(stored["base64"], validate=True), filename=stored["filename"])
-    return file.file_id or InputFile(file.body, filename=stored["filename"])
+def message_id_of(result: Any) -> int | None:
+    """The number of the message that was sent or changed; None where the answer is only yes."""
+    return result.get("message_id") if isinstance(result, Mapping) else None
 
 
-def _typed(name: str, value: Any) -> Any:
-    kind = _TYPES.get(name)
-    return value if kind is None or value is None else kind.de_json(value, None)
+@cache
+def _spelled(method: str) -> str:
+    first, *others = method.split("_")
+    return first + "".join(part.capitalize() for part in others)
 
 
 def _edited(letter: Letter) -> int:
@@ -73,3 +95,56 @@ def _edited(letter: Letter) -> int:
     if found is None:
         raise ValueError(f"message {letter.id} edits a message that has no id")
     return int(found)
+
+
+# --- the platform's answer --------------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class Accepted:
+    """The platform did what it was asked; `result` as it answered."""
+
+    result: Any
+
+
+def outcome_of(status: int, body: bytes) -> Accepted | Failure:
+    """What an answer means for the message (Bot API, "Making requests").
+
+    An answer that cannot be read counts as lost: the message may have arrived.
+    """
+    try:
+        answer = json.loads(body)
+        description = str(answer.get("description", "")).lower()
+        parameters = answer.get("parameters") or {}
+    except (ValueError, AttributeError):
+        answer, description, parameters = None, "", {}
+    if status == 200:
+        readable = answer is not None and answer.get("ok") is True
+        return Accepted(answer.get("result")) if readable else Failure(Reason.ANSWER_LOST, "Unreadable")
+    if status == 429:
+        return Failure(Reason.TOO_MANY, "TooMany", _seconds(parameters))
+    if status == 403:
+        return Failure(Reason.BLOCKED, "Forbidden")
+    if status in (401, 404):
+        return Failure(Reason.TOKEN_REFUSED, "TokenRefused")
+    if status == 400:
+        return Failure(_bad_request(description), "BadRequest")
+    return Failure(Reason.SERVER_ERROR, f"Status{status}")
+
+
+def _seconds(parameters: Mapping[str, Any]) -> float:
+    """For how long to send nothing; a second if the platform says nothing that can be read."""
+    try:
+        return float(parameters["retry_after"])
+    except (KeyError, TypeError, ValueError):
+        return 1.0
+
+
+def _bad_request(text: str) -> Reason:
+    if "message is not modified" in text:
+        return Reason.NOT_MODIFIED
+    if "query is too old" in text or "query id is invalid" in text:
+        return Reason.QUERY_TOO_OLD
+    if "chat not found" in text:
+        return Reason.BLOCKED
+    return Reason.BAD_REQUEST

@@ -5,21 +5,21 @@ from __future__ import annotations
 import asyncio
 import logging
 import secrets
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from typing import Any, TypeVar
 
 from sqlalchemy.exc import IntegrityError
 from sqlalchemy.ext.asyncio import AsyncSession
-from telegram import Bot, InputFile, Message
-from telegram.error import BadRequest, Forbidden, InvalidToken, NetworkError, TelegramError, TimedOut
+from telegram import Bot
 
-from bot.calls import File, arguments_of, attachment_of, uploaded
+from bot.calls import Accepted, Call, File, attachment_of, call_of, file_id_of, message_id_of, outcome_of
 from bot.clocks import Calendar, Machine
 from bot.pulling import POLL_SECONDS, Puller
-from bot.transport import NeverConnected, TooMany
+from bot.transport import AiohttpRequest, AnswerLost, NeverConnected
 from db import outbox, pace
 from db.attachments import found, remember_upload
 from db.budget import Budget, Log, budget_of
+from db.claims import Ask, claims
 from db.delivery import Failure, Kind, Reason, State
 from db.engine import Database
 from db.outbox import Letter, Mark, OnUnreachable
@@ -62,7 +62,10 @@ class Sender(Puller[Letter]):
     ) -> None:
         topics = (outbox.TOPIC, pace.TOPIC)
         super().__init__(database, topics=topics, concurrency=AHEAD * concurrency, least=concurrency)
+        if not isinstance(bot.request, AiohttpRequest):
+            raise TypeError(f"the sender needs our own transport, not {type(bot.request).__name__}")
         self._bot = bot
+        self._transport = bot.request
         self._calendar = calendar
         self._machine = machine
         self._worker = f"{worker}-{secrets.token_hex(4)}"
@@ -94,39 +97,26 @@ class Sender(Puller[Letter]):
         """As many due messages as budget and concurrency allow."""
         now = self._machine.now()
         self._log.forget(now)
+        ask = Ask(
+            worker=self._worker,
+            most=self._per_second,
+            limit=limit,
+            log=self._log,
+            lease_seconds=LEASE_SECONDS,
+            machine_now=now,
+            now=self._calendar.now(),
+            tidy=now - self._tidied_at >= TIDY_SECONDS,
+        )
         try:
-            self._budget, letters = await self.database.write(lambda session: self._claimed(session, limit, now))
+            got = await self.database.merged(claims, ask)
         except IntegrityError:
             log.info("claim-again")  # another worker has just taken a message of the same chat
             self.wake()
             return []
-        self._log.grant([letter.id for letter in letters], now)
-        return letters
-
-    async def _claimed(self, session: AsyncSession, limit: int, now: float) -> tuple[Budget, list[Letter]]:
-        budget = await pace.locked(session, self._per_second)
-        before = budget.as_json()
-        granted = budget.take(limit, self._worker, self._log, now=now)
-        letters = await self._taken(session, granted, now)
-        budget.settle(self._worker, granted - len(letters))
-        if budget.as_json() != before:
-            await pace.keep(session, budget)
-        return budget, letters
-
-    async def _taken(self, session: AsyncSession, granted: int, now: float) -> list[Letter]:
-        calendar_now = self._calendar.now()
-
-        async def claim() -> list[Letter]:
-            return await outbox.claim(
-                session, self._worker, machine_now=now, now=calendar_now, lease_seconds=LEASE_SECONDS, limit=granted
-            )
-
-        letters = await claim() if granted else []
-        if letters and now - self._tidied_at < TIDY_SECONDS:
-            return letters
-        self._tidied_at = now
-        freed = await outbox.tidy(session, machine_now=now, now=calendar_now)
-        return await claim() if freed and granted and not letters else letters
+        self._budget = got.budget
+        self._tidied_at = now if got.tidied else self._tidied_at
+        self._log.grant([letter.id for letter in got.letters], now)
+        return got.letters
 
     async def idle_seconds(self) -> float:
         """Until the budget, a paced chat or a message in backoff is ready, five seconds at most."""
@@ -147,14 +137,14 @@ class Sender(Puller[Letter]):
                 self.wake()
                 return
             try:
-                arguments = arguments_of(row, await self._file(row))
+                call = call_of(row, await self._file(row))
             except (AttributeError, LookupError, TypeError, ValueError) as error:
                 self._log.drop(row.id)
                 await self._failed(row, Failure(Reason.BROKEN, type(error).__name__))
                 return
             if await self._mark(row, State.SENDING):
                 self._log.leaves(row.id, self._machine.now())
-                await self._request(row, arguments)
+                await self._request(row, call)
             else:
                 self._log.drop(row.id)
                 log.warning("lease-lost", extra={"outbox": row.id})
@@ -164,28 +154,32 @@ class Sender(Puller[Letter]):
         now = self._machine.now()
         return now < self._budget.paused_until or self._log.too_late(letter.id, now)
 
-    async def _request(self, letter: Letter, arguments: Mapping[str, Any]) -> None:
+    async def _request(self, letter: Letter, call: Call) -> None:
         try:
-            result = await getattr(self._bot, letter.method)(**arguments)
+            status, body = await self._transport.call(f"{self._bot.base_url}/{call.method}", call.fields, call.upload)
+            outcome = outcome_of(status, body)
         except asyncio.CancelledError:
             await self._failed(letter, Failure(Reason.ANSWER_LOST, "Stopped"))
             raise
-        except TelegramError as error:
-            await self._failed(letter, failure_of(error))
+        except NeverConnected as error:
+            outcome = Failure(Reason.NEVER_CONNECTED, type(error).__name__)
+        except AnswerLost as error:
+            outcome = Failure(Reason.ANSWER_LOST, type(error).__name__)
         except Exception as error:
-            await self._failed(letter, Failure(Reason.BROKEN, type(error).__name__))
+            outcome = Failure(Reason.BROKEN, type(error).__name__)
+        if isinstance(outcome, Accepted):
+            await self._sent(letter, call, outcome.result)
         else:
-            await self._sent(letter, result, fresh=any(isinstance(one, InputFile) for one in arguments.values()))
+            await self._failed(letter, outcome)
 
-    async def _sent(self, letter: Letter, result: object, *, fresh: bool) -> None:
-        message = result if isinstance(result, Message) else None
+    async def _sent(self, letter: Letter, call: Call, result: Any) -> None:
         paced = self._chat_pace and letter.kind is not Kind.TAP
         free_at = self._machine.now() + self._chat_pace if paced else 0.0
-        upload = uploaded(letter, message) if fresh else None
-        if upload is not None:
-            digest, file_id = upload
-            await self._write(lambda session: remember_upload(session, digest, self._way(letter), file_id))
-        if not await self._mark(letter, State.SENT, message.message_id if message else None, free_at):
+        digest, file_id = attachment_of(letter), file_id_of(result)
+        if call.upload is not None and digest is not None and file_id is not None:
+            way = self._way(letter)
+            await self._write(lambda session: remember_upload(session, digest, way, file_id))
+        if not await self._mark(letter, State.SENT, message_id_of(result), free_at):
             log.warning("sent-after-lease", extra={"outbox": letter.id})
 
     async def _mark(self, letter: Letter, to: State, message_id: int | None = None, free_at: float = 0.0) -> bool:
@@ -231,36 +225,3 @@ class Sender(Puller[Letter]):
         state = following.state if following else "lease-lost"
         log.info("send-failed", extra={"outbox": letter.id, "reason": str(failure.reason), "state": str(state)})
         return budget
-
-
-def failure_of(error: TelegramError) -> Failure:
-    """What an error of the platform or of the way to it means for a message.
-
-    The library raises a bare TelegramError for an answer that it cannot read: the message may have arrived.
-    """
-    name = type(error).__name__
-    if isinstance(error, TooMany):
-        return Failure(Reason.TOO_MANY, name, error.seconds)
-    if isinstance(error, Forbidden):
-        return Failure(Reason.BLOCKED, name)
-    if isinstance(error, InvalidToken):
-        return Failure(Reason.TOKEN_REFUSED, name)
-    if isinstance(error, BadRequest):
-        return Failure(_bad_request(str(error).lower()), name)
-    if isinstance(error, NeverConnected):
-        return Failure(Reason.NEVER_CONNECTED, name)
-    if isinstance(error, TimedOut):
-        return Failure(Reason.ANSWER_LOST, name)
-    if isinstance(error, NetworkError):
-        return Failure(Reason.SERVER_ERROR, name)
-    return Failure(Reason.ANSWER_LOST if type(error) is TelegramError else Reason.BROKEN, name)
-
-
-def _bad_request(text: str) -> Reason:
-    if "message is not modified" in text:
-        return Reason.NOT_MODIFIED
-    if "query is too old" in text or "query id is invalid" in text:
-        return Reason.QUERY_TOO_OLD
-    if "chat not found" in text:
-        return Reason.BLOCKED
-    return Reason.BAD_REQUEST

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import json
 import logging
+from collections.abc import Mapping
 from http import HTTPStatus
 from typing import Any, TypeVar
 
@@ -14,6 +15,7 @@ import aiohttp
 from telegram.error import NetworkError, TelegramError, TimedOut
 from telegram.request import BaseRequest, RequestData
 
+from bot.calls import Upload
 from db.writer import inside_write
 
 T = TypeVar("T")
@@ -56,6 +58,7 @@ class AiohttpRequest(BaseRequest):
         self._connections = connections
         self._read_timeout = read_timeout
         self._connect_timeout = connect_timeout
+        self._timeout = aiohttp.ClientTimeout(total=None, connect=connect_timeout, sock_read=read_timeout)
         self._session: aiohttp.ClientSession | None = None
 
     @property
@@ -92,34 +95,46 @@ class AiohttpRequest(BaseRequest):
         A wait for a free connection counts into the time to connect; there is no time limit for writing apart
         from that for the answer.
         """
-        if inside_write():
-            raise CallInsideWrite("no call to the platform inside a write: put a row into the outbox")
         timeout = aiohttp.ClientTimeout(
             total=None,
             connect=_or(connect_timeout, self._connect_timeout),
             sock_read=_or(read_timeout, self._read_timeout),
         )
+        sent = None if request_data is None else _form(request_data)
+        status, body = await self._ask(method, url, timeout, data=sent)
+        if status == HTTPStatus.TOO_MANY_REQUESTS:
+            raise TooMany(_retry_after(body))
+        return status, body
+
+    async def call(self, url: str, fields: Mapping[str, Any], upload: Upload | None = None) -> tuple[int, bytes]:
+        """Asks for a method with fields as JSON holds them, and a file if there is one; whatever the answer's status.
+
+        Raises `NeverConnected`, `AnswerLost` or `CallInsideWrite`.
+        """
+        if upload is None:
+            return await self._ask("POST", url, self._timeout, data=json.dumps(fields).encode(), headers=_JSON)
+        form = aiohttp.FormData(
+            {name: value if isinstance(value, str) else json.dumps(value) for name, value in fields.items()}
+        )
+        form.add_field(upload.field, upload.body, filename=upload.filename, content_type="application/octet-stream")
+        return await self._ask("POST", url, self._timeout, data=form)
+
+    async def _ask(self, method: str, url: str, timeout: aiohttp.ClientTimeout, **sent: Any) -> tuple[int, bytes]:
+        if inside_write():
+            raise CallInsideWrite("no call to the platform inside a write: put a row into the outbox")
+        if self._session is None:
+            raise NeverConnected("never connected: the transport is not open")
         try:
-            status, body = await self._ask(url, method, request_data, timeout)
-            if status != HTTPStatus.TOO_MANY_REQUESTS:
-                return status, body
-            failure: TelegramError = TooMany(_retry_after(body))
+            async with self._session.request(method, url, timeout=timeout, allow_redirects=False, **sent) as answer:
+                return answer.status, await _body(answer)
         except _NEVER_CONNECTED as error:
-            failure = NeverConnected(f"never connected: {type(error).__name__}")
+            failure: TelegramError = NeverConnected(f"never connected: {type(error).__name__}")
         except (aiohttp.ClientError, TimeoutError, OSError) as error:
             failure = AnswerLost(f"answer lost: {type(error).__name__}")
         raise failure
 
-    async def _ask(
-        self, url: str, method: str, data: RequestData | None, timeout: aiohttp.ClientTimeout
-    ) -> tuple[int, bytes]:
-        if self._session is None:
-            raise NeverConnected("never connected: the transport is not open")
-        sent = None if data is None else _form(data)
-        async with self._session.request(method, url, data=sent, timeout=timeout, allow_redirects=False) as answer:
-            return answer.status, await _body(answer)
 
-
+_JSON = {"Content-Type": "application/json"}
 _NEVER_CONNECTED = (aiohttp.ClientConnectorError, aiohttp.ConnectionTimeoutError, aiohttp.InvalidURL)
 
 
@@ -137,6 +152,8 @@ def _form(data: RequestData) -> aiohttp.FormData | dict[str, str]:
 
 
 async def _body(answer: aiohttp.ClientResponse) -> bytes:
+    if answer.content_length is not None and answer.content_length <= LARGEST_ANSWER:
+        return await answer.read()
     chunks, size = [], 0
     async for chunk in answer.content.iter_chunked(2**16):
         size += len(chunk)

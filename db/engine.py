@@ -18,6 +18,7 @@ from db.news import News
 from db.writer import Job, Merger, Writer
 
 T = TypeVar("T")
+R = TypeVar("R")
 
 
 class UnfitDatabase(ValueError):
@@ -59,7 +60,7 @@ class Database:
         """
         return await self.writes.write(job)
 
-    async def merged(self, merger: Merger[T], item: T) -> bool:
+    async def merged(self, merger: Merger[T, R], item: T) -> R:
         """Apply a small change together with its like: see `Writer.merged`."""
         return await self.writer.merged(merger, item)
 

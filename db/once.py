@@ -7,13 +7,22 @@ from typing import Any
 
 from sqlalchemy import Insert
 from sqlalchemy.dialects import postgresql, sqlite
-from sqlalchemy.ext.asyncio import AsyncSession
+from sqlalchemy.ext.asyncio import AsyncConnection, AsyncSession
 
 from db.schema import Base
 
+Executor = AsyncSession | AsyncConnection
+"""What runs a statement: a use case's session, or the connection on which the writer merges small changes."""
 
-def insert_unless_there(session: AsyncSession, table: type[Base], rows: Sequence[Mapping[str, Any]]) -> Insert:
+
+def on_sqlite(executor: Executor) -> bool:
+    """Whether statements go to SQLite; else they go to PostgreSQL."""
+    dialect = executor.dialect if isinstance(executor, AsyncConnection) else executor.get_bind().dialect
+    return dialect.name == "sqlite"
+
+
+def insert_unless_there(executor: Executor, table: type[Base], rows: Sequence[Mapping[str, Any]]) -> Insert:
     """A statement that inserts `rows` and leaves out those that break a unique constraint."""
-    if session.get_bind().dialect.name == "postgresql":
-        return postgresql.insert(table).values(list(rows)).on_conflict_do_nothing()
-    return sqlite.insert(table).values(list(rows)).on_conflict_do_nothing()
+    insert = (sqlite if on_sqlite(executor) else postgresql).insert(table)
+    statement: Insert = insert.values(list(rows)).on_conflict_do_nothing()
+    return statement

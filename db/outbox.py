@@ -10,7 +10,10 @@ from typing import Any
 
 from sqlalchemy import (
     ColumnElement,
+    Float,
+    Integer,
     Select,
+    Text,
     TextClause,
     and_,
     bindparam,
@@ -28,7 +31,7 @@ from sqlalchemy.ext.asyncio import AsyncConnection, AsyncSession
 from sqlalchemy.orm import aliased
 
 from db.delivery import ENOUGH, LANES, Failure, Kind, Next, Reason, State, after_failure, changed
-from db.once import insert_unless_there
+from db.once import Executor, insert_unless_there, on_sqlite
 from db.schema import ChatPace, Instant, Outbox, Person
 from db.writer import announce
 
@@ -136,36 +139,27 @@ def _check(method: str, payload: Mapping[str, Any], edits: int | None) -> None:
 
 
 async def claim(
-    session: AsyncSession, worker: str, *, machine_now: float, now: datetime, lease_seconds: float, limit: int
+    session: Executor, worker: str, *, machine_now: float, now: datetime, lease_seconds: float, limit: int
 ) -> list[Letter]:
     """Lease up to `limit` messages, one a chat, the most urgent lane first, then the oldest.
 
     What is late is left alone, and a chat within its pace gets no new message yet. A message in backoff holds up
     its own lane of its chat, until it has failed too often.
     """
-    chosen = _ready(machine_now, now).order_by(Outbox.lane, Outbox.id).limit(limit)
-    statement = (
-        update(Outbox)
-        .where(Outbox.id.in_(chosen.with_for_update(skip_locked=True)))
-        .values(state=State.LEASED, worker=worker, lease_until=machine_now + lease_seconds)
-        .returning(
-            Outbox.id,
-            Outbox.chat,
-            Outbox.lane,
-            Outbox.kind,
-            Outbox.method,
-            Outbox.payload,
-            Outbox.attempts,
-            Outbox.edits,
-        )
-    )
-    rows = (await session.execute(statement, execution_options=_NO_SYNC)).all()
+    given = {
+        "machine_now": machine_now,
+        "now": now,
+        "most": limit,
+        "by": worker,
+        "until": machine_now + lease_seconds,
+    }
+    rows = (await session.execute(_CLAIM, given, execution_options=_NO_SYNC)).all()
     messages = await _message_ids(session, [row.edits for row in rows if row.edits is not None])
     letters = [_letter(row, messages.get(row.edits)) for row in rows]
     return sorted(letters, key=lambda letter: (letter.lane, letter.id))
 
 
-async def _message_ids(session: AsyncSession, ids: Sequence[int]) -> dict[int, int | None]:
+async def _message_ids(session: Executor, ids: Sequence[int]) -> dict[int, int | None]:
     if not ids:
         return {}
     rows = await session.execute(select(Outbox.id, Outbox.message_id).where(Outbox.id.in_(ids)))
@@ -177,25 +171,35 @@ def _letter(row: Any, message_id: int | None) -> Letter:
     return Letter(id_, chat, lane, Kind(kind), method, payload, attempts, message_id)
 
 
-def _ready(machine_now: float, now: datetime) -> Select[int]:
+_MACHINE_NOW = bindparam("machine_now", type_=Float())
+_NOW = bindparam("now", type_=Instant())
+
+
+def _ready() -> Select[int]:
+    """What may be sent at `machine_now` and `now`, the most urgent lane first, then the oldest; at most `most`."""
     in_flight = aliased(Outbox)
-    paced = exists().where(ChatPace.chat == Outbox.chat, ChatPace.free_at > machine_now)
-    return select(Outbox.id).where(
-        Outbox.state == _WAITING,
-        Outbox.next_at <= machine_now,
-        or_(Outbox.late_after.is_(None), Outbox.late_after > now),
-        _has_its_message(Outbox),
-        or_(Outbox.kind == Kind.TAP, ~paced),
-        ~exists().where(in_flight.chat == Outbox.chat, in_flight.state.in_([_LEASED, _SENDING])),
-        ~_held_up(machine_now),
+    paced = exists().where(ChatPace.chat == Outbox.chat, ChatPace.free_at > _MACHINE_NOW)
+    return (
+        select(Outbox.id)
+        .where(
+            Outbox.state == _WAITING,
+            Outbox.next_at <= _MACHINE_NOW,
+            or_(Outbox.late_after.is_(None), Outbox.late_after > _NOW),
+            _has_its_message(Outbox),
+            or_(Outbox.kind == Kind.TAP, ~paced),
+            ~exists().where(in_flight.chat == Outbox.chat, in_flight.state.in_([_LEASED, _SENDING])),
+            ~_held_up(),
+        )
+        .order_by(Outbox.lane, Outbox.id)
+        .limit(bindparam("most", type_=Integer()))
     )
 
 
-def _held_up(machine_now: float) -> ColumnElement[bool]:
+def _held_up() -> ColumnElement[bool]:
     """Whether something of the same chat goes before: it is ready too, or in backoff in the same lane."""
     ahead = aliased(Outbox)
-    ready = and_(ahead.next_at <= machine_now, _has_its_message(ahead))
-    in_backoff = and_(ahead.next_at > machine_now, ahead.lane == Outbox.lane, ahead.attempts < ENOUGH)
+    ready = and_(ahead.next_at <= _MACHINE_NOW, _has_its_message(ahead))
+    in_backoff = and_(ahead.next_at > _MACHINE_NOW, ahead.lane == Outbox.lane, ahead.attempts < ENOUGH)
     return exists().where(
         ahead.chat == Outbox.chat,
         ahead.state == _WAITING,
@@ -209,7 +213,29 @@ def _has_its_message(row: type[Outbox]) -> ColumnElement[bool]:
     return or_(row.edits.is_(None), exists().where(edited.id == row.edits, edited.message_id.is_not(None)))
 
 
-async def tidy(session: AsyncSession, *, machine_now: float, now: datetime) -> int:
+_CLAIM = (
+    update(Outbox)
+    .where(Outbox.id.in_(_ready().with_for_update(skip_locked=True)))
+    .values(
+        state=State.LEASED,
+        worker=bindparam("by", type_=Text()),
+        lease_until=bindparam("until", type_=Float()),
+    )
+    .returning(
+        Outbox.id,
+        Outbox.chat,
+        Outbox.lane,
+        Outbox.kind,
+        Outbox.method,
+        Outbox.payload,
+        Outbox.attempts,
+        Outbox.edits,
+    )
+)
+"""Built once: putting so large a statement together costs more than running it."""
+
+
+async def tidy(session: Executor, *, machine_now: float, now: datetime) -> int:
     """Skip what is late or has nothing left to edit, and recover what dead workers had; returns how many."""
     late = and_(Outbox.state == _WAITING, Outbox.late_after.is_not(None), Outbox.late_after <= now)
     edited = aliased(Outbox)
@@ -243,18 +269,18 @@ async def apply_marks(connection: AsyncConnection, marks: Sequence[Mark]) -> lis
 
 
 async def _apply_alike(connection: AsyncConnection, to: State, worker: str, marks: Sequence[Mark]) -> set[int]:
-    on_sqlite = connection.dialect.name == "sqlite"
+    to_sqlite = on_sqlite(connection)
     values: dict[str, Any] = {
         "rows": json.dumps([[mark.id, mark.message_id] for mark in marks]),
         "worker": worker,
         "at": max(mark.at for mark in marks),
     }
-    if not on_sqlite:
+    if not to_sqlite:
         values |= {"ids": [mark.id for mark in marks], "messages": [mark.message_id for mark in marks]}
         del values["rows"]
     if to is not State.SENT:
         del values["at"]
-    statement = _MARKS[to, "sqlite" if on_sqlite else "postgresql"]
+    statement = _MARKS[to, "sqlite" if to_sqlite else "postgresql"]
     return set((await connection.execute(statement, values)).scalars())
 
 
@@ -285,7 +311,7 @@ async def _pace(connection: AsyncConnection, marks: Sequence[Mark]) -> None:
     if not marks:
         return
     rows = [{"chat": chat, "free_at": free_at} for chat, free_at in {mark.chat: mark.free_at for mark in marks}.items()]
-    insert = (sqlite if connection.dialect.name == "sqlite" else postgresql).insert(ChatPace)
+    insert = (sqlite if on_sqlite(connection) else postgresql).insert(ChatPace)
     later = insert.on_conflict_do_update(index_elements=[ChatPace.chat], set_={"free_at": insert.excluded.free_at})
     await connection.execute(later, sorted(rows, key=lambda row: row["chat"]))
 
@@ -345,20 +371,21 @@ async def release(session: AsyncSession, worker: str) -> int:
     return freed
 
 
-async def recover(session: AsyncSession, *, machine_now: float, now: datetime, all_but: str | None = None) -> int:
+async def recover(session: Executor, *, machine_now: float, now: datetime, all_but: str | None = None) -> int:
     """Deal with what a dead worker was sending, as with a lost answer, and free what it had leased; returns how many.
 
     Dead is whose lease is over; with `all_but`, at the start of the only process, everyone but that worker.
     """
     dead = Outbox.lease_until <= machine_now if all_but is None else Outbox.worker != all_but
     in_flight = Outbox.state.in_([_LEASED, _SENDING])
-    rows = (await session.scalars(select(Outbox).where(in_flight, Outbox.state == _SENDING, dead))).all()
-    lost = Failure(Reason.ANSWER_LOST, "WorkerLost")
-    for row in rows:
-        following = after_failure(lost, kind=Kind(row.kind), attempts=row.attempts, marked_up=False)
-        for name, value in _columns(following, row.payload, machine_now, now).items():
-            setattr(row, name, value)
-    await session.flush()
+    lost = select(Outbox.id, Outbox.kind, Outbox.attempts, Outbox.payload).where(
+        in_flight, Outbox.state == _SENDING, dead
+    )
+    rows = (await session.execute(lost.with_for_update(skip_locked=True))).all()
+    for id_, kind, attempts, payload in rows:
+        worker_lost = Failure(Reason.ANSWER_LOST, "WorkerLost")
+        following = after_failure(worker_lost, kind=Kind(kind), attempts=attempts, marked_up=False)
+        await _set(session, Outbox.id == id_, **_columns(following, payload, machine_now, now))
     leased = and_(in_flight, Outbox.state == _LEASED, dead)
     freed = await _set(session, leased, state=State.WAITING, worker=None, lease_until=None)
     if rows or freed:
@@ -392,6 +419,6 @@ async def open_work(session: AsyncSession, limit: int = 20) -> list[str]:
     return [f"message {id_} ({kind}) is {state} after {tries} tries" for id_, kind, state, tries in rows][:limit]
 
 
-async def _set(session: AsyncSession, where: ColumnElement[bool], **values: Any) -> int:
+async def _set(session: Executor, where: ColumnElement[bool], **values: Any) -> int:
     statement = update(Outbox).where(where).values(**values).returning(Outbox.id)
     return len((await session.execute(statement, execution_options=_NO_SYNC)).all())

@@ -6,7 +6,7 @@ from sqlalchemy import select, update
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from db.budget import Budget, budget_of
-from db.once import insert_unless_there
+from db.once import Executor, insert_unless_there
 from db.schema import Note
 from db.writer import announce
 
@@ -16,7 +16,7 @@ TOPIC = "pace"
 _NAME = "budget"
 
 
-async def locked(session: AsyncSession, most: int) -> Budget:
+async def locked(session: Executor, most: int) -> Budget:
     """The budget, nobody else's until this transaction is over. `most` is the rate that is set."""
     chosen = select(Note.value).where(Note.name == _NAME).with_for_update()
     stored = await session.scalar(chosen)
@@ -27,7 +27,7 @@ async def locked(session: AsyncSession, most: int) -> Budget:
     return budget_of(stored, most)
 
 
-async def keep(session: AsyncSession, budget: Budget) -> None:
+async def keep(session: Executor, budget: Budget) -> None:
     """Writes the budget back."""
     await session.execute(update(Note).where(Note.name == _NAME).values(value=budget.as_json()))
 

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import asyncio
 from collections import deque
-from collections.abc import Awaitable, Callable, Sequence
+from collections.abc import Awaitable, Callable, Mapping, Sequence
 from contextvars import ContextVar
 from dataclasses import dataclass, field
 from typing import Any, TypeVar
@@ -17,13 +17,15 @@ from typing import Any, TypeVar
 from sqlalchemy.ext.asyncio import AsyncConnection, AsyncEngine, AsyncSession
 
 from db.news import News
+from db.trouble import passing
 
 T = TypeVar("T")
+R = TypeVar("R")
 Job = Callable[[AsyncSession], Awaitable[T]]
 """A function that is given the writer's session."""
 
-Merger = Callable[[AsyncConnection, Sequence[T]], Awaitable[Sequence[bool]]]
-"""Applies many small changes of one sort at once and says for each, in order, whether it took hold."""
+Merger = Callable[[AsyncConnection, Sequence[T]], Awaitable[Sequence[R]]]
+"""Applies many small changes of one sort at once and says for each, in order, what came of it."""
 
 GROUP = 256
 """At most so many functions and marks share one transaction, so that the first need not wait for the last."""
@@ -70,7 +72,7 @@ class _Waiting:
 
     future: asyncio.Future[Any]
     job: Job[Any] | None = None
-    merger: Merger[Any] | None = None
+    merger: Merger[Any, Any] | None = None
     item: Any = None
 
 
@@ -141,10 +143,13 @@ class Writer:
         result: T = await self._hand_in(_Waiting(self._future(), job=job))
         return result
 
-    async def merged(self, merger: Merger[T], item: T) -> bool:
-        """Let `merger` apply `item` together with all its like that wait, and say whether it took hold."""
-        held: bool = await self._hand_in(_Waiting(self._future(), merger=merger, item=item))
-        return held
+    async def merged(self, merger: Merger[T, R], item: T) -> R:
+        """Let `merger` apply `item` together with all its like that wait, and return what came of it after the commit.
+
+        A merger may run twice, the first time undone: when another one of its transaction fails.
+        """
+        result: R = await self._hand_in(_Waiting(self._future(), merger=merger, item=item))
+        return result
 
     def _future(self) -> asyncio.Future[Any]:
         refuse_nested()
@@ -181,10 +186,32 @@ class Writer:
             self._hand_over(done)
 
     async def _commit(self, waiting: Sequence[_Waiting]) -> _Group:
+        """Small changes go without savepoints, which cost more than they do; if one fails, all again with them."""
+        merging = _by_merger(waiting)
+        if any(one.job is not None for one in waiting):
+            return await self._carefully(merging, waiting)
+        group = _Group()
+        try:
+            async with self._engine.connect() as connection, connection.begin():
+                for merger, alike in merging.items():
+                    await _merge(connection, merger, alike, group)
+        except Exception as error:
+            if passing(error):
+                raise
+            return await self._carefully(merging, waiting)
+        return group
+
+    async def _carefully(
+        self, merging: Mapping[Merger[Any, Any], Sequence[_Waiting]], waiting: Sequence[_Waiting]
+    ) -> _Group:
         group = _Group()
         async with self._engine.connect() as connection, connection.begin():
-            for merger, alike in _by_merger(waiting).items():
-                await _merge(connection, merger, alike, group)
+            for merger, alike in merging.items():
+                try:
+                    async with connection.begin_nested():
+                        await _merge(connection, merger, alike, group)
+                except Exception as error:
+                    group.errors.extend((one.future, error) for one in alike)
             for one in waiting:
                 if one.job is not None:
                     await _run(connection, one.job, one.future, group)
@@ -198,22 +225,19 @@ class Writer:
         self._news.spread(group.topics)
 
 
-def _by_merger(waiting: Sequence[_Waiting]) -> dict[Merger[Any], list[_Waiting]]:
-    alike: dict[Merger[Any], list[_Waiting]] = {}
+def _by_merger(waiting: Sequence[_Waiting]) -> dict[Merger[Any, Any], list[_Waiting]]:
+    alike: dict[Merger[Any, Any], list[_Waiting]] = {}
     for one in waiting:
         if one.merger is not None:
             alike.setdefault(one.merger, []).append(one)
     return alike
 
 
-async def _merge(connection: AsyncConnection, merger: Merger[Any], alike: Sequence[_Waiting], group: _Group) -> None:
-    try:
-        async with connection.begin_nested():
-            held = await merger(connection, [one.item for one in alike])
-    except Exception as error:
-        group.errors.extend((one.future, error) for one in alike)
-    else:
-        group.outcomes.extend((one.future, result) for one, result in zip(alike, held, strict=True))
+async def _merge(
+    connection: AsyncConnection, merger: Merger[Any, Any], alike: Sequence[_Waiting], group: _Group
+) -> None:
+    results = await merger(connection, [one.item for one in alike])
+    group.outcomes.extend((one.future, result) for one, result in zip(alike, results, strict=True))
 
 
 async def _run(connection: AsyncConnection, job: Job[Any], future: asyncio.Future[Any], group: _Group) -> None:

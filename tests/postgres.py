@@ -95,7 +95,7 @@ def serving(*, options: tuple[str, ...] = OPTIONS, on_disk: bool = False) -> Ite
     with tempfile.TemporaryDirectory(prefix="easeward-postgres-", dir=parent) as name:
         folder = Path(name)
         _give_to_nobody(folder)
-        server = Server(folder, _programs(folder), _free_port(), options)
+        server = Server(folder, _programs(folder), free_port(), options)
         made = _run_as_nobody(
             server.programs / "initdb", "-D", str(folder / "data"), "-U", "easeward", "-A", "trust", "-E", "UTF8",
             "--locale=C", "--no-sync", output=subprocess.PIPE,
@@ -149,7 +149,7 @@ def _give_to_nobody(folder: Path) -> None:
         os.chown(folder, nobody.pw_uid, nobody.pw_gid)
 
 
-def _free_port() -> int:
+def free_port() -> int:
     with socket.socket() as found:
         found.bind(("127.0.0.1", 0))
         return int(found.getsockname()[1])

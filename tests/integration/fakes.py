@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import asyncio
+import json
 from collections.abc import AsyncIterator, Awaitable, Callable
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, field
@@ -160,6 +161,9 @@ class FakePlatform:
 async def fields_of(request: web.Request) -> dict[str, Any]:
     """The fields of a form or of a multipart body."""
     found: dict[str, Any] = {}
+    if request.content_type == "application/json":
+        sent = await request.json()
+        return {name: value if isinstance(value, str) else json.dumps(value) for name, value in sent.items()}
     for name, value in (await request.post()).items():
         found[name] = value.file.read() if isinstance(value, web.FileField) else value
     return found

@@ -171,8 +171,6 @@ async def test_a_personal_file_travels_in_its_payload(road: Road) -> None:
     [
         ("send_photo", {"photo": {"attachment": "00", "filename": "x"}}),
         ("send_document", {"document": {"filename": "x"}}),
-        ("send_message", {"text": "x", "shout": True}),
-        ("send_message", {"text": "x", "reply_markup": {"inline_keyboard": [[{"no": "text"}]]}}),
     ],
 )
 async def test_a_payload_that_no_call_can_be_made_of_is_refused_alone(

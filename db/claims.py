@@ -1,0 +1,71 @@
+"""A sender's question for work: what the budget grants it, and the messages that it may send now, in one change."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime
+
+from sqlalchemy.ext.asyncio import AsyncConnection
+
+from db import outbox, pace
+from db.budget import Budget, Log
+from db.outbox import Letter
+
+
+@dataclass(frozen=True, slots=True)
+class Ask:
+    """Up to `limit` messages for `worker`, whose `log` says what it has sent; `most` is the rate that is set.
+
+    `tidy`: look for late messages and dead workers' leases too, as is done anyway when nothing else is found.
+    """
+
+    worker: str
+    most: int
+    limit: int
+    log: Log
+    lease_seconds: float
+    machine_now: float
+    now: datetime
+    tidy: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Got:
+    """What came of it: the budget as it now stands, the messages, and whether there was time to tidy."""
+
+    budget: Budget
+    letters: Sequence[Letter]
+    tidied: bool
+
+
+async def claims(connection: AsyncConnection, asks: Sequence[Ask]) -> list[Got]:
+    """Answers questions one after another; to be merged by the writer."""
+    return [await _claim(connection, ask) for ask in asks]
+
+
+async def _claim(connection: AsyncConnection, ask: Ask) -> Got:
+    budget = await pace.locked(connection, ask.most)
+    before = budget.as_json()
+    granted = budget.take(ask.limit, ask.worker, ask.log, now=ask.machine_now)
+    letters = await _letters(connection, ask, granted)
+    tidied = ask.tidy or not letters
+    if tidied and await outbox.tidy(connection, machine_now=ask.machine_now, now=ask.now) and not letters:
+        letters = await _letters(connection, ask, granted)
+    budget.settle(ask.worker, granted - len(letters))
+    if budget.as_json() != before:
+        await pace.keep(connection, budget)
+    return Got(budget, letters, tidied)
+
+
+async def _letters(connection: AsyncConnection, ask: Ask, granted: int) -> list[Letter]:
+    if not granted:
+        return []
+    return await outbox.claim(
+        connection,
+        ask.worker,
+        machine_now=ask.machine_now,
+        now=ask.now,
+        lease_seconds=ask.lease_seconds,
+        limit=granted,
+    )
