@@ -57,7 +57,7 @@ class Sender(Puller[Letter]):
         worker: str,
         on_unreachable: OnUnreachable,
         per_second: int = 30,
-        concurrency: int = 16,
+        concurrency: int = 64,
         chat_pace: float = 1.0,
     ) -> None:
         topics = (outbox.TOPIC, pace.TOPIC)
@@ -130,47 +130,51 @@ class Sender(Puller[Letter]):
 
     async def work(self, row: Letter) -> None:
         """Sends one message. Its outcome is written down even when the worker is being cancelled."""
+        try:
+            call = call_of(row, await self._file(row))
+        except (AttributeError, LookupError, TypeError, ValueError) as error:
+            self._log.drop(row.id)
+            await self._failed(row, Failure(Reason.BROKEN, type(error).__name__))
+            return
         async with self._requests:
-            if self._must_wait(row):
-                self._log.drop(row.id)
-                await self._mark(row, State.WAITING)
-                self.wake()
-                return
-            try:
-                call = call_of(row, await self._file(row))
-            except (AttributeError, LookupError, TypeError, ValueError) as error:
-                self._log.drop(row.id)
-                await self._failed(row, Failure(Reason.BROKEN, type(error).__name__))
-                return
-            if await self._mark(row, State.SENDING):
-                self._log.leaves(row.id, self._machine.now())
-                await self._request(row, call)
-            else:
-                self._log.drop(row.id)
-                log.warning("lease-lost", extra={"outbox": row.id})
+            outcome = await self._request(row, call) if await self._may_leave(row) else None
+        if isinstance(outcome, Accepted):
+            await self._sent(row, call, outcome.result)
+        elif outcome is not None:
+            await self._failed(row, outcome)
+
+    async def _may_leave(self, letter: Letter) -> bool:
+        """Marks a message as being sent; False if its lease was lost or it had to be given back."""
+        if self._must_wait(letter):
+            self._log.drop(letter.id)
+            await self._mark(letter, State.WAITING)
+            self.wake()
+            return False
+        if await self._mark(letter, State.SENDING):
+            self._log.leaves(letter.id, self._machine.now())
+            return True
+        self._log.drop(letter.id)
+        log.warning("lease-lost", extra={"outbox": letter.id})
+        return False
 
     def _must_wait(self, letter: Letter) -> bool:
         """Whether the platform has asked for a pause meanwhile, or the grant has grown too old."""
         now = self._machine.now()
         return now < self._budget.paused_until or self._log.too_late(letter.id, now)
 
-    async def _request(self, letter: Letter, call: Call) -> None:
+    async def _request(self, letter: Letter, call: Call) -> Accepted | Failure:
         try:
             status, body = await self._transport.call(f"{self._bot.base_url}/{call.method}", call.fields, call.upload)
-            outcome = outcome_of(status, body)
+            return outcome_of(status, body)
         except asyncio.CancelledError:
             await self._failed(letter, Failure(Reason.ANSWER_LOST, "Stopped"))
             raise
         except NeverConnected as error:
-            outcome = Failure(Reason.NEVER_CONNECTED, type(error).__name__)
+            return Failure(Reason.NEVER_CONNECTED, type(error).__name__)
         except AnswerLost as error:
-            outcome = Failure(Reason.ANSWER_LOST, type(error).__name__)
+            return Failure(Reason.ANSWER_LOST, type(error).__name__)
         except Exception as error:
-            outcome = Failure(Reason.BROKEN, type(error).__name__)
-        if isinstance(outcome, Accepted):
-            await self._sent(letter, call, outcome.result)
-        else:
-            await self._failed(letter, outcome)
+            return Failure(Reason.BROKEN, type(error).__name__)
 
     async def _sent(self, letter: Letter, call: Call, result: Any) -> None:
         paced = self._chat_pace and letter.kind is not Kind.TAP

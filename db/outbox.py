@@ -26,11 +26,11 @@ from sqlalchemy import (
     tuple_,
     update,
 )
-from sqlalchemy.dialects import postgresql, sqlite
 from sqlalchemy.ext.asyncio import AsyncConnection, AsyncSession
 from sqlalchemy.orm import aliased
 
 from db.delivery import ENOUGH, LANES, Failure, Kind, Next, Reason, State, after_failure, changed
+from db.direct import as_text, fetched
 from db.once import Executor, insert_unless_there, on_sqlite
 from db.schema import ChatPace, Instant, Outbox, Person
 from db.writer import announce
@@ -269,19 +269,20 @@ async def apply_marks(connection: AsyncConnection, marks: Sequence[Mark]) -> lis
 
 
 async def _apply_alike(connection: AsyncConnection, to: State, worker: str, marks: Sequence[Mark]) -> set[int]:
-    to_sqlite = on_sqlite(connection)
+    at = max(mark.at for mark in marks)
+    if on_sqlite(connection):
+        given = {"rows": json.dumps([[mark.id, mark.message_id] for mark in marks]), "worker": worker}
+        if to is State.SENT:
+            given["at"] = as_text(at)
+        return {row[0] for row in await fetched(connection, _MARKS[to, "sqlite"].text, given)}
     values: dict[str, Any] = {
-        "rows": json.dumps([[mark.id, mark.message_id] for mark in marks]),
+        "ids": [mark.id for mark in marks],
+        "messages": [mark.message_id for mark in marks],
         "worker": worker,
-        "at": max(mark.at for mark in marks),
     }
-    if not to_sqlite:
-        values |= {"ids": [mark.id for mark in marks], "messages": [mark.message_id for mark in marks]}
-        del values["rows"]
-    if to is not State.SENT:
-        del values["at"]
-    statement = _MARKS[to, "sqlite" if to_sqlite else "postgresql"]
-    return set((await connection.execute(statement, values)).scalars())
+    if to is State.SENT:
+        values["at"] = at
+    return set((await connection.execute(_MARKS[to, "postgresql"], values)).scalars())
 
 
 _MARK = {
@@ -308,12 +309,26 @@ _MARKS = {(to, dialect): _mark_statement(to, dialect) for to in _MARK for dialec
 
 
 async def _pace(connection: AsyncConnection, marks: Sequence[Mark]) -> None:
-    if not marks:
+    free_at = {mark.chat: mark.free_at for mark in sorted(marks, key=lambda mark: mark.chat)}
+    if not free_at:
         return
-    rows = [{"chat": chat, "free_at": free_at} for chat, free_at in {mark.chat: mark.free_at for mark in marks}.items()]
-    insert = (sqlite if on_sqlite(connection) else postgresql).insert(ChatPace)
-    later = insert.on_conflict_do_update(index_elements=[ChatPace.chat], set_={"free_at": insert.excluded.free_at})
-    await connection.execute(later, sorted(rows, key=lambda row: row["chat"]))
+    if on_sqlite(connection):
+        await fetched(connection, _PACE["sqlite"].text, {"rows": json.dumps(list(free_at.items()))})
+    else:
+        await connection.execute(_PACE["postgresql"], {"chats": list(free_at), "moments": list(free_at.values())})
+
+
+_LATER = "ON CONFLICT (chat) DO UPDATE SET free_at = excluded.free_at"
+_PACE = {
+    "sqlite": text(
+        "INSERT INTO chat_pace (chat, free_at) SELECT json_extract(value, '$[0]'), json_extract(value, '$[1]') "
+        f"FROM json_each(:rows) WHERE true {_LATER}"
+    ),
+    "postgresql": text(
+        "INSERT INTO chat_pace (chat, free_at) "
+        f"SELECT * FROM unnest(CAST(:chats AS bigint[]), CAST(:moments AS float[])) {_LATER}"
+    ),
+}
 
 
 async def failed(

@@ -1,9 +1,10 @@
 """How fast the outbox drains: `python -m tests.bench.sending [--messages N] [--runs N] [--profile]`.
 
 10,000 due sessions leave through outbox and real HTTP, every row fenced and marked before and after its request, every
-commit on disk (SQLite `synchronous=FULL`, PostgreSQL `fsync` and `synchronous_commit` on, both on the same disk). Beside
-it, in the same run, against the same platform in a process of its own: bare `Bot.send_message` on the same transport at
-the same concurrency, and on the chat library's own transport. Every run is printed; the best medians are compared.
+commit on disk (SQLite `synchronous=FULL`, PostgreSQL `fsync` and `synchronous_commit` on, both on the same disk).
+Beside it, in the same run, against the same platform in a process of its own: bare `Bot.send_message` on the same
+transport at the same concurrency, and on the chat library's own transport. Every run is printed; the best medians are
+compared.
 """
 
 from __future__ import annotations
