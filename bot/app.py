@@ -33,7 +33,7 @@ from bot.ticks import Ticker, ticking
 from bot.transport import TooMany
 from db import links
 from db import migrate as migrations
-from db.engine import Database, opened, serving_lock
+from db.engine import Database, opened, served_alone, serving_lock
 from db.trouble import steadily
 
 log = logging.getLogger(__name__)
@@ -86,7 +86,7 @@ async def running(
         raise CannotServe("there is no token: set EASEWARD_TOKEN or EASEWARD_TOKEN_FILE")
     if settings.webhook_url and role is not Role.SENDER:
         webhook.checked(settings.webhook_url, _shown(settings.webhook_secret), settings.web_port)
-    with serving_lock(settings.database_url):
+    async with serving_lock(settings.database_url):
         await steadily(lambda: migrations.upgrade(settings.database_url))
         async with opened(settings.database_url) as database:
             await _share_clock(database, machine)
@@ -280,7 +280,7 @@ async def serve(settings: Settings, role: Role) -> None:
 
 async def migrate(settings: Settings, say: Callable[[str], None]) -> None:
     """Brings the database to this program's tables, alone with it."""
-    with serving_lock(settings.database_url):
+    async with served_alone(settings.database_url):
         say(f"the tables are at version {await migrations.upgrade(settings.database_url)}")
 
 

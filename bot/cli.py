@@ -204,15 +204,24 @@ def _run(work: Callable[[], Any]) -> None:
     """Runs until done or stopped; what stands in the way is said in a line."""
     import asyncio
 
-    from bot.app import CannotServe
-    from bot.webhook import UnfitWebhook
-    from db.engine import UnfitDatabase
-    from db.sqlite import AlreadyServing
+    from sqlalchemy.exc import SQLAlchemyError
 
+    from bot.app import CannotServe
+    from bot.keeping import UnfitFile
+    from bot.webhook import UnfitWebhook
+    from db.copying import Differs, NotEmpty, OtherVersion
+    from db.engine import UnfitDatabase
+    from db.trouble import AlreadyServing
+
+    known = (CannotServe, AlreadyServing, UnfitDatabase, UnfitWebhook, UnfitFile, NotEmpty, OtherVersion, Differs)
     try:
         asyncio.run(work())
-    except (CannotServe, AlreadyServing, UnfitDatabase, UnfitWebhook) as error:
+    except known as error:
         _complain(str(error))
+        raise typer.Exit(NOT_FINE) from error
+    except (SQLAlchemyError, OSError) as error:
+        cause = getattr(error, "orig", None) or error
+        _complain(f"the database or a file cannot be used: {type(cause).__name__}; easeward doctor says more")
         raise typer.Exit(NOT_FINE) from error
     except KeyboardInterrupt:
         raise typer.Exit(FINE) from None
@@ -238,6 +247,39 @@ def migrate() -> None:
     from bot.app import migrate as run
 
     _run(lambda: run(_settings(), typer.echo))
+
+
+@app.command()
+def backup(
+    file: Annotated[Path, typer.Argument(help="The new file.")],
+) -> None:
+    """Copy the database into one file while the bot serves, and compare it row for row."""
+    from bot.keeping import backup as run
+
+    _run(lambda: run(_settings(), file, typer.echo))
+
+
+@app.command()
+def restore(
+    file: Annotated[Path, typer.Argument(help="A file that backup made.")],
+    erasures_of: Annotated[
+        Path | None, typer.Option(help="A newer backup, whose erasures are to be heeded too.")
+    ] = None,
+) -> None:
+    """Put a backup in the place of what is there. Nothing leaves twice; who was erased stays erased."""
+    from bot.keeping import restore as run
+
+    _run(lambda: run(_settings(), file, erasures_of, typer.echo))
+
+
+@app.command("move-data")
+def move_data(
+    target: Annotated[str, typer.Argument(help="The new database, as postgresql://user@host/name.")],
+) -> None:
+    """Copy everything into another, empty database, and compare it row for row."""
+    from bot.keeping import move_data as run
+
+    _run(lambda: run(_settings(), target, typer.echo))
 
 
 @app.command("invite-coach")

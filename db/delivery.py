@@ -55,6 +55,10 @@ class State(StrEnum):
     SKIPPED = "skipped"
 
 
+FINAL = frozenset({State.SENT, State.REFUSED, State.UNKNOWN, State.SKIPPED})
+"""From then on a message's content is not kept: what it told is in the ledger, in somebody's own words nowhere else."""
+
+
 class Reason(StrEnum):
     """Why a message did not simply arrive."""
 

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import AsyncIterator, Iterator
-from contextlib import AsyncExitStack, asynccontextmanager, contextmanager
+from collections.abc import AsyncIterator
+from contextlib import AsyncExitStack, asynccontextmanager
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Protocol, TypeVar
@@ -140,18 +140,31 @@ async def version_of(connection: AsyncConnection) -> str:
     return f"PostgreSQL {str(found).split()[0]}"
 
 
-@contextmanager
-def serving_lock(url: str) -> Iterator[None]:
-    """Hold the right to serve from an SQLite file; a PostgreSQL database serves any number.
+@asynccontextmanager
+async def serving_lock(url: str) -> AsyncIterator[None]:
+    """Hold the right to serve: from an SQLite file for one process, from PostgreSQL for any number together.
 
-    Raises `AlreadyServing`, naming the lock file and the process that holds it.
+    Raises `AlreadyServing` when it cannot be had, naming who holds it.
     """
     address = address_of(url)
-    if not is_file(address):
-        yield
-        return
-    with sqlite.file_lock(address.database or ""):
-        yield
+    if is_file(address):
+        with sqlite.file_lock(address.database or ""):
+            yield
+    else:
+        async with postgres.lock(address, shared=True):
+            yield
+
+
+@asynccontextmanager
+async def served_alone(url: str) -> AsyncIterator[None]:
+    """Hold the right that nobody serves meanwhile. Raises `AlreadyServing`."""
+    address = address_of(url)
+    if is_file(address):
+        with sqlite.file_lock(address.database or ""):
+            yield
+    else:
+        async with postgres.lock(address, shared=False):
+            yield
 
 
 def file_of(address: URL) -> Path:

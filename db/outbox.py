@@ -29,7 +29,7 @@ from sqlalchemy import (
 from sqlalchemy.ext.asyncio import AsyncConnection, AsyncSession
 from sqlalchemy.orm import aliased
 
-from db.delivery import ENOUGH, LANES, Failure, Kind, Next, Reason, State, after_failure, changed
+from db.delivery import ENOUGH, FINAL, LANES, Failure, Kind, Next, Reason, State, after_failure, changed
 from db.direct import as_text, fetched
 from db.once import Executor, insert_unless_there, on_sqlite
 from db.schema import ChatPace, Instant, Outbox, Person
@@ -248,8 +248,8 @@ async def tidy(session: Executor, *, machine_now: float, now: datetime) -> int:
             edited.state.in_([State.SENT, State.REFUSED, State.UNKNOWN, State.SKIPPED]),
         ),
     )
-    skipped = await _set(session, late, state=State.SKIPPED, why="late")
-    skipped += await _set(session, orphan, state=State.SKIPPED, why="nothing-to-edit")
+    skipped = await _set(session, late, state=State.SKIPPED, why="late", payload={})
+    skipped += await _set(session, orphan, state=State.SKIPPED, why="nothing-to-edit", payload={})
     return skipped + await recover(session, machine_now=machine_now, now=now)
 
 
@@ -287,8 +287,8 @@ async def _apply_alike(connection: AsyncConnection, to: State, worker: str, mark
 
 _MARK = {
     State.SENDING: "SET state = 'sending', attempts = attempts + 1 {rows} AND state = 'leased'",
-    State.SENT: "SET state = 'sent', lease_until = NULL, why = NULL, message_id = mark.message, sent_at = :at "
-    "{rows} AND state IN ('sending', 'sent')",
+    State.SENT: "SET state = 'sent', lease_until = NULL, why = NULL, payload = '{{}}', message_id = mark.message, "
+    "sent_at = :at {rows} AND state IN ('sending', 'sent')",
     State.WAITING: "SET state = 'waiting', worker = NULL, lease_until = NULL {rows} AND state = 'leased'",
 }
 _ROWS = {
@@ -358,7 +358,7 @@ def _columns(following: Next, payload: Mapping[str, Any], machine_now: float, no
     return {
         "state": following.state,
         "why": following.why,
-        "payload": changed(payload, following),
+        "payload": {} if following.state in FINAL else changed(payload, following),
         "next_at": machine_now + following.pause if following.pause else 0.0,
         "worker": None,
         "lease_until": None,

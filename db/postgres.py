@@ -13,7 +13,7 @@ from sqlalchemy.engine import URL
 from sqlalchemy.ext.asyncio import AsyncEngine, AsyncSession, create_async_engine
 
 from db.news import News
-from db.trouble import clashed, steadily
+from db.trouble import AlreadyServing, clashed, passing, steadily
 from db.writer import Job, Running, WriterClosed, refuse_nested
 
 T = TypeVar("T")
@@ -55,6 +55,33 @@ async def reading(address: URL) -> AsyncIterator[AsyncEngine]:
     """An engine whose transactions see one moment of the database and cannot change it."""
     async with writing(address) as engine:
         yield engine.execution_options(isolation_level="REPEATABLE READ", postgresql_readonly=True)
+
+
+@asynccontextmanager
+async def lock(address: URL, *, shared: bool) -> AsyncIterator[None]:
+    """Hold the database's one advisory lock of ours: shared by all who serve, or alone. Raises `AlreadyServing`.
+
+    The server gives it back when the connection ends, also by a restart of the server.
+    """
+    kind = "_shared" if shared else ""
+    async with writing(address, connections=1) as engine, engine.connect() as connection:
+        await connection.execution_options(isolation_level="AUTOCOMMIT")
+        taken = await connection.scalar(text(f"SELECT pg_try_advisory_lock{kind}(:number)"), {"number": _LOCK})
+        if not taken:
+            whose = "another command works alone with" if shared else "processes serve from"
+            raise AlreadyServing(f"{address.render_as_string()}: {whose} this database; wait or stop them first")
+        try:
+            yield
+        finally:
+            try:
+                await connection.execute(text(f"SELECT pg_advisory_unlock{kind}(:number)"), {"number": _LOCK})
+            except Exception as error:
+                if not passing(error):
+                    raise
+                await connection.invalidate()
+
+
+_LOCK = 0x6561736577617265
 
 
 class Transactions:

@@ -395,7 +395,8 @@ class Outbox(Base):
     method: Mapped[str]
     """The Bot API method in python-telegram-bot's spelling: send_message, edit_message_text …"""
     payload: Mapped[dict[str, Any]]
-    """The method's arguments as JSON, without chat_id; an edit of an outbox row has no message_id either.
+    """The method's arguments as JSON, without chat_id; an edit of an outbox row has no message_id either. Emptied when
+    the message has left or never will.
 
     A file is `{"attachment": digest, "filename": …}` or `{"base64": …, "filename": …}`. `again` is no
     argument but the line that stands first if an alert has to be repeated.

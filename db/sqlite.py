@@ -13,12 +13,10 @@ from sqlalchemy import event
 from sqlalchemy.engine import URL
 from sqlalchemy.ext.asyncio import AsyncEngine, create_async_engine
 
+from db.trouble import AlreadyServing
+
 BUSY_MS = 10_000
 """How long, in milliseconds, a writer waits for another process's short write."""
-
-
-class AlreadyServing(RuntimeError):
-    """Another process serves from this database."""
 
 
 @asynccontextmanager

@@ -24,6 +24,11 @@ _PASSING_CLASSES = ("08", "53", "57P")
 
 _PASSING_IN_SQLITE = ("locked", "disk is full", "disk i/o error", "unable to open")
 
+
+class AlreadyServing(RuntimeError):
+    """Another process serves from this database."""
+
+
 log = logging.getLogger(__name__)
 
 

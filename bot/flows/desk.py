@@ -42,9 +42,16 @@ class Desk:
         return await self.send(person, message, key=self._key(), kind=Kind.ANSWER)
 
     async def send(
-        self, person: Person, message: Message, *, key: str, kind: Kind, late_after: datetime | None = None
+        self,
+        person: Person,
+        message: Message,
+        *,
+        key: str,
+        kind: Kind,
+        late_after: datetime | None = None,
+        lane: int | None = None,
     ) -> int:
-        """Lets a message leave once for `key`; returns the outbox row."""
+        """Lets a message leave once for `key`; returns the outbox row. `lane` is the kind's own unless given."""
         return await outbox.put(
             self.session,
             key=key,
@@ -54,6 +61,7 @@ class Desk:
             payload=message.payload(),
             now=self.now,
             late_after=late_after,
+            lane=lane,
         )
 
     async def edit(self, person: Person, message: Message, row: int) -> None:

@@ -9,7 +9,7 @@ from bot.flows.desk import Desk
 from bot.words.facts import facts
 from bot.words.message import Button, Message, column, joined
 from db import alerts, due
-from db.delivery import Kind
+from db.delivery import LANES, Kind
 from db.schema import Alert, Coach, Course, LedgerRow, Person
 from plans.checkin import CheckIn
 from plans.rules import Tell, Verdict, Vote
@@ -122,7 +122,7 @@ async def morning_list(desk: Desk, coach_id: int) -> None:
         alert.told_at = desk.now
     text = desk.words(person).say("coach.list", items=items)
     key = f"list:{person.id}:{times.today(person, desk.now)}"
-    await desk.send(person, Message(text), key=key, kind=Kind.DIGEST)
+    await desk.send(person, Message(text), key=key, kind=Kind.ALERT, lane=LANES[Kind.DIGEST])
 
 
 async def note(desk: Desk, course: Course, text: str) -> Person:

@@ -17,15 +17,17 @@ from sqlalchemy.ext.asyncio import AsyncSession
 
 from db.engine import UnfitDatabase, opened, serving_lock
 from db.schema import Note
-from db.sqlite import AlreadyServing
+from db.trouble import AlreadyServing
 from tests.integration.fakes import database_in
 
 HOLDER = """
-import sys, time
+import asyncio, sys
 from db.engine import serving_lock
-with serving_lock(sys.argv[1]):
-    print("held", flush=True)
-    time.sleep(60)
+async def hold():
+    async with serving_lock(sys.argv[1]):
+        print("held", flush=True)
+        await asyncio.sleep(60)
+asyncio.run(hold())
 """
 
 
@@ -48,8 +50,9 @@ async def another_process_serving(url: str) -> AsyncIterator[asyncio.subprocess.
 async def test_a_second_serving_process_is_refused_with_the_files_name_and_the_others_id(tmp_path: Path) -> None:
     url = f"sqlite:///{tmp_path / 'easeward.db'}"
     async with another_process_serving(url) as other:
-        with pytest.raises(AlreadyServing) as refused, serving_lock(url):
-            pass
+        with pytest.raises(AlreadyServing) as refused:
+            async with serving_lock(url):
+                pass
     assert str(tmp_path / "easeward.db.lock") in str(refused.value)
     assert f"process {other.pid} " in str(refused.value)
 
@@ -59,16 +62,18 @@ async def test_a_process_that_was_killed_keeps_nobody_out(tmp_path: Path) -> Non
     async with another_process_serving(url) as other:
         os.kill(other.pid, signal.SIGKILL)
         await other.wait()
-        with serving_lock(url):
+        async with serving_lock(url):
             assert (tmp_path / "easeward.db.lock").read_text() == f"{os.getpid()}\n"
 
 
-def test_a_lock_that_was_given_back_can_be_taken_again(tmp_path: Path) -> None:
+async def test_a_lock_that_was_given_back_can_be_taken_again(tmp_path: Path) -> None:
     url = f"sqlite:///{tmp_path / 'easeward.db'}"
-    with serving_lock(url):
+    async with serving_lock(url):
         pass
-    with serving_lock(url), pytest.raises(AlreadyServing), serving_lock(url):
-        pass
+    async with serving_lock(url):
+        with pytest.raises(AlreadyServing):
+            async with serving_lock(url):
+                pass
 
 
 @pytest.mark.parametrize("url", ["mysql://example.org/x", "no address", "sqlite://", "sqlite:///:memory:"])

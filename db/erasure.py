@@ -1,0 +1,107 @@
+"""Forgetting a person for good, also when an older copy of the database comes back."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import datetime
+
+from sqlalchemy import ColumnElement, delete, or_, select, update
+from sqlalchemy.ext.asyncio import AsyncSession
+
+from db.due import DueKind
+from db.schema import (
+    Alert,
+    Answer,
+    ChatPace,
+    CheckInRow,
+    Coach,
+    CoachLink,
+    Consent,
+    Course,
+    Due,
+    Erasure,
+    Inbox,
+    Invite,
+    LedgerRow,
+    MeasureRow,
+    Outbox,
+    Overrule,
+    Person,
+    ProgrammeVersion,
+)
+
+
+class StillCoach(ValueError):
+    """Somebody who has clients cannot be erased before these are handed over."""
+
+
+async def erase(session: AsyncSession, person: Person, now: datetime, *, but_update: int | None = None) -> None:
+    """Deletes everything that is known of a person and keeps only that they were erased.
+
+    `but_update` is the update that asked for it, which is still being handled. Raises `StillCoach`.
+    """
+    coach = await session.scalar(select(Coach.id).where(Coach.person_id == person.id))
+    if coach is not None and await session.scalar(select(Course.id).where(Course.coach_id == coach).limit(1)):
+        raise StillCoach("a coach with clients is not erased: hand them over first")
+    await note(session, person.id, person.created_at, now)
+    rows = select(LedgerRow.id).where(LedgerRow.person_id == person.id)
+    courses = select(Course.id).where(Course.person_id == person.id)
+    for table, whose in (
+        (Due, (Due.kind == DueKind.MORNING) & (Due.subject == person.id)),
+        (Due, (Due.kind == DueKind.NUDGE) & Due.subject.in_(rows)),
+        (Alert, Alert.course_id.in_(courses)),
+        (Overrule, Overrule.course_id.in_(courses)),
+        (MeasureRow, MeasureRow.course_id.in_(courses)),
+        (CheckInRow, CheckInRow.ledger_id.in_(rows)),
+        (Answer, Answer.person_id == person.id),
+        (LedgerRow, LedgerRow.person_id == person.id),
+        (Course, Course.person_id == person.id),
+        (Consent, Consent.person_id == person.id),
+        (Inbox, (Inbox.chat == person.chat) & (Inbox.update_id != (but_update or 0))),
+        (ChatPace, ChatPace.chat == person.chat),
+    ):
+        await session.execute(delete(table).where(whose))
+    await session.execute(update(CoachLink).where(CoachLink.used_by == person.id).values(used_by=None))
+    await _forget_messages(session, Outbox.chat == person.chat)
+    if coach is not None:
+        for owned in (Invite, ProgrammeVersion):
+            await session.execute(delete(owned).where(owned.coach_id == coach))
+        await session.execute(delete(Due).where(Due.kind.in_([DueKind.DIGEST, DueKind.LIST]), Due.subject == coach))
+        await session.execute(delete(Coach).where(Coach.id == coach))
+    await session.execute(delete(Person).where(Person.id == person.id))
+
+
+async def _forget_messages(session: AsyncSession, whose: ColumnElement[bool]) -> None:
+    mine = select(Outbox.id).where(whose)
+    await session.execute(update(Outbox).where(or_(whose, Outbox.edits.in_(mine))).values(edits=None))
+    await session.execute(delete(Outbox).where(whose))
+
+
+async def note(session: AsyncSession, person_id: int, made_at: datetime, now: datetime) -> None:
+    """Remembers that a person was erased."""
+    session.add(Erasure(person_id=person_id, person_made_at=made_at, erased_at=now))
+    await session.flush()
+
+
+async def erased(session: AsyncSession) -> list[tuple[int, datetime, datetime]]:
+    """Who was erased and when, as (number, made at, erased at)."""
+    rows = await session.execute(
+        select(Erasure.person_id, Erasure.person_made_at, Erasure.erased_at).order_by(Erasure.id)
+    )
+    return [(person, made_at, at) for person, made_at, at in rows]
+
+
+async def erase_again(session: AsyncSession, known: Sequence[tuple[int, datetime, datetime]]) -> int:
+    """Erases again whoever an older copy has brought back; returns how many people that were."""
+    already = {(person, made_at) for person, made_at, _at in await erased(session)}
+    count = 0
+    for person_id, made_at, at in known:
+        if (person_id, made_at) in already:
+            continue
+        person = await session.get(Person, person_id)
+        if person is not None and person.created_at == made_at:
+            await erase(session, person, at)
+            count += 1
+        else:
+            await note(session, person_id, made_at, at)
+    return count
