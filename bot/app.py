@@ -4,9 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import logging
-import os
 import signal
-import socket
 from collections.abc import AsyncIterator, Callable, Mapping, Sequence
 from contextlib import asynccontextmanager
 from dataclasses import dataclass
@@ -21,6 +19,7 @@ from telegram import BotCommand
 from telegram.error import InvalidToken, TelegramError
 
 from bot import web, webhook
+from bot.alive import alive, worker_name
 from bot.clocks import Calendar, SystemCalendar, SystemMachine
 from bot.flows import failing
 from bot.handlers import MENU, STORED, Stored, handlers
@@ -146,7 +145,12 @@ class _House:
     @asynccontextmanager
     async def loops(self, role: Role) -> AsyncIterator[Running]:
         """The loops of a role, while the block runs."""
-        worker = f"{socket.gethostname()}:{os.getpid()}"
+        worker = worker_name()
+        async with alive(self.database, self.machine, worker), self._working(role, worker) as program:
+            yield program
+
+    @asynccontextmanager
+    async def _working(self, role: Role, worker: str) -> AsyncIterator[Running]:
         hooks = failing.Hooks(self.calendar, self.username)
         ticker = Ticker(self.database, self.calendar, self.username)
         failed = asyncio.get_running_loop().create_future()

@@ -5,7 +5,6 @@ from __future__ import annotations
 import asyncio
 import json
 import logging
-import secrets
 from collections.abc import Awaitable, Callable, Coroutine, Mapping, Sequence
 from contextvars import ContextVar
 from datetime import datetime
@@ -113,8 +112,7 @@ class InboxWorker(Puller[Claimed]):
         self._handle = handle
         self._on_failed = on_failed
         self._machine = machine
-        self._worker = f"{worker}-{secrets.token_hex(4)}"
-        """No two lives of a process share a name, so that one never takes the other's leases for its own."""
+        self._worker = worker
 
     async def begin(self) -> None:
         """Where only one process serves, frees what an earlier one had leased."""
@@ -135,11 +133,12 @@ class InboxWorker(Puller[Claimed]):
     async def claim(self, limit: int) -> Sequence[Claimed]:
         """The next open update of as many chats."""
         now = self._machine.now()
-        return await self.database.write(
-            lambda session: inbox.claim(
-                session, self._worker, machine_now=now, lease_seconds=LEASE_SECONDS, limit=limit
-            )
-        )
+        return await self.database.write(lambda session: self._claimed(session, limit, now))
+
+    async def _claimed(self, session: AsyncSession, limit: int, now: float) -> list[Claimed]:
+        if not self.database.alone:
+            await inbox.recover(session, now)
+        return await inbox.claim(session, self._worker, machine_now=now, lease_seconds=LEASE_SECONDS, limit=limit)
 
     async def work(self, row: Claimed) -> None:
         """Fetches the file that an update carries, then handles it in one write."""

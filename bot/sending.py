@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import asyncio
 import logging
-import secrets
 from collections.abc import Sequence
 from typing import Any, TypeVar
 
@@ -68,8 +67,7 @@ class Sender(Puller[Letter]):
         self._transport = bot.request
         self._calendar = calendar
         self._machine = machine
-        self._worker = f"{worker}-{secrets.token_hex(4)}"
-        """No two lives of a process share a name, so that one never takes the other's leases for its own."""
+        self._worker = worker
         self._on_unreachable = on_unreachable
         self._per_second = per_second
         self._budget = budget_of(None, per_second)

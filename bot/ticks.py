@@ -6,7 +6,7 @@ import asyncio
 import logging
 from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
-from datetime import datetime, timedelta
+from datetime import UTC, datetime, timedelta
 
 from apscheduler.schedulers.asyncio import AsyncIOScheduler
 from sqlalchemy.ext.asyncio import AsyncSession
@@ -84,9 +84,17 @@ class Ticker:
 
 @asynccontextmanager
 async def ticking(ticker: Ticker, *, seconds: float) -> AsyncIterator[None]:
-    """Ticks every so many seconds of real time while the block runs."""
+    """Ticks at once and then every so many seconds of real time while the block runs."""
     scheduler = AsyncIOScheduler(timezone="UTC")
-    scheduler.add_job(ticker.tick, "interval", seconds=seconds, max_instances=1, coalesce=True, misfire_grace_time=None)
+    scheduler.add_job(
+        ticker.tick,
+        "interval",
+        seconds=seconds,
+        next_run_time=datetime.now(UTC),
+        max_instances=1,
+        coalesce=True,
+        misfire_grace_time=None,
+    )
     scheduler.start()
     try:
         yield

@@ -14,6 +14,7 @@ from sqlalchemy import ColumnElement, Select, and_, exists, func, literal_column
 from sqlalchemy.ext.asyncio import AsyncSession
 from sqlalchemy.orm import aliased
 
+from db.leads import died
 from db.once import insert_unless_there
 from db.schema import Inbox, Note
 from db.writer import announce
@@ -179,8 +180,15 @@ async def _release(session: AsyncSession, whose: ColumnElement[bool]) -> int:
         .values(state="waiting", worker=None, lease_until=None)
         .returning(Inbox.update_id)
     )
-    announce(TOPIC)
-    return len((await session.execute(statement, execution_options=_NO_SYNC)).all())
+    freed = len((await session.execute(statement, execution_options=_NO_SYNC)).all())
+    if freed:
+        announce(TOPIC)
+    return freed
+
+
+async def recover(session: AsyncSession, machine_now: float) -> int:
+    """Give free what workers had leased that give no signs of life any more; returns how many."""
+    return await _release(session, died(Inbox.worker, machine_now))
 
 
 async def next_due(session: AsyncSession) -> float | None:

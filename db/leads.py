@@ -1,10 +1,11 @@
-"""What only one process does at a time: a lease in the database that its holder renews and others take over."""
+"""Leases in the database: what only one process does at a time, and which workers are alive."""
 
 from __future__ import annotations
 
-from sqlalchemy import or_
+from sqlalchemy import ColumnElement, delete, exists, or_
 from sqlalchemy.dialects import postgresql, sqlite
 from sqlalchemy.ext.asyncio import AsyncSession
+from sqlalchemy.orm import InstrumentedAttribute
 
 from db.schema import Lease
 
@@ -30,3 +31,30 @@ async def give_up(session: AsyncSession, name: str, holder: str) -> None:
     found = await session.get(Lease, name, with_for_update=True)
     if found is not None and found.holder == holder:
         await session.delete(found)
+
+
+FORGOTTEN_AFTER = 3600.0
+"""Seconds after which a dead worker's sign of life is no longer kept: whatever it held is long free. Our own choice."""
+
+
+async def beat(session: AsyncSession, worker: str, *, now: float, seconds: float) -> None:
+    """Say that `worker` is alive for `seconds` more."""
+    await hold(session, _life(worker), worker, now=now, seconds=seconds)
+    await session.execute(delete(Lease).where(Lease.until <= now - FORGOTTEN_AFTER))
+
+
+async def end(session: AsyncSession, worker: str) -> None:
+    """Say that `worker` has ended in order and holds nothing."""
+    await give_up(session, _life(worker), worker)
+
+
+def died(worker: InstrumentedAttribute[str | None], now: float) -> ColumnElement[bool]:
+    """Whether the worker that a column names has given signs of life and gives none any more."""
+    return exists().where(Lease.holder == worker, Lease.name == _LIFE + worker, Lease.until <= now)
+
+
+_LIFE = "worker:"
+
+
+def _life(worker: str) -> str:
+    return f"{_LIFE}{worker}"

@@ -31,6 +31,7 @@ from sqlalchemy.orm import aliased
 
 from db.delivery import ENOUGH, FINAL, LANES, Failure, Kind, Next, Reason, State, after_failure, changed
 from db.direct import as_text, fetched
+from db.leads import died
 from db.once import Executor, insert_unless_there, on_sqlite
 from db.schema import ChatPace, Instant, Outbox, Person
 from db.writer import announce
@@ -389,9 +390,11 @@ async def release(session: AsyncSession, worker: str) -> int:
 async def recover(session: Executor, *, machine_now: float, now: datetime, all_but: str | None = None) -> int:
     """Deal with what a dead worker was sending, as with a lost answer, and free what it had leased; returns how many.
 
-    Dead is whose lease is over; with `all_but`, at the start of the only process, everyone but that worker.
+    Dead is whose lease is over or who gives no signs of life; with `all_but`, at the start of the only process,
+    everyone but that worker.
     """
-    dead = Outbox.lease_until <= machine_now if all_but is None else Outbox.worker != all_but
+    over = or_(Outbox.lease_until <= machine_now, died(Outbox.worker, machine_now))
+    dead = over if all_but is None else Outbox.worker != all_but
     in_flight = Outbox.state.in_([_LEASED, _SENDING])
     lost = select(Outbox.id, Outbox.kind, Outbox.attempts, Outbox.payload).where(
         in_flight, Outbox.state == _SENDING, dead

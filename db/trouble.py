@@ -7,6 +7,7 @@ import logging
 from collections.abc import Awaitable, Callable
 from typing import TypeVar
 
+import asyncpg
 from sqlalchemy.exc import DBAPIError
 from sqlalchemy.exc import TimeoutError as PoolTimeout
 
@@ -36,6 +37,8 @@ def passing(error: BaseException) -> bool:
     """Whether an error says that the database cannot be used just now and nothing was wrong with what was asked."""
     if isinstance(error, DBAPIError):
         return error.connection_invalidated or _passing_cause(error.orig)
+    if isinstance(error, asyncpg.InterfaceError | asyncpg.PostgresError):
+        return isinstance(error, asyncpg.InterfaceError) or _passing_cause(error)
     return isinstance(error, OSError | PoolTimeout)
 
 

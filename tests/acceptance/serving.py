@@ -9,23 +9,27 @@ import signal
 import sqlite3
 import sys
 from collections.abc import AsyncIterator
+from concurrent.futures import ThreadPoolExecutor
 from contextlib import asynccontextmanager
 from dataclasses import dataclass
 from pathlib import Path
 
 import aiohttp
+import asyncpg
 
 from tests.acceptance.driver import Practice
+from tests.stores import here
 
 TOKEN = "1000:practice"
 
 
 @dataclass(slots=True)
 class House:
-    """The platform's address and the folder that both processes keep their data in."""
+    """The platform's address, the folder that the processes keep their data in, and the bot's database."""
 
     chat: Practice
     folder: Path
+    url: str
 
     @property
     def environment(self) -> dict[str, str]:
@@ -34,17 +38,18 @@ class House:
             **os.environ,
             "EASEWARD_TOKEN": TOKEN,
             "EASEWARD_API_URL": self.chat.address,
-            "EASEWARD_DATABASE_URL": f"sqlite:///{self.folder / 'easeward.sqlite'}",
+            "EASEWARD_DATABASE_URL": self.url,
             "EASEWARD_MESSAGES_PER_SECOND": "1000",
             "EASEWARD_CHAT_PACE": "0",
             "EASEWARD_TICK_SECONDS": "1",
         }
 
-    async def serve(self) -> asyncio.subprocess.Process:
-        """Starts the bot."""
+    async def serve(self, role: str = "all", **settings: str) -> asyncio.subprocess.Process:
+        """Starts the bot; `settings` go before those that all share."""
+        environment = self.environment | {f"EASEWARD_{name.upper()}": value for name, value in settings.items()}
         with (self.folder / "serve.log").open("ab") as log:
             return await asyncio.create_subprocess_exec(
-                sys.executable, "-m", "bot.cli", "serve", env=self.environment, stdout=log, stderr=log
+                sys.executable, "-m", "bot.cli", "serve", "--role", role, env=environment, stdout=log, stderr=log
             )
 
     async def run(self, *words: str) -> tuple[int, str]:
@@ -63,7 +68,10 @@ class House:
 
     def ask(self, query: str) -> list[tuple[object, ...]]:
         """Looks into the bot's database from outside."""
-        file = self.folder / "easeward.sqlite"
+        if self.url.startswith("postgresql"):
+            with ThreadPoolExecutor(1) as beside:
+                return beside.submit(asyncio.run, self._ask_server(query)).result()
+        file = Path(self.url.removeprefix("sqlite:///"))
         if not file.exists():
             return []
         with sqlite3.connect(f"file:{file}?mode=ro", uri=True, timeout=10) as database:
@@ -73,6 +81,15 @@ class House:
                 if "no such table" in str(error):
                     return []
                 raise
+
+    async def _ask_server(self, query: str) -> list[tuple[object, ...]]:
+        connection = await asyncpg.connect(self.url)
+        try:
+            return [tuple(row) for row in await connection.fetch(query)]
+        except asyncpg.UndefinedTableError:
+            return []
+        finally:
+            await connection.close()
 
     async def until(self, query: str, wanted: object, *, seconds: float = 60) -> None:
         """Waits until the first cell of a query is what is wanted."""
@@ -88,7 +105,8 @@ class House:
 
 @asynccontextmanager
 async def house(folder: Path) -> AsyncIterator[House]:
-    """The platform alone, with faults allowed."""
+    """The platform alone, with faults allowed, and an empty database where the test keeps its databases."""
+    url = await here().url(folder, tables=False)
     process = await asyncio.create_subprocess_exec(
         sys.executable,
         "-m",
@@ -105,7 +123,7 @@ async def house(folder: Path) -> AsyncIterator[House]:
             raise RuntimeError("the platform has no output to read")
         line = (await asyncio.wait_for(process.stdout.readline(), 30)).decode().strip()
         async with aiohttp.ClientSession() as http:
-            yield House(Practice(line, http), folder)
+            yield House(Practice(line, http), folder, url)
     finally:
         process.terminate()
         await process.wait()

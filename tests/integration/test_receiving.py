@@ -5,6 +5,7 @@ from __future__ import annotations
 import asyncio
 import json
 import logging
+import secrets
 from collections.abc import AsyncIterator, Awaitable, Callable, Mapping
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, field
@@ -125,7 +126,7 @@ class Road:
             "handle": self.handle,
             "on_failed": self.on_failed,
             "machine": SystemMachine(),
-            "worker": "w",
+            "worker": f"w-{secrets.token_hex(4)}",
         }
         return InboxWorker(self.database, self.bot, **(arguments | more))
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import base64
+import secrets
 from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, field
@@ -58,7 +59,7 @@ class Road:
         arguments: dict[str, Any] = {
             "calendar": self.calendar,
             "machine": SystemMachine(),
-            "worker": "w",
+            "worker": f"w-{secrets.token_hex(4)}",
             "chat_pace": 0.0,
             "per_second": 1000,
             "on_unreachable": self._told,
