@@ -29,7 +29,7 @@ from bot.receiving import ALLOWED_UPDATES, InboxWorker, Poller, QuietApplication
 from bot.sending import Sender, TokenRefused
 from bot.settings import Settings
 from bot.ticks import Ticker, ticking
-from bot.transport import TooMany
+from bot.transport import AiohttpRequest, TooMany
 from db import links
 from db import migrate as migrations
 from db.engine import Database, opened, served_alone, serving_lock
@@ -152,7 +152,9 @@ class _House:
     @asynccontextmanager
     async def _working(self, role: Role, worker: str) -> AsyncIterator[Running]:
         hooks = failing.Hooks(self.calendar, self.username)
-        ticker = Ticker(self.database, self.calendar, self.username)
+        request = self.application.bot.request
+        real = isinstance(self.calendar, SystemCalendar) and isinstance(request, AiohttpRequest)
+        ticker = Ticker(self.database, self.calendar, self.username, clock=request.clock if real else None)
         failed = asyncio.get_running_loop().create_future()
         sender = self._sender(worker, hooks) if role is not Role.UPDATES else None
         inbox = self._inbox(worker, hooks) if role is not Role.SENDER else None

@@ -6,11 +6,13 @@ import sys
 from collections.abc import AsyncIterator
 from dataclasses import asdict, dataclass
 from importlib.metadata import version
+from pathlib import Path
 
 from sqlalchemy.exc import SQLAlchemyError
 from telegram import Bot
 from telegram.error import TelegramError
 
+from bot.clocks import WRONG_SECONDS
 from bot.settings import Settings
 from bot.transport import AiohttpRequest
 from db import engine, inbox, migrate, outbox
@@ -42,11 +44,24 @@ async def examine(settings: Settings) -> list[Finding]:
     """Looks at program, zone data, database and platform, in this order; changes nothing."""
     findings = [
         Finding("program", True, f"easeward {version('easeward')} on Python {sys.version.split()[0]}"),
-        Finding("zone data", True, f"IANA {data_version()}, the program's own; the host's is not used"),
+        Finding("zone data", True, f"IANA {data_version()}, the program's own; {_host_zone_data()} and not used"),
     ]
     findings += [finding async for finding in _database(settings)]
-    findings.append(await _platform(settings))
+    findings += [finding async for finding in _platform(settings)]
     return findings
+
+
+HOST_ZONE_DATA = (Path("/usr/share/zoneinfo/tzdata.zi"), Path("/usr/share/zoneinfo/+VERSION"))
+"""Where systems say which release of the zone data they hold: the first line, after a `#` and the word version."""
+
+
+def _host_zone_data() -> str:
+    for file in HOST_ZONE_DATA:
+        if file.is_file():
+            found = file.read_text(encoding="utf-8", errors="replace").partition("\n")[0].split()
+            if found:
+                return f"the host's is {found[-1]}"
+    return "the host's says no release"
 
 
 async def _database(settings: Settings) -> AsyncIterator[Finding]:
@@ -88,20 +103,31 @@ def _counts(thing: str, counts: dict[str, int], odd: tuple[str, ...]) -> Finding
     return Finding(thing, True, text + (f" (look at the {odd[0]} ones)" if strange else ""))
 
 
-async def _platform(settings: Settings) -> Finding:
+async def _platform(settings: Settings) -> AsyncIterator[Finding]:
     if settings.token is None:
         todo = "set EASEWARD_TOKEN or EASEWARD_TOKEN_FILE"
-        return Finding("platform", False, "no token", todo)
+        yield Finding("platform", False, "no token", todo)
+        return
+    request = AiohttpRequest()
     bot = Bot(
         settings.token.get_secret_value(),
         base_url=f"{settings.api_url}/bot",
         base_file_url=f"{settings.api_url}/file/bot",
-        request=AiohttpRequest(),
+        request=request,
         get_updates_request=AiohttpRequest(),
     )
     try:
         async with bot:
-            return Finding("platform", True, f"answers as @{bot.username}")
+            yield Finding("platform", True, f"answers as @{bot.username}")
+            yield _clock(request.clock.off_by())
     except TelegramError as error:
         todo = "check token, EASEWARD_API_URL and the network"
-        return Finding("platform", False, f"does not answer: {type(error).__name__}", todo)
+        yield Finding("platform", False, f"does not answer: {type(error).__name__}", todo)
+
+
+def _clock(off: float | None) -> Finding:
+    if off is None:
+        return Finding("clock", True, "the platform says no time to compare with")
+    right = abs(off) <= WRONG_SECONDS
+    todo = "" if right else "set the host's clock; until then nothing is sent by itself"
+    return Finding("clock", right, f"{abs(off):.0f} s {'ahead of' if off > 0 else 'behind'} the platform's", todo)

@@ -282,6 +282,7 @@ class _Rooms:
                 await act(desk, person, " ".join(context.args or []))
             except NotAllowed as refused:
                 await desk.say(person, Message(desk.words(person).say(refused.words)))
+            await day.offer(desk, person)
 
         return handler
 
@@ -299,6 +300,7 @@ class _Rooms:
         except NotAllowed as refused:
             shown = str(desk.words(person).say(refused.words))
         await desk.answer_tap(person, query.id, shown or "")
+        await day.offer(desk, person)
 
     async def document(self, update: Update, context: Context) -> None:
         desk = self._desk(update)
@@ -314,7 +316,9 @@ class _Rooms:
     async def text(self, update: Update, context: Context) -> None:
         desk = self._desk(update)
         message = update.effective_message
-        await listening.heard(desk, await self._person(desk, update), (message.text if message else None) or "")
+        person = await self._person(desk, update)
+        await listening.heard(desk, person, (message.text if message else None) or "")
+        await day.offer(desk, person)
 
     async def not_private(self, update: Update, context: Context) -> None:
         """What is said in a group is not for this bot: it counts as handled and changes nothing."""

@@ -56,11 +56,13 @@ class Poller:
         self._database = database
         self._address = f"{bot.base_url}/getUpdates"
         self._calendar = calendar
+        self._clock = bot.request.clock if isinstance(bot.request, AiohttpRequest) else None
         self._poll_timeout = poll_timeout
 
     async def run(self) -> None:
         """Polls until cancelled; errors on the way pause it, a refused token ends it."""
-        async with AiohttpRequest(connections=1, read_timeout=self._poll_timeout + 15.0) as request:
+        timeout = self._poll_timeout + 15.0
+        async with AiohttpRequest(connections=1, read_timeout=timeout, clock=self._clock) as request:
             pause = 1.0
             while True:
                 try:
@@ -143,8 +145,8 @@ class InboxWorker(Puller[Claimed]):
     async def work(self, row: Claimed) -> None:
         """Fetches the file that an update carries, then handles it in one write."""
         try:
-            if row.tries > inbox.TRIES:
-                raise EndedTheProcess(f"update {row.update_id} was begun {inbox.TRIES} times and never ended")
+            if row.tries > inbox.BEGUN:
+                raise EndedTheProcess(f"update {row.update_id} was begun {inbox.BEGUN} times and never ended")
             carrying = await self._with_document(row)
             await self._write(lambda session: self._job(session, carrying))
         except LeaseLost:

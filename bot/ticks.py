@@ -11,9 +11,9 @@ from datetime import UTC, datetime, timedelta
 from apscheduler.schedulers.asyncio import AsyncIOScheduler
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from bot.clocks import Calendar
+from bot.clocks import WRONG_SECONDS, Calendar, PlatformClock
 from bot.flows.desk import Desk
-from bot.flows.ticking import WHEN_DUE
+from bot.flows.ticking import PLANNED, WHEN_DUE
 from db import due
 from db.engine import Database
 from db.schema import Due
@@ -22,6 +22,9 @@ from db.trouble import passing
 log = logging.getLogger(__name__)
 
 BATCH = 200
+PLANNED_A_TICK = 2000
+"""So many instants are computed anew before what is due is done, when the zone data has changed. Our own choice."""
+
 AGAIN = timedelta(minutes=5)
 """After an error the same thing is tried again so much later, by the calendar."""
 
@@ -29,7 +32,11 @@ AGAIN = timedelta(minutes=5)
 class Ticker:
     """Does what is due. One tick at a time; a failing one is put off and never holds up the others."""
 
-    def __init__(self, database: Database, calendar: Calendar, bot_username: str) -> None:
+    def __init__(
+        self, database: Database, calendar: Calendar, bot_username: str, *, clock: PlatformClock | None = None
+    ) -> None:
+        """With `clock` nothing is done by itself while the calendar is known to be wrong."""
+        self._clock = clock
         self._database = database
         self._calendar = calendar
         self._bot_username = bot_username
@@ -38,6 +45,10 @@ class Ticker:
 
     async def tick(self) -> None:
         """Does everything that is due by the calendar; while the database is away, nothing."""
+        off = self._clock.off_by() if self._clock is not None else None
+        if off is not None and abs(off) > WRONG_SECONDS:
+            log.error("clock-wrong", extra={"pause": round(off)})
+            return
         async with self.lock:
             try:
                 await self.do_due(self._calendar.now())
@@ -48,6 +59,7 @@ class Ticker:
 
     async def do_due(self, now: datetime) -> None:
         """Does everything that is due by `now`; the caller holds the lock."""
+        await self._plan_again(now)
         while True:
             async with self._database.reading() as session:
                 found = [(row.id, row.kind, row.subject) for row in await due.due_by(session, now, limit=BATCH)]
@@ -73,13 +85,36 @@ class Ticker:
         found = await session.get(Due, row, with_for_update=True)
         if found is None or found.at > now:
             return
-        desk = Desk(
-            session=session,
-            now=now,
-            cause=f"due:{found.kind}:{found.subject}:{found.at.isoformat()}",
-            bot_username=self._bot_username,
-        )
+        desk = self._desk(session, f"due:{found.kind}:{found.subject}:{found.at.isoformat()}", now)
         await WHEN_DUE[found.kind](desk, found.subject)
+
+    def _desk(self, session: AsyncSession, cause: str, now: datetime) -> Desk:
+        return Desk(session=session, now=now, cause=cause, bot_username=self._bot_username)
+
+    async def _plan_again(self, now: datetime) -> None:
+        """Computes anew what was planned with another release of the zone data, the soonest first, some a tick."""
+        async with self._database.reading() as session:
+            found = [row.id for row in await due.by_other_zone_data(session, limit=PLANNED_A_TICK)]
+        for start in range(0, len(found), BATCH):
+            await asyncio.gather(*(self._plan_or_leave(row, now) for row in found[start : start + BATCH]))
+        if found:
+            log.info("planned-by-new-zone-data", extra={"count": len(found)})
+
+    async def _plan_or_leave(self, row: int, now: datetime) -> None:
+        try:
+            await self._database.write(lambda session: self._plan_one(session, row, now))
+        except Exception as error:
+            if passing(error):
+                raise
+            log.exception("planning-failed", extra={"subject": row})
+            await self._database.write(lambda session: due.leave_as_is(session, row))
+
+    async def _plan_one(self, session: AsyncSession, row: int, now: datetime) -> None:
+        found = await session.get(Due, row, with_for_update=True)
+        if found is None:
+            return
+        await PLANNED[found.kind](self._desk(session, f"zone-data:{row}", now), found.subject)
+        await due.leave_as_is(session, row)
 
 
 @asynccontextmanager

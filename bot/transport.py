@@ -16,6 +16,7 @@ from telegram.error import NetworkError, TelegramError, TimedOut
 from telegram.request import BaseRequest, RequestData
 
 from bot.calls import Upload
+from bot.clocks import PlatformClock
 from db.writer import inside_write
 
 T = TypeVar("T")
@@ -54,12 +55,25 @@ class CallInsideWrite(TelegramError):
 class AiohttpRequest(BaseRequest):
     """python-telegram-bot's way to the platform, over one aiohttp session. Timeouts are seconds."""
 
-    def __init__(self, *, connections: int = 64, read_timeout: float = 20.0, connect_timeout: float = 5.0) -> None:
+    def __init__(
+        self,
+        *,
+        connections: int = 64,
+        read_timeout: float = 20.0,
+        connect_timeout: float = 5.0,
+        clock: PlatformClock | None = None,
+    ) -> None:
+        self._clock = clock or PlatformClock()
         self._connections = connections
         self._read_timeout = read_timeout
         self._connect_timeout = connect_timeout
         self._timeout = aiohttp.ClientTimeout(total=None, connect=connect_timeout, sock_read=read_timeout)
         self._session: aiohttp.ClientSession | None = None
+
+    @property
+    def clock(self) -> PlatformClock:
+        """What the platform's answers say about the host's clock."""
+        return self._clock
 
     @property
     def read_timeout(self) -> float:
@@ -126,6 +140,7 @@ class AiohttpRequest(BaseRequest):
             raise NeverConnected("never connected: the transport is not open")
         try:
             async with self._session.request(method, url, timeout=timeout, allow_redirects=False, **sent) as answer:
+                self._clock.heard(answer.headers.get("Date"))
                 return answer.status, await _body(answer)
         except _NEVER_CONNECTED as error:
             failure: TelegramError = NeverConnected(f"never connected: {type(error).__name__}")

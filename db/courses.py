@@ -175,6 +175,12 @@ async def was_delivered(session: AsyncSession, row: LedgerRow) -> bool:
     return await session.scalar(select(Outbox.state).where(Outbox.id == row.outbox_id)) == "sent"
 
 
+async def went_missing(session: AsyncSession, row: LedgerRow) -> bool:
+    """Whether the message that shows a row was lost on the way or never left, so that its chat may not have it."""
+    state = await session.scalar(select(Outbox.state).where(Outbox.id == row.outbox_id))
+    return state in ("unknown", "skipped", "refused")
+
+
 async def note_answer(
     session: AsyncSession,
     *,

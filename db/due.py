@@ -6,10 +6,11 @@ from collections.abc import Sequence
 from datetime import datetime
 from enum import StrEnum
 
-from sqlalchemy import delete, select
+from sqlalchemy import delete, select, update
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from db.schema import Due
+from plans.localtime import data_version
 
 
 class DueKind(StrEnum):
@@ -29,9 +30,10 @@ async def plan(session: AsyncSession, kind: DueKind, subject: int, at: datetime)
     """Sets when something is due; planning it again moves it."""
     found = await session.scalar(select(Due).where(Due.kind == kind, Due.subject == subject))
     if found is None:
-        session.add(Due(kind=kind, subject=subject, at=at))
+        session.add(Due(kind=kind, subject=subject, at=at, zone_data=data_version()))
     else:
         found.at = at
+        found.zone_data = data_version()
     await session.flush()
 
 
@@ -40,6 +42,11 @@ async def plan_by(session: AsyncSession, kind: DueKind, subject: int, at: dateti
     found = await session.scalar(select(Due).where(Due.kind == kind, Due.subject == subject))
     if found is None or found.at > at:
         await plan(session, kind, subject, at)
+
+
+async def planned(session: AsyncSession, kind: DueKind, subject: int) -> datetime | None:
+    """When something is due; None if it is not planned."""
+    return await session.scalar(select(Due.at).where(Due.kind == kind, Due.subject == subject))
 
 
 async def cancel(session: AsyncSession, kind: DueKind, subject: int) -> None:
@@ -51,6 +58,20 @@ async def due_by(session: AsyncSession, now: datetime, *, limit: int) -> Sequenc
     """What is due by now, the earliest first."""
     found = await session.scalars(select(Due).where(Due.at <= now).order_by(Due.at, Due.id).limit(limit))
     return found.all()
+
+
+async def by_other_zone_data(session: AsyncSession, *, limit: int) -> Sequence[Due]:
+    """What was planned with another release of the zone data than this program's, the earliest first of each."""
+    found: list[Due] = []
+    for other in (Due.zone_data < data_version(), Due.zone_data > data_version()):
+        chosen = select(Due).where(other).order_by(Due.zone_data, Due.at).limit(limit - len(found))
+        found += await session.scalars(chosen)
+    return found
+
+
+async def leave_as_is(session: AsyncSession, row: int) -> None:
+    """Notes that an instant stands, whatever this program's zone data gives."""
+    await session.execute(update(Due).where(Due.id == row).values(zone_data=data_version()))
 
 
 async def next_instant(session: AsyncSession) -> datetime | None:

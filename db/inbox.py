@@ -23,7 +23,10 @@ TOPIC = "inbox"
 """What is announced to the writer's listeners when an update was stored or is to be tried again."""
 
 TRIES = 3
-"""How often an update is tried before it counts as failed. Our own choice."""
+"""How often the handling of an update may raise an error before it counts as failed. Our own choice."""
+
+BEGUN = 10
+"""How often an update is taken in hand when each time the process ends before it is handled. Our own choice."""
 
 RETRY_SECONDS = 1.0
 """Pause before the second try, doubled before the third. Our own choice."""
@@ -151,10 +154,11 @@ async def retry_or_fail(
     if row is None:
         raise LeaseLost(f"update {update_id} is no longer leased to {worker}")
     row.failure, row.worker = failure, None
-    if row.tries >= TRIES:
+    row.failures += 1
+    if row.failures >= TRIES or row.tries > BEGUN:
         row.state, row.document, row.lease_until = "failed", None, None
         return True
-    row.state, row.lease_until = "waiting", machine_now + RETRY_SECONDS * 2 ** (row.tries - 1)
+    row.state, row.lease_until = "waiting", machine_now + RETRY_SECONDS * 2 ** (row.failures - 1)
     announce(TOPIC)
     return False
 
@@ -249,6 +253,7 @@ def _row(update: Mapping[str, Any], now: datetime) -> dict[str, Any]:
         "payload": without_identity(update),
         "state": "waiting",
         "tries": 0,
+        "failures": 0,
         "stored_at": now,
     }
 

@@ -331,13 +331,19 @@ class Due(Base):
     """Something that is due at an instant of the calendar clock: a morning, a nudge, a digest."""
 
     __tablename__ = "due"
-    __table_args__ = (UniqueConstraint("kind", "subject"), Index("ix_due_at", "at"))
+    __table_args__ = (
+        UniqueConstraint("kind", "subject"),
+        Index("ix_due_at", "at"),
+        Index("ix_due_zone_data", "zone_data", "at"),
+    )
 
     id: Mapped[int] = mapped_column(primary_key=True)
     kind: Mapped[str]
     """morning (subject: person), nudge (ledger row), digest and morning-list (coach)."""
     subject: Mapped[int]
     at: Mapped[datetime]
+    zone_data: Mapped[str]
+    """The release of the zone data that `at` was computed with; another one may give another instant."""
 
 
 # --- the way in and the way out -------------------------------------------------------------------------------------
@@ -364,6 +370,9 @@ class Inbox(Base):
     state: Mapped[str] = mapped_column(default="waiting")
     """waiting, leased, handled, failed."""
     tries: Mapped[int] = mapped_column(default=0)
+    """How often a worker has taken it in hand, whatever became of that."""
+    failures: Mapped[int] = mapped_column(default=0)
+    """How often its handling has raised an error."""
     worker: Mapped[str | None]
     lease_until: Mapped[float | None]
     """While leased: until when. While waiting for another try: not before."""

@@ -59,6 +59,37 @@ async def plan_next(desk: Desk, person: Person, course: Course) -> None:
         await due.cancel(desk.session, due.DueKind.MORNING, person.id)
 
 
+async def plan_morning(desk: Desk, person_id: int) -> None:
+    """Plans a person's next morning once more."""
+    person = await desk.session.get_one(Person, person_id)
+    course = await courses.open_course(desk.session, person)
+    if course is not None:
+        await plan_next(desk, person, course)
+
+
+async def plan_nudge(desk: Desk, row_id: int) -> None:
+    """Plans the evening's nudge of a row once more."""
+    row = await desk.session.get_one(LedgerRow, row_id)
+    person = await desk.session.get_one(Person, row.person_id)
+    await due.plan(desk.session, due.DueKind.NUDGE, row_id, times.at(person, row.local_date, times.NUDGE))
+
+
+async def after_zone_change(desk: Desk, person: Person, course: Course) -> list[date]:
+    """Plans everything by the person's new clock; returns the dates that this clock has left out.
+
+    A date that has its row keeps it: nobody gets two sessions on one date. A date that has passed on the new clock
+    without one gets its row, whose message is late, and the same day comes on the next date.
+    """
+    await plan_next(desk, person, course)
+    last = await courses.last_row(desk.session, course)
+    if last is None:
+        return []
+    if await due.planned(desk.session, due.DueKind.NUDGE, last.id):
+        await plan_nudge(desk, last.id)
+    next_date, today = await _next_date(desk, person, course), times.today(person, desk.now)
+    return [next_date + timedelta(days=n) for n in range((today - next_date).days)]
+
+
 async def today(desk: Desk, person: Person) -> None:
     """Shows the present date's row, making it when the morning has not done so."""
     course = await courses.open_course(desk.session, person)
@@ -81,6 +112,19 @@ async def today(desk: Desk, person: Person) -> None:
         await desk.say(person, showing.paused(words, course.id))
     else:
         await show(desk, person, course, row)
+
+
+async def offer(desk: Desk, person: Person) -> None:
+    """At the first contact after a morning's message went missing, or came too late to be sent: says how to see it."""
+    course = await courses.open_course(desk.session, person)
+    if course is None or course.state != CourseState.ACTIVE or course.paused is not None:
+        return
+    row = await courses.row_on(desk.session, course, times.today(person, desk.now))
+    if row is None or not await courses.went_missing(desk.session, row):
+        return
+    words = desk.words(person)
+    key = f"offer:{person.id}:{row.local_date}"
+    await desk.send(person, Message(words.say("day.offer")), key=key, kind=Kind.ANSWER)
 
 
 async def make(desk: Desk, person: Person, course: Course, day: date, *, by_itself: bool) -> None:

@@ -18,13 +18,24 @@ from plans.ledger import Entry
 MOVES = {"repeat": "repeated", "ease": "eased", "rest": "rested", "refer": "referred"}
 
 
+LATE = timedelta(days=1)
+"""A digest that could not be sent for so long waits for /digest. Our own choice."""
+
+
 async def weekly(desk: Desk, coach_id: int) -> None:
     """Sends the digest of the last seven dates and plans the next one."""
     coach = await desk.session.get_one(Coach, coach_id)
     person = await desk.session.get_one(Person, coach.person_id)
     await joining.plan_digest(desk, person, coach)
     key = f"digest:{person.id}:{times.today(person, desk.now)}"
-    await desk.send(person, await _message(desk, person, coach), key=key, kind=Kind.DIGEST)
+    late = desk.now + LATE
+    await desk.send(person, await _message(desk, person, coach), key=key, kind=Kind.DIGEST, late_after=late)
+
+
+async def plan(desk: Desk, coach_id: int) -> None:
+    """Plans a coach's next digest once more."""
+    coach = await desk.session.get_one(Coach, coach_id)
+    await joining.plan_digest(desk, await desk.session.get_one(Person, coach.person_id), coach)
 
 
 async def now(desk: Desk, person: Person, coach: Coach) -> None:

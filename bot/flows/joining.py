@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import time, timedelta
+from datetime import date, time, timedelta
 
 from bot.flows import day, places, telling, times
 from bot.flows.desk import TERMS, Desk
@@ -10,7 +10,7 @@ from bot.words.message import Button, Message, column
 from db import courses, due, links, people
 from db.courses import CourseState
 from db.schema import Coach, Course, Invite, Person
-from plans import dose
+from plans import dose, localtime
 
 MORNINGS = ("06:00", "06:30", "07:00", "07:30", "08:00", "09:00")
 
@@ -188,10 +188,22 @@ async def _after_setting(desk: Desk, person: Person) -> None:
     coach = await people.coach_of(desk.session, person)
     if coach is not None:
         await plan_digest(desk, person, coach)
+        if await due.planned(desk.session, due.DueKind.LIST, coach.id):
+            await telling.plan_list(desk, coach.id)
+    lost: list[date] = []
     if course is not None:
-        await day.plan_next(desk, person, course)
+        lost = await day.after_zone_change(desk, person, course)
     at = (person.morning or times.MORNING).strftime("%H:%M")
-    text = desk.words(person).say("client.changed", zone=times.zone_of(person), time=at)
+    goes_on = course is not None and course.state == CourseState.ACTIVE and course.paused is None
+    coming = await due.planned(desk.session, due.DueKind.MORNING, person.id) if goes_on else None
+    when = None if coming is None else localtime.local(max(coming, desk.now), times.zone_of(person))
+    text = desk.words(person).say(
+        "client.changed",
+        zone=times.zone_of(person),
+        time=at,
+        next=f"{when:%a %d %b}" if when else None,
+        lost=[f"{one:%a %d %b}" for one in lost],
+    )
     await desk.say(person, Message(text))
 
 

@@ -107,6 +107,13 @@ async def _plan_list(desk: Desk, course: Course, coach: Person) -> None:
     await due.plan_by(desk.session, due.DueKind.LIST, course.coach_id, times.next_morning(coach, desk.now))
 
 
+async def plan_list(desk: Desk, coach_id: int) -> None:
+    """Plans a coach's morning list once more."""
+    coach = await desk.session.get_one(Coach, coach_id)
+    person = await desk.session.get_one(Person, coach.person_id)
+    await due.plan(desk.session, due.DueKind.LIST, coach_id, times.next_morning(person, desk.now))
+
+
 async def morning_list(desk: Desk, coach_id: int) -> None:
     """Sends one list of everything that could wait until the coach's morning."""
     coach = await desk.session.get_one(Coach, coach_id)

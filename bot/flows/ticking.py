@@ -15,3 +15,11 @@ WHEN_DUE: Mapping[str, Callable[[Desk, int], Awaitable[None]]] = {
     DueKind.LIST: telling.morning_list,
 }
 """Each use case takes the subject's id and plans or cancels its own next instant."""
+
+PLANNED: Mapping[str, Callable[[Desk, int], Awaitable[None]]] = {
+    DueKind.MORNING: day.plan_morning,
+    DueKind.NUDGE: day.plan_nudge,
+    DueKind.DIGEST: digest.plan,
+    DueKind.LIST: telling.plan_list,
+}
+"""The same instants once more from local time and zone, when the zone data has changed."""

@@ -45,6 +45,7 @@ from bot.ticks import Ticker, ticking
 from db import due
 from db.due import DueKind
 from db.engine import Database, address_of, file_of, opened
+from plans.localtime import data_version
 from tests.postgres import SAFE, Server, serving
 from tests.stores import Databases, Files, Place
 
@@ -88,8 +89,8 @@ def fill_file(file: Path, people: int, now: datetime) -> None:
             ((person, 1000 + person, f"Person {person}", made) for person in some),
         )
         connection.executemany(
-            "INSERT INTO due (kind, subject, at) VALUES (?, ?, ?)",
-            ((DueKind.MORNING.value, person, later(person, now).strftime(shape)) for person in some),
+            "INSERT INTO due (kind, subject, at, zone_data) VALUES (?, ?, ?, ?)",
+            ((DueKind.MORNING.value, person, later(person, now).strftime(shape), data_version()) for person in some),
         )
     connection.execute("COMMIT")
     connection.close()
@@ -105,7 +106,7 @@ async def fill_server(server: Server, database: str, people: int, now: datetime)
             database=database,
         )
         await server.do(
-            f"INSERT INTO due (kind, subject, at) SELECT '{DueKind.MORNING.value}', n, "
+            f"INSERT INTO due (kind, subject, zone_data, at) SELECT '{DueKind.MORNING.value}', n, '{data_version()}', "
             f"timestamptz '{now.isoformat()}' + interval '1 day' + n % 1440 * interval '1 minute' FROM {some}",
             database=database,
         )

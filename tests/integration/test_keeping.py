@@ -208,7 +208,7 @@ async def test_erasing_a_person_leaves_no_row_that_speaks_of_them(tmp_path: Path
         inbox = await session.get_one(Inbox, 2)
         chat = (await session.get_one(Person, 2)).chat
         inbox.chat = (await session.get_one(Outbox, 2)).chat = chat
-        session.add(Due(kind="morning", subject=2, at=AT))
+        session.add(Due(kind="morning", subject=2, at=AT, zone_data="2026f"))
         await session.flush()
         await erasure.erase(session, await session.get_one(Person, 2), AT)
         assert await session.get(Coach, coach.id) is None

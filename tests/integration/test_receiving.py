@@ -329,9 +329,9 @@ async def test_an_update_is_failed_even_when_telling_fails(road: Road, caplog: p
     assert "telling-failed" in [record.message for record in caplog.records]
 
 
-async def test_an_update_that_ended_the_process_three_times_is_not_begun_again(road: Road) -> None:
+async def test_an_update_that_ended_the_process_ten_times_is_not_begun_again(road: Road) -> None:
     await road.store(said(1))
-    for n in range(3):
+    for n in range(inbox.BEGUN):
         dead = road.worker(machine=SetMachine(100.0 * n))
         await dead.begin()
         assert len(await dead.claim(1)) == 1

@@ -481,3 +481,41 @@ async def test_two_hundred_messages_under_faults_arrive_as_often_as_their_kind_a
     assert all(row.kind == "session" for row in rows if row.state == "unknown")
     delivered = road.platform.texts()
     assert all(row.key in delivered for row in rows)
+
+
+async def test_a_pause_that_one_worker_was_told_holds_for_all_of_them(road: Road) -> None:
+    clock = asyncio.get_running_loop().time
+    road.platform.next_up = [(429, "Too Many Requests", {"retry_after": 1.5})]
+    await road.put("first", chat=1)
+    async with road.sending(), road.sending():
+        await until(lambda: len(road.platform.arrived) == 1)
+        told = clock()
+        for n in range(20):
+            await road.put(f"m{n}", chat=10 + n)
+        await until(lambda: len(road.platform.arrived) > 1)
+        assert clock() - told > 1.3
+        await until(road.all_final)
+    assert len(road.platform.arrived) == 22
+
+
+async def test_many_workers_together_keep_the_budget(road: Road) -> None:
+    clock = asyncio.get_running_loop().time
+    for n in range(25):
+        await road.put(f"{n}", chat=n)
+    moments: list[float] = []
+    async with road.sending(per_second=10), road.sending(per_second=10), road.sending(per_second=10):
+        while len(moments) < 25:
+            moments += [clock()] * (len(road.platform.arrived) - len(moments))
+            await asyncio.sleep(0.01)
+    assert max(sum(1 for other in moments if start <= other < start + 0.9) for start in moments) <= 10
+
+
+async def test_an_alert_leaves_before_thousands_of_sessions_that_wait(road: Road) -> None:
+    for n in range(300):
+        await road.put(f"s{n}", Kind.SESSION, chat=n)
+    async with road.sending(per_second=60, concurrency=4):
+        await until(lambda: len(road.platform.arrived) >= 20)
+        at = len(road.platform.arrived)
+        await road.put("alert", Kind.ALERT, chat=9000)
+        await until(lambda: "alert" in road.platform.texts())
+        assert road.platform.texts().index("alert") - at <= 70, "at most what was granted for one second"

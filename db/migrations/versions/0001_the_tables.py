@@ -34,11 +34,13 @@ def upgrade() -> None:
         sa.Column("kind", sa.Text(), nullable=False),
         sa.Column("subject", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("at", sa.DateTime(timezone=True), nullable=False),
+        sa.Column("zone_data", sa.Text(), nullable=False),
         sa.PrimaryKeyConstraint("id", name=op.f("pk_due")),
         sa.UniqueConstraint("kind", "subject", name=op.f("uq_due_kind_subject")),
     )
     with op.batch_alter_table("due", schema=None) as batch_op:
         batch_op.create_index("ix_due_at", ["at"], unique=False)
+        batch_op.create_index("ix_due_zone_data", ["zone_data", "at"], unique=False)
 
     op.create_table(
         "erasure",
@@ -58,6 +60,7 @@ def upgrade() -> None:
         sa.Column("document", sa.LargeBinary(), nullable=True),
         sa.Column("state", sa.Text(), nullable=False),
         sa.Column("tries", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("failures", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("worker", sa.Text(), nullable=True),
         sa.Column("lease_until", sa.Double(), nullable=True),
         sa.Column("stored_at", sa.DateTime(timezone=True), nullable=False),
