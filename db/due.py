@@ -6,9 +6,11 @@ from collections.abc import Sequence
 from datetime import datetime
 from enum import StrEnum
 
-from sqlalchemy import delete, select, update
+from sqlalchemy import Insert, delete, select, update
+from sqlalchemy.dialects import postgresql, sqlite
 from sqlalchemy.ext.asyncio import AsyncSession
 
+from db.once import on_sqlite
 from db.schema import Due
 from plans.localtime import data_version
 
@@ -28,20 +30,24 @@ class DueKind(StrEnum):
 
 async def plan(session: AsyncSession, kind: DueKind, subject: int, at: datetime) -> None:
     """Sets when something is due; planning it again moves it."""
-    found = await session.scalar(select(Due).where(Due.kind == kind, Due.subject == subject))
-    if found is None:
-        session.add(Due(kind=kind, subject=subject, at=at, zone_data=data_version()))
-    else:
-        found.at = at
-        found.zone_data = data_version()
-    await session.flush()
+    await session.execute(_planning(session, kind, subject, at, only_earlier=False))
 
 
 async def plan_by(session: AsyncSession, kind: DueKind, subject: int, at: datetime) -> None:
     """Sets when something is due at the latest; what is planned earlier stays."""
-    found = await session.scalar(select(Due).where(Due.kind == kind, Due.subject == subject))
-    if found is None or found.at > at:
-        await plan(session, kind, subject, at)
+    await session.execute(_planning(session, kind, subject, at, only_earlier=True))
+
+
+def _planning(session: AsyncSession, kind: DueKind, subject: int, at: datetime, *, only_earlier: bool) -> Insert:
+    """One statement, so that two who plan the same at once do not meet."""
+    insert = (sqlite if on_sqlite(session) else postgresql).insert(Due)
+    row = insert.values(kind=kind, subject=subject, at=at, zone_data=data_version())
+    statement: Insert = row.on_conflict_do_update(
+        index_elements=[Due.kind, Due.subject],
+        set_={"at": insert.excluded.at, "zone_data": insert.excluded.zone_data},
+        where=Due.at > insert.excluded.at if only_earlier else None,
+    )
+    return statement
 
 
 async def planned(session: AsyncSession, kind: DueKind, subject: int) -> datetime | None:

@@ -15,7 +15,7 @@ from sqlalchemy.ext.asyncio import AsyncSession
 from sqlalchemy.orm import aliased
 
 from db.leads import died
-from db.once import insert_unless_there
+from db.once import insert_or_change, insert_unless_there
 from db.schema import Inbox, Note
 from db.writer import announce
 
@@ -90,7 +90,7 @@ async def store_fetched(session: AsyncSession, updates: Sequence[Mapping[str, An
     """Keep updates that were asked for; the next question, from `next_offset`, tells the platform so."""
     stored = await store(session, updates, now)
     if updates:
-        await session.merge(Note(name=_LAST_UPDATE, value=_last(updates, now)))
+        await session.execute(insert_or_change(session, Note, "name", name=_LAST_UPDATE, value=_last(updates, now)))
     return stored
 
 

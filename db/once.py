@@ -26,3 +26,11 @@ def insert_unless_there(executor: Executor, table: type[Base], rows: Sequence[Ma
     insert = (sqlite if on_sqlite(executor) else postgresql).insert(table)
     statement: Insert = insert.values(list(rows)).on_conflict_do_nothing()
     return statement
+
+
+def insert_or_change(executor: Executor, table: type[Base], key: str, **values: Any) -> Insert:
+    """A statement that inserts a row, or gives the one with the same `key` the new values."""
+    insert = (sqlite if on_sqlite(executor) else postgresql).insert(table)
+    changed = {name: insert.excluded[name] for name in values if name != key}
+    statement: Insert = insert.values(**values).on_conflict_do_update(index_elements=[key], set_=changed)
+    return statement

@@ -327,11 +327,11 @@ async def nudge(desk: Desk, row_id: int) -> None:
     """Asks once in the evening after a session that nothing was said of."""
     await due.cancel(desk.session, due.DueKind.NUDGE, row_id)
     row = await desk.session.get_one(LedgerRow, row_id)
-    course = await desk.session.get_one(Course, row.course_id)
+    course = await courses.locked(desk.session, row.course_id)
     person = await desk.session.get_one(Person, row.person_id)
     said = await courses.said_of(desk.session, row)
     arrived = await courses.was_delivered(desk.session, row)
-    if not arrived or course.state != CourseState.ACTIVE or is_begun(said):
+    if course is None or not arrived or course.state != CourseState.ACTIVE or is_begun(said):
         return
     words = desk.words(person)
     await desk.send(

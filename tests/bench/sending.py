@@ -1,4 +1,4 @@
-"""How fast the outbox drains: `python -m tests.bench.sending [--messages N] [--runs N] [--profile]`.
+"""How fast the outbox drains: `python -m tests.bench.sending [--messages N] [--runs N] [--workers | --profile]`.
 
 10,000 due sessions leave through outbox and real HTTP, every row fenced and marked before and after its request, every
 commit on disk (SQLite `synchronous=FULL`, PostgreSQL `fsync` and `synchronous_commit` on, both on the same disk).
@@ -27,17 +27,19 @@ from sqlalchemy.ext.asyncio import AsyncSession
 from telegram import Bot
 from telegram.request import BaseRequest, HTTPXRequest
 
+from bot.alive import worker_name
 from bot.clocks import SystemCalendar, SystemMachine
 from bot.sending import Sender
 from bot.transport import AiohttpRequest
 from db import outbox
 from db.engine import Database, opened
 from db.schema import Outbox
+from db.writer import announce
 from tests.postgres import SAFE, free_port, serving
 from tests.stores import Databases, Files, Place
 
 TEXT = "Day 9: hips and hamstrings, 14 minutes.\n" + "Split-stance hinge: 2 x 5 a side, hold the last 20 s.\n" * 5
-CONCURRENCIES = (16, 32, 64)
+CONCURRENCIES = (16, 32, 64, 128)
 
 
 @asynccontextmanager
@@ -107,6 +109,7 @@ async def fill(database: Database, messages: int) -> None:
         ]
         for start in range(0, messages, 1000):
             await session.execute(insert(Outbox), rows[start : start + 1000])
+        announce(outbox.TOPIC)
 
     await database.write(job)
 
@@ -218,11 +221,81 @@ async def main(messages: int, runs: int, delay: float, profile: bool) -> None:
                 )
 
 
+# --- several workers --------------------------------------------------------------------------------------------------
+
+WORKERS = (1, 2, 4)
+EACH = 16
+"""Requests that one worker has open at most, so that the platform's slow answers and not this machine are the limit."""
+
+
+async def worker(url: str, api: str) -> None:
+    """A sender in a process of its own; says when it is ready and works until it is killed."""
+    async with opened(url) as database, bot_at(api, AiohttpRequest()) as bot:
+        sender = Sender(
+            database,
+            bot,
+            calendar=SystemCalendar(),
+            machine=SystemMachine(),
+            worker=worker_name(),
+            on_unreachable=_nobody,
+            per_second=1_000_000,
+            concurrency=EACH,
+            chat_pace=1.0,
+        )
+        print("ready", flush=True)
+        await sender.run()
+
+
+async def together(place: Databases, api: str, messages: int, count: int) -> float:
+    """Messages a second of so many workers on one database."""
+    with tempfile.TemporaryDirectory(dir=".") as folder:
+        url = await place.url(Path(folder))
+        words = [sys.executable, "-m", "tests.bench.sending", "--worker", url, "--api", api]
+        workers = [await asyncio.create_subprocess_exec(*words, stdout=asyncio.subprocess.PIPE) for _ in range(count)]
+        for process in workers:
+            assert process.stdout is not None
+            await process.stdout.readline()
+        async with opened(url) as database:
+            await fill(database, messages)
+            begin = time.perf_counter()
+            while await _still_open(database):
+                await asyncio.sleep(0.05)
+            taken = time.perf_counter() - begin
+        for process in workers:
+            process.kill()
+            await process.wait()
+        await place.drop_all()
+    counted = await arrived(api)
+    assert counted == {"arrived": messages, "doubles": 0}, counted
+    return messages / taken
+
+
+async def compare_workers(messages: int, runs: int) -> None:
+    """One, two and four workers on PostgreSQL, against a platform that takes 50 ms for each answer."""
+    async with platform(0.05) as api:
+        with serving(options=SAFE, on_disk=True) as server:
+            place, medians = Databases(server), {}
+            for count in WORKERS:
+                rates = [await together(place, api, messages, count) for _ in range(runs)]
+                medians[count] = statistics.median(rates)
+                shown = " ".join(f"{rate:7.0f}" for rate in rates)
+                ratio = medians[count] / medians[1]
+                print(f"{count} workers, 50 ms answers: {shown} messages/s, {ratio:.2f} times one", flush=True)
+
+
 if __name__ == "__main__":
     words = argparse.ArgumentParser()
     words.add_argument("--messages", type=int, default=10_000)
     words.add_argument("--runs", type=int, default=3)
     words.add_argument("--delay", type=float, default=0.0)
     words.add_argument("--profile", action="store_true")
+    words.add_argument("--workers", action="store_true", help="one, two and four workers on PostgreSQL instead")
+    words.add_argument("--worker", help=argparse.SUPPRESS)
+    words.add_argument("--api", help=argparse.SUPPRESS)
     found = words.parse_args()
-    asyncio.run(main(found.messages, found.runs, found.delay, found.profile))
+    if found.worker:
+        asyncio.run(worker(found.worker, found.api))
+    elif found.workers:
+        asyncio.run(compare_workers(found.messages, found.runs))
+    else:
+        asyncio.run(main(found.messages, found.runs, found.delay, found.profile))

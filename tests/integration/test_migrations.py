@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import asyncio
 from pathlib import Path
 
+import pytest
 from alembic.autogenerate import compare_metadata
 from alembic.migration import MigrationContext
 from sqlalchemy import Connection
@@ -11,6 +13,9 @@ from sqlalchemy import Connection
 from db import migrate
 from db.engine import writing_engine
 from db.schema import Base
+from tests.stores import here
+
+pytestmark = pytest.mark.usefixtures("store")
 
 
 def differences(connection: Connection) -> list[object]:
@@ -19,7 +24,7 @@ def differences(connection: Connection) -> list[object]:
 
 
 async def test_an_empty_database_is_brought_to_exactly_the_schema(tmp_path: Path) -> None:
-    url = f"sqlite:///{tmp_path / 'new' / 'e.sqlite'}"
+    url = await here().url(tmp_path, tables=False)
     assert await migrate.upgrade(url) == migrate.head()
     assert await migrate.current(url) == migrate.head()
     async with writing_engine(url) as engine, engine.begin() as connection:
@@ -27,7 +32,17 @@ async def test_an_empty_database_is_brought_to_exactly_the_schema(tmp_path: Path
 
 
 async def test_migrating_again_changes_nothing(tmp_path: Path) -> None:
-    url = f"sqlite:///{tmp_path / 'e.sqlite'}"
+    url = await here().url(tmp_path, tables=False)
     await migrate.upgrade(url)
     await migrate.upgrade(url)
     assert await migrate.current(url) == migrate.head()
+
+
+async def test_processes_that_start_together_migrate_one_after_another(tmp_path: Path) -> None:
+    url = await here().url(tmp_path, tables=False)
+    assert await asyncio.gather(*(migrate.upgrade(url) for _ in range(4))) == [migrate.head()] * 4
+
+
+async def test_the_folder_of_a_new_file_is_made(tmp_path: Path) -> None:
+    url = f"sqlite:///{tmp_path / 'new' / 'e.sqlite'}"
+    assert await migrate.upgrade(url) == migrate.head()

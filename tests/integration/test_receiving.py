@@ -507,3 +507,20 @@ async def test_a_refused_token_is_said_without_quoting_it(road: Road) -> None:
     while error is not None:
         assert "secret" not in str(error)
         error = error.__cause__ or error.__context__
+
+
+async def test_many_workers_keep_each_chat_in_its_order(road: Road) -> None:
+    await road.store(*(said(n, chat=n % 5 + 1) for n in range(1, 101)))
+    async with road.working(), road.working(), road.working():
+        await until(lambda: len(road.handled) >= 100, seconds=30)
+    order = [update_id for update_id, _, _ in road.handled]
+    assert sorted(order) == list(range(1, 101))
+    for chat in range(5):
+        mine = [update_id for update_id in order if update_id % 5 == chat]
+        assert mine == sorted(mine)
+
+
+async def test_an_update_that_the_library_cannot_read_ends_neither_the_questions_nor_the_others(road: Road) -> None:
+    road.platform.updates = [{"update_id": 41, "message": {"chat": "?"}}, said(42), {"no": "number"}]
+    async with road.polling(), road.working():
+        await until(lambda: road.is_state(42, "handled"))

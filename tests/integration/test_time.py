@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import asyncio
 import os
 import random
 import shutil
@@ -19,7 +20,7 @@ from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot import examination
 from bot.clocks import PlatformClock
-from bot.flows import joining
+from bot.flows import day, joining
 from bot.flows.desk import Desk
 from bot.ticks import Ticker
 from db import due, outbox
@@ -205,6 +206,22 @@ def test_a_platform_that_says_no_time_is_not_believed_to_say_one(heard: str | No
     clock = PlatformClock()
     clock.heard(heard)
     assert clock.off_by() is None or heard is None
+
+
+async def test_a_tick_and_a_client_who_asks_at_the_same_moment_make_one_row(client: Client) -> None:
+    await client.joins()
+
+    async def asks(number: int) -> None:
+        async def job(session: AsyncSession) -> None:
+            desk = Desk(session=session, now=client.calendar.now(), cause=f"ask:{number}", bot_username="b")
+            await day.today(desk, await session.get_one(Person, 2))
+
+        await client.database.write(job)
+
+    for n in range(12):
+        client.calendar.at = datetime(2026, 5, 4, 6, 30, tzinfo=UTC) + timedelta(days=n)
+        await asyncio.gather(client.ticker.tick(), asks(2 * n), client.ticker.tick(), asks(2 * n + 1))
+    assert await client.dates() == [START + timedelta(days=n) for n in range(12)]
 
 
 # --- people who travel ------------------------------------------------------------------------------------------------
