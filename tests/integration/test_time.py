@@ -182,8 +182,8 @@ async def test_a_clock_that_jumps_ahead_makes_each_date_once_and_sends_only_the_
 
 async def test_a_clock_that_jumps_back_sends_nothing_a_second_time(client: Client) -> None:
     await client.joins()
-    for day in (4, 5, 4, 3, 4, 5, 6):
-        await client.ticks_at(datetime(2026, 5, day, 6, 30, tzinfo=UTC))
+    for number in (4, 5, 4, 3, 4, 5, 6):
+        await client.ticks_at(datetime(2026, 5, number, 6, 30, tzinfo=UTC))
     assert await client.dates() == [START + timedelta(days=n) for n in range(3)]
     assert sorted(await client.sessions()) == ["2026-05-04", "2026-05-05", "2026-05-06"]
 
