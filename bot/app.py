@@ -32,7 +32,7 @@ from bot.ticks import Ticker, ticking
 from bot.transport import AiohttpRequest, TooMany
 from db import links
 from db import migrate as migrations
-from db.engine import Database, opened, served_alone, serving_lock
+from db.engine import Database, answers, opened, served_alone, serving_lock
 from db.trouble import steadily
 
 log = logging.getLogger(__name__)
@@ -85,6 +85,7 @@ async def running(
         raise CannotServe("there is no token: set EASEWARD_TOKEN or EASEWARD_TOKEN_FILE")
     if settings.webhook_url and role is not Role.SENDER:
         webhook.checked(settings.webhook_url, _shown(settings.webhook_secret), settings.web_port)
+    await steadily(lambda: answers(settings.database_url))
     async with serving_lock(settings.database_url):
         await steadily(lambda: migrations.upgrade(settings.database_url))
         async with opened(settings.database_url) as database:

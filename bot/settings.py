@@ -31,6 +31,7 @@ class Settings(BaseSettings):
         default_factory=default_database_url,
         description="The database; by default a SQLite file in the user data folder.",
     )
+    database_url_file: Path | None = Field(None, description="A file that holds that address, with its password.")
     messages_per_second: float = Field(30.0, gt=0, description="What all chats together get in a second.")
     chat_pace: float = Field(1.0, ge=0, description="Seconds between two messages to one chat; 0 for no pace.")
     tick_seconds: float = Field(5.0, gt=0, description="How often to look for what is due.")
@@ -45,6 +46,8 @@ class Settings(BaseSettings):
     def _secrets_from_files(self) -> Settings:
         if self.token is None and self.token_file is not None:
             self.token = _secret("EASEWARD_TOKEN_FILE", self.token_file)
+        if self.database_url_file is not None:
+            self.database_url = _secret("EASEWARD_DATABASE_URL_FILE", self.database_url_file).get_secret_value()
         if self.webhook_secret is None and self.webhook_secret_file is not None:
             self.webhook_secret = _secret("EASEWARD_WEBHOOK_SECRET_FILE", self.webhook_secret_file)
         return self

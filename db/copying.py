@@ -15,7 +15,7 @@ from sqlalchemy import Row, Table, func, insert, select, text
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from db import migrate
-from db.engine import Database, writing_engine
+from db.engine import Database, address_of, file_of, is_file, writing_engine
 from db.schema import Base
 
 BATCH = 500
@@ -39,6 +39,9 @@ class OtherVersion(ValueError):
 
 async def check_version(url: str) -> None:
     """Raises `OtherVersion`, with what to do, unless the tables at `url` are this program's."""
+    address = address_of(url)
+    if is_file(address) and not file_of(address).exists():
+        raise OtherVersion(f"{address.database} is not there: serve or migrate makes it")
     found, needed = await migrate.current(url), migrate.head()
     if found != needed:
         raise OtherVersion(f"the tables are at version {found}, this program has {needed}: run easeward migrate first")

@@ -140,6 +140,13 @@ async def version_of(connection: AsyncConnection) -> str:
     return f"PostgreSQL {str(found).split()[0]}"
 
 
+async def answers(url: str) -> None:
+    """Returns when the database answers once. Raises what `db.trouble.passing` knows while it is away."""
+    if not is_file(address_of(url)):
+        async with writing_engine(url) as engine, engine.connect() as connection:
+            await connection.exec_driver_sql("SELECT 1")
+
+
 @asynccontextmanager
 async def serving_lock(url: str) -> AsyncIterator[None]:
     """Hold the right to serve: from an SQLite file for one process, from PostgreSQL for any number together.
