@@ -8,15 +8,20 @@ import random
 import resource
 import signal
 import sqlite3
+from collections import Counter
 from collections.abc import AsyncIterator
+from datetime import UTC, datetime, timedelta
+from importlib.resources import files
 from pathlib import Path
 
 import pytest
-from sqlalchemy import select
+from sqlalchemy import func, select
+from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.alive import ALIVE_SECONDS
+from db import due
 from db.engine import is_file
-from db.schema import Lease
+from db.schema import Coach, Course, Lease, LedgerRow, Outbox, Person, ProgrammeVersion
 from tests.bench.kills import FORBIDDEN
 from tests.killing import Lab, lab
 from tests.postgres import Server, serving
@@ -173,3 +178,61 @@ async def test_a_full_disk_stops_everything_and_loses_nothing(tmp_path: Path) ->
         resource.prlimit(worker, resource.RLIMIT_FSIZE, no_limit)
         assert await broken_promises(place) == {}
         assert '"database-away"' in place.log.read_text()
+
+
+SAMPLE = files("plans.library").joinpath("rowing-club.yaml").read_text(encoding="utf-8")
+
+
+async def clients_due_now(session: AsyncSession, clients: int) -> None:
+    """So many clients of one coach whose morning was a minute ago."""
+    now = datetime.now(UTC)
+    morning = now - timedelta(minutes=1)
+    session.add_all(
+        Person(id=n, chat=5000 + n, label=f"P{n}", zone="UTC", morning=morning.time(), created_at=now)
+        for n in range(1, clients + 2)
+    )
+    await session.flush()
+    session.add(Coach(id=1, person_id=clients + 1, created_at=now))
+    await session.flush()
+    session.add(ProgrammeVersion(id=1, coach_id=1, digest="d", title="Rowing", source=SAMPLE, stored_at=now))
+    await session.flush()
+    for n in range(1, clients + 1):
+        session.add(
+            Course(person_id=n, coach_id=1, version_id=1, state="active", starts_on=morning.date(), created_at=now)
+        )
+        await due.plan(session, due.DueKind.MORNING, n, morning)
+
+
+async def test_a_leader_killed_in_the_middle_of_a_tick_leaves_no_morning_out_and_sends_none_twice(
+    tmp_path: Path, store: Place
+) -> None:
+    clients, step = (600, 20) if isinstance(store, Files) else (150, 70)  # beside others a dead leader costs seconds
+    async with lab(tmp_path, delay=0.0, per_second=1000) as place:
+        await place.database.write(lambda session: clients_due_now(session, clients))
+
+        async def made() -> int:
+            async with place.database.reading() as session:
+                return await session.scalar(select(func.count()).select_from(LedgerRow)) or 0
+
+        kills = 0
+        async with asyncio.timeout(90):
+            while await made() < clients:
+                before = await made()
+                worker = await place.start("all")
+                while await made() < min(before + step, clients):
+                    await asyncio.sleep(0.005)
+                await place.kill(worker)
+                kills += 1
+        assert kills >= 2
+        await place.start("all")
+        await place.until_done(60)
+        async with place.database.reading() as session:
+            per_person = await session.execute(select(LedgerRow.person_id, func.count()).group_by(LedgerRow.person_id))
+            rows = {person: count for person, count in per_person}
+            assert rows == dict.fromkeys(range(1, clients + 1), 1)
+            states = Counter(await session.scalars(select(Outbox.state).where(Outbox.kind == "session")))
+        async with place.http.get(f"{place.platform}/count") as answer:
+            counted = await answer.json()
+        assert counted["doubles"] == 0
+        assert states["sent"] + states["unknown"] == clients
+        assert states["sent"] <= counted["arrived"] <= clients
