@@ -1,8 +1,5 @@
-"""Real workers that are killed: `serve` in processes forked from one that has everything imported, so that a life
-costs little, against a platform that counts what arrives.
-
-`python -m tests.killing` is that first process: a role a line on its standard input gives a worker, whose number it
-prints.
+"""Real workers that are killed: `serve` in processes forked from one that has everything imported (`tests.nursery`),
+so that a life costs little, against a platform that counts what arrives.
 """
 
 from __future__ import annotations
@@ -24,8 +21,6 @@ import aiohttp
 from sqlalchemy import select
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from bot.app import Role, serve
-from bot.settings import Settings
 from db import inbox, migrate, outbox
 from db.delivery import Kind
 from db.engine import Database, opened
@@ -187,7 +182,7 @@ async def lab(folder: Path, *, delay: float = 0.01, per_second: int = 400) -> As
     log = folder / "workers.log"
     with log.open("ab") as file:
         nursery = await asyncio.create_subprocess_exec(
-            sys.executable, "-m", "tests.killing", env=os.environ | settings, stdin=pipe, stdout=pipe, stderr=file
+            sys.executable, "-m", "tests.nursery", env=os.environ | settings, stdin=pipe, stdout=pipe, stderr=file
         )
     try:
         if platform.stdout is None:
@@ -212,20 +207,3 @@ def _is_there(number: int) -> bool:
     except ProcessLookupError:
         return False
     return True
-
-
-def _nurse() -> None:
-    """Forks a worker for each line."""
-    signal.signal(signal.SIGCHLD, signal.SIG_IGN)
-    for line in sys.stdin:
-        number = os.fork()
-        if number == 0:
-            signal.signal(signal.SIGCHLD, signal.SIG_DFL)
-            os.dup2(2, 1)
-            asyncio.run(serve(Settings(), Role(line.strip())))
-            os._exit(0)
-        print(number, flush=True)
-
-
-if __name__ == "__main__":
-    _nurse()
