@@ -35,7 +35,7 @@ PATIENCE = 30.0
 """Seconds that a move waits for everything to be handled and sent."""
 
 
-class PortTaken(OSError):
+class PortTaken(RuntimeError):
     """The port is used by something else."""
 
 

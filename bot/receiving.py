@@ -84,7 +84,9 @@ class Poller:
         if offset is not None:
             asked["offset"] = offset
         found: Any = await request.post(f"{self._address}?{urlencode(asked)}")
-        updates = [update for update in found if inbox.is_update(update)]
+        if not isinstance(found, list):
+            raise TelegramError("the platform's answer is no list of updates")
+        updates = [update for update in found if isinstance(update, dict) and inbox.is_update(update)]
         if updates:
             now = self._calendar.now()
             await steadily(lambda: self._database.write(lambda session: inbox.store_fetched(session, updates, now)))

@@ -118,12 +118,15 @@ class Lab:
     async def until_done(self, seconds: float) -> None:
         """Waits until every update is handled and every message has left; fails when it is not in time."""
         async with asyncio.timeout(seconds):
-            while await self.open_work() or not await self._all_stored():
+            while not await self._all_stored() or await self.open_work():
                 await asyncio.sleep(0.2)
 
     async def _all_stored(self) -> bool:
-        async with self.database.reading() as session:
-            return sum((await inbox.counts(session)).values()) >= self.fed
+        async def look() -> bool:
+            async with self.database.reading() as session:
+                return sum((await inbox.counts(session)).values()) >= self.fed
+
+        return await steadily(look)
 
     async def seen(self) -> Counter[str]:
         """How often each text has arrived."""

@@ -141,7 +141,8 @@ class FakePlatform:
             happens = self.next_up.pop(0)
             return refusal(int(happens[0]), str(happens[1]), {})
         if offset is not None:
-            self.updates = [update for update in self.updates if update["update_id"] >= offset]
+            known = [update for update in self.updates if isinstance(update, dict) and "update_id" in update]
+            self.updates = [update for update in known if update["update_id"] >= offset]
         if not self.updates:
             await asyncio.sleep(0.02)
         return accepted(self.updates[:100])

@@ -521,6 +521,6 @@ async def test_many_workers_keep_each_chat_in_its_order(road: Road) -> None:
 
 
 async def test_an_update_that_the_library_cannot_read_ends_neither_the_questions_nor_the_others(road: Road) -> None:
-    road.platform.updates = [{"update_id": 41, "message": {"chat": "?"}}, said(42), {"no": "number"}]
+    road.platform.updates = [{"update_id": 41, "message": {"chat": "?"}}, said(42), {"no": "number"}, 7]  # type: ignore[list-item]
     async with road.polling(), road.working():
         await until(lambda: road.is_state(42, "handled"))
