@@ -139,6 +139,7 @@ async def into_file(source: AsyncConnection, file: Path) -> Mapping[str, int]:
     """
     if file.exists():
         raise NotEmpty(f"{file} is there already: name a new file")
+    file.parent.mkdir(parents=True, exist_ok=True)
     partial = file.with_name(f"{file.name}.partial")
     partial.unlink(missing_ok=True)
     partial.touch(mode=0o600)

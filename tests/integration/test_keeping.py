@@ -79,6 +79,7 @@ async def test_a_backup_holds_every_row_and_comes_back_to_the_row(tmp_path: Path
     said: list[str] = []
     url = await prepared(tmp_path / "a")
     await keeping.backup(settings(url), tmp_path / "copy.sqlite", said.append)
+    await keeping.backup(settings(url), tmp_path / "a" / "new" / "copy.sqlite", print)
     tables = len(copying.TABLES)
     assert said == [f"{tmp_path / 'copy.sqlite'}: {3 * tables} rows of {tables} tables, compared row for row"]
     assert (tmp_path / "copy.sqlite").stat().st_mode & 0o077 == 0
