@@ -81,7 +81,7 @@ async def restore(settings: Settings, file: Path, erasures_of: Path | None, say:
 
 
 def _told(done: Restored) -> str:
-    until = f", which ends at {done.newest:%Y-%m-%d %H:%M} UTC" if done.newest else ""
+    until = f" of a copy that ends at {done.newest:%Y-%m-%d %H:%M} UTC" if done.newest else ""
     return (
         f"restored {done.rows} rows{until}; {done.not_sent_again} messages that were on their way are not sent again, "
         f"{done.erased_again} people were erased again"

@@ -22,6 +22,7 @@ async def upgrade(url: str) -> str:
     address = address_of(url)
     if is_file(address):
         file_of(address).parent.mkdir(parents=True, exist_ok=True)
+        file_of(address).touch(mode=0o600)  # health data: nobody else reads a new file
     async with writing_engine(url) as engine, engine.begin() as connection:
         await connection.run_sync(_upgrade)
     return head()

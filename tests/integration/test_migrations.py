@@ -43,6 +43,7 @@ async def test_processes_that_start_together_migrate_one_after_another(tmp_path:
     assert await asyncio.gather(*(migrate.upgrade(url) for _ in range(4))) == [migrate.head()] * 4
 
 
-async def test_the_folder_of_a_new_file_is_made(tmp_path: Path) -> None:
-    url = f"sqlite:///{tmp_path / 'new' / 'e.sqlite'}"
-    assert await migrate.upgrade(url) == migrate.head()
+async def test_a_new_file_gets_its_folder_and_is_its_owners_alone(tmp_path: Path) -> None:
+    file = tmp_path / "new" / "e.sqlite"
+    assert await migrate.upgrade(f"sqlite:///{file}") == migrate.head()
+    assert file.stat().st_mode & 0o077 == 0
