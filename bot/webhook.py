@@ -53,7 +53,7 @@ def receiving(database: Database, calendar: Calendar, secret: str) -> Callable[[
 
     async def receive(request: web.Request) -> web.Response:
         given = request.headers.get(HEADER, "")
-        if not hmac.compare_digest(given.encode(), secret.encode()):
+        if not hmac.compare_digest(given.encode("utf-8", "surrogateescape"), secret.encode()):
             log.warning("webhook-refused")
             return web.Response(status=401)
         update = _update(await request.read())

@@ -111,7 +111,10 @@ async def opened(url: str) -> AsyncIterator[Database]:
         store = sqlite if is_file(address) else postgres
         readers = await stack.enter_async_context(store.reading(address))
         news = News()
-        writer = Writer(engine, news)
+        merging = engine
+        if not is_file(address):  # a connection of its own: marks wait for no use case
+            merging = await stack.enter_async_context(postgres.writing(address, connections=1))
+        writer = Writer(merging, news)
         writer.start()
         stack.push_async_callback(writer.stop)
         writes: _Writes = writer

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import asyncio
 import io
 import json
 from collections.abc import AsyncIterator
@@ -62,6 +63,17 @@ async def test_without_the_secret_nothing_is_taken(tmp_path: Path, headers: dict
     async with door(tmp_path) as (database, url, http):
         async with http.post(url, json=said(41), headers=headers) as answer:
             assert answer.status == 401
+        assert await stored(database) == []
+
+
+async def test_a_secret_that_is_no_text_is_refused_like_any_other(tmp_path: Path) -> None:
+    async with door(tmp_path) as (database, url, _http):
+        host, port = url.split("/")[2].split(":")
+        reader, writer = await asyncio.open_connection(host, int(port))
+        head = f"POST /in/updates HTTP/1.1\r\nHost: x\r\n{HEADER}: ".encode() + b"\xff\xfe"
+        writer.write(head + b"\r\nContent-Length: 2\r\nConnection: close\r\n\r\n{}")
+        assert b" 401 " in await reader.readline()
+        writer.close()
         assert await stored(database) == []
 
 
