@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import AsyncIterator
-from contextlib import AsyncExitStack, asynccontextmanager
+from contextlib import AbstractAsyncContextManager, AsyncExitStack, asynccontextmanager
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Protocol, TypeVar
@@ -150,30 +150,27 @@ async def answers(url: str) -> None:
             await connection.exec_driver_sql("SELECT 1")
 
 
-@asynccontextmanager
-async def serving_lock(url: str) -> AsyncIterator[None]:
+def serving_lock(url: str) -> AbstractAsyncContextManager[None]:
     """Hold the right to serve: from an SQLite file for one process, from PostgreSQL for any number together.
 
     Raises `AlreadyServing` when it cannot be had, naming who holds it.
     """
-    address = address_of(url)
-    if is_file(address):
-        with sqlite.file_lock(address.database or ""):
-            yield
-    else:
-        async with postgres.lock(address, shared=True):
-            yield
+    return _lock(url, shared=True)
+
+
+def served_alone(url: str) -> AbstractAsyncContextManager[None]:
+    """Hold the right that nobody serves meanwhile. Raises `AlreadyServing`."""
+    return _lock(url, shared=False)
 
 
 @asynccontextmanager
-async def served_alone(url: str) -> AsyncIterator[None]:
-    """Hold the right that nobody serves meanwhile. Raises `AlreadyServing`."""
+async def _lock(url: str, *, shared: bool) -> AsyncIterator[None]:
     address = address_of(url)
     if is_file(address):
         with sqlite.file_lock(address.database or ""):
             yield
     else:
-        async with postgres.lock(address, shared=False):
+        async with postgres.lock(address, shared=shared):
             yield
 
 
