@@ -60,33 +60,118 @@ def _each_line(read: Callable[[str], dict[str, Any]]) -> None:
 def check(
     files: Annotated[list[Path], typer.Argument(help="Programme files (YAML).", metavar="FILE…")],
     as_json: AsJson = False,
+    html: Annotated[
+        Path | None, typer.Option(help="Write a page with the dose chart here too.", metavar="PAGE")
+    ] = None,
 ) -> None:
     """Read programme files and say what is wrong, doubtful or worth knowing. Exit 1 when one cannot be published."""
-    from plans.lint import check as judge
-    from plans.reading import ProgrammeErrors, read_programme
+    from bot import writing
+    from plans.reading import ProgrammeErrors
 
+    if html is not None and len(files) > 1:
+        _complain(f"--html writes the page of one file; {len(files)} were given")
+        raise typer.Exit(WRONG_USE)
     code, results = FINE, []
     for file in files:
         try:
-            text = file.read_text(encoding="utf-8-sig")
-        except (OSError, UnicodeDecodeError) as error:
-            _complain(f"{file}: cannot be read: {getattr(error, 'strerror', None) or 'it is not UTF-8 text'}")
-            raise typer.Exit(WRONG_USE) from error
-        try:
-            report = judge(read_programme(text, name=str(file)))
+            programme = _programme_in(file)
         except ProgrammeErrors as errors:
             code = NOT_FINE
             results.append({"file": str(file), "ok": False, "problems": [p.as_json() for p in errors.problems]})
             if not as_json:
-                typer.echo("\n".join(str(problem) for problem in errors.problems))
+                typer.echo(str(errors))
             continue
+        report = writing.judged(programme)
         code = code if report.ok else NOT_FINE
-        results.append({"file": str(file), **report.as_json()})
+        results.append({"file": str(file), **writing.report_json(programme, report)})
+        if html is not None:
+            _write(html, writing.report_page(programme, report))
         if not as_json:
-            typer.echo(f"{file}: " + report.as_text())
+            typer.echo(f"{file}: " + writing.report_text(programme, report))
     if as_json:
         _print(results)
     raise typer.Exit(code)
+
+
+def _programme_in(file: Path) -> Any:
+    """The programme in a file; exit 2 for a file that cannot be read. Raises ProgrammeErrors."""
+    from bot.writing import Unreadable, programme_in
+
+    try:
+        return programme_in(file)
+    except Unreadable as error:
+        _complain(str(error))
+        raise typer.Exit(WRONG_USE) from error
+
+
+def _good_programme_in(file: Path) -> Any:
+    """The same; exit 1 with all that is wrong for a file that is no programme."""
+    from plans.reading import ProgrammeErrors
+
+    try:
+        return _programme_in(file)
+    except ProgrammeErrors as errors:
+        _complain(str(errors))
+        raise typer.Exit(NOT_FINE) from errors
+
+
+def _write(file: Path, text: str) -> None:
+    try:
+        file.write_text(text, encoding="utf-8")
+    except OSError as error:
+        _complain(f"{file}: cannot be written: {error.strerror}")
+        raise typer.Exit(WRONG_USE) from error
+
+
+@app.command()
+def preview(
+    file: Annotated[Path, typer.Argument(help="A programme file.", metavar="FILE")],
+    day: Annotated[int, typer.Argument(help="The number of a day.", metavar="DAY")],
+    level: Annotated[int, typer.Option(help="0 as written, 1 lighter, 2 lightest.", min=0, max=2)] = 0,
+) -> None:
+    """Show a day's message as a client gets it."""
+    from bot.writing import preview_text
+
+    programme = _good_programme_in(file)
+    try:
+        typer.echo(preview_text(programme, day, level=level))
+    except LookupError as error:
+        _complain(str(error.args[0]))
+        raise typer.Exit(WRONG_USE) from error
+
+
+@app.command()
+def compare(
+    old: Annotated[Path, typer.Argument(help="A programme file.", metavar="OLD")],
+    new: Annotated[Path, typer.Argument(help="Its next version.", metavar="NEW")],
+) -> None:
+    """Say in words what changed from one version of a programme to the next."""
+    from bot.words.changes import changes
+
+    found = changes(_good_programme_in(old), _good_programme_in(new))
+    typer.echo("\n".join(found) or "Nothing that a client or a rule would see.")
+
+
+@app.command()
+def movements(
+    wanted: Annotated[
+        list[str] | None, typer.Argument(help="Words of a name, a muscle, a kind or equipment.", metavar="[WORD…]")
+    ] = None,
+) -> None:
+    """Search the library of movements; all about one when only one is found. Exit 1 when there is none."""
+    from bot.writing import movements_text
+
+    found = movements_text(wanted or [])
+    typer.echo(found or f"no movement of the library has all of: {' '.join(wanted or [])}", err=not found)
+    raise typer.Exit(FINE if found else NOT_FINE)
+
+
+@app.command()
+def schema() -> None:
+    """Print the JSON Schema of programme files, for editors."""
+    from plans.schema import json_schema
+
+    typer.echo(json.dumps(json_schema(), ensure_ascii=False, indent=2))
 
 
 @app.command("read-reply")

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from plans.movements import Movement
-from plans.programme import Block, Day, Dose, Item, Span
+from plans.programme import Block, Day, Dose, Item, LastHold, Session, Span
 
 HOLD_FLOOR = 10
 """Seconds: shorter holds do little (ACSM position stand, Garber et al. 2011: holds of 10-30 s)."""
@@ -36,24 +36,48 @@ def eased(day: Day, level: int, library: Mapping[str, Movement], *, hold_floor: 
         raise ValueError(f"ease level {level}: it must be 0, 1 or 2")
     if level == 0 or day.session is None:
         return day
-    blocks = tuple(_block(block, level, library, hold_floor) for block in day.session.blocks)
-    return replace(day, session=replace(day.session, blocks=blocks))
+    return replace(day, session=_session(day.session, level, library, hold_floor))
+
+
+def _session(session: Session, level: int, library: Mapping[str, Movement], floor: int) -> Session:
+    """What is only for those who like is left out, unless nothing else is there."""
+    wanted = tuple(block for block in session.blocks if not block.optional) or session.blocks
+    return replace(session, blocks=tuple(_block(block, level, library, floor) for block in wanted))
 
 
 def _block(block: Block, level: int, library: Mapping[str, Movement], floor: int) -> Block:
-    rounds = max(1, block.rounds - level)
-    return replace(block, rounds=rounds, items=tuple(_item(item, level, library, floor) for item in block.items))
+    wanted = tuple(item for item in block.items if not item.optional) or block.items
+    return replace(
+        block,
+        rounds=_turns(block.rounds, level),
+        time=_less(block.time, SHARE[level], floor, step=STEP),
+        items=tuple(_item(item, level, library, floor) for item in wanted),
+    )
+
+
+def _turns(turns: Span, level: int) -> Span:
+    """Sets or rounds: the lower end, one fewer for each level."""
+    fewer = max(1, turns.low - level)
+    return Span(fewer, fewer)
 
 
 def _item(item: Item, level: int, library: Mapping[str, Movement], floor: int) -> Item:
-    """A coach's cue is about the movement it was written for and goes with it."""
+    """What a coach says about a movement is about that one and goes with it; repetitions do not build up."""
     movement = _easier(item.movement, level, library)
+    same = movement.key == item.movement.key
     return replace(
         item,
         movement=movement,
-        cue=item.cue if movement.key == item.movement.key else None,
-        sets=max(1, item.sets - level),
+        meanwhile=_easier(item.meanwhile, level, library) if item.meanwhile else None,
+        cue=item.cue if same else None,
+        stop=item.stop if same else None,
+        variation=item.variation if same else None,
+        stance=item.stance if same else None,
+        grip=item.grip if same else None,
+        link=item.link if same else None,
+        sets=_turns(item.sets, level),
         dose=_dose(item.dose, SHARE[level], floor),
+        build_up=None,
         load=None,
     )
 
@@ -71,13 +95,20 @@ def _dose(dose: Dose, share: float, floor: int) -> Dose:
     return Dose(
         reps=_less(dose.reps, share, 1),
         hold=_less(dose.hold, share, floor, step=STEP),
+        holds=tuple(held for hold in dose.holds if (held := _fewer(hold, share, floor, step=STEP)) is not None),
+        squeeze=dose.squeeze,
         contract=dose.contract,
         relax=_fewer(dose.relax, share, floor, step=STEP),
-        last_hold=_fewer(dose.last_hold, share, floor, step=STEP),
+        last_hold=_last_hold(dose.last_hold, share, floor),
         flow=_less(dose.flow, share, floor, step=STEP),
         steps=_less(dose.steps, share, 1),
         breaths=_less(dose.breaths, share, 1),
     )
+
+
+def _last_hold(last: LastHold | None, share: float, floor: int) -> LastHold | None:
+    seconds = _fewer(last.seconds if last else None, share, floor, step=STEP)
+    return None if last is None or seconds is None else replace(last, seconds=seconds)
 
 
 def _fewer(value: int | None, share: float, floor: int, *, step: int = 1) -> int | None:

@@ -6,13 +6,10 @@ from collections.abc import Collection, Mapping, Sequence
 
 from plans.dose import items, work_seconds
 from plans.movements import harder_than, library
-from plans.programme import Day, Load
+from plans.programme import Day, Load, Own
 
 MUCH_MORE = 1.5
 """Half as much again is heavier."""
-
-AS_LAST_TIME = "as last time"
-"""A load in these words is the client's own, unchanged."""
 
 
 def movements_of(day: Day) -> frozenset[str]:
@@ -57,14 +54,16 @@ def _is_more(load: Load, before: Sequence[Load | None]) -> bool:
     if load.kilograms is not None:
         weighed = [old.kilograms for old in before if old is not None and old.kilograms is not None]
         return load.kilograms > max(weighed, default=0)
+    if load.own is not None:
+        return load.own is Own.MORE
     words = (load.words or "").lower()
-    return words != AS_LAST_TIME and words not in {(old.words or "").lower() for old in before if old is not None}
+    return words not in {(old.words or "").lower() for old in before if old is not None}
 
 
 def _harder_neighbour(day: Day, clean: Day) -> bool:
-    own = {item.movement.key: item.movement for each in (day, clean) for _block, item in items(each.session)}
+    known = library().with_own(item.movement for each in (day, clean) for _block, item in items(each.session))
     new = movements_of(day) - movements_of(clean)
-    return any(harder in new for key in movements_of(clean) for harder in harder_than(key, {**library(), **own}))
+    return any(harder in new for key in movements_of(clean) for harder in harder_than(key, known))
 
 
 def _much_more(now: Mapping[str, int], before: Mapping[str, int]) -> bool:

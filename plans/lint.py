@@ -1,21 +1,22 @@
 """The checker: is a readable programme a good one? Errors stop publishing, warnings are doubts, notes are facts.
 
-Limits judge only the programme's declared muscles. Where no number is published the finding says "own choice".
+Limits judge only the programme's declared muscles. An error takes all kinds of work together, the rest only what holds
+a muscle long. Where no number is published the finding says "own choice".
 """
 
 from __future__ import annotations
 
-import re
-from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
-from enum import StrEnum
+from collections.abc import Callable, Iterator, Mapping, Sequence
 
 from plans import dose
+from plans.cert import missing
 from plans.claims import promise
-from plans.movements import Movement, MovementKind, Muscle
-from plans.programme import Day, Programme, Sides, Span
+from plans.equipment import is_at_hand
+from plans.findings import Finding, Grade, Report, gathered
+from plans.jumps import jumps
+from plans.movements import Movement, MovementKind, Muscle, easier_than
+from plans.programme import WEEK, Day, Programme, Sides, Span
 
-WEEK = 7
 LEAST_A_WEEK, ENOUGH_A_WEEK, MUCH_A_WEEK, MUCH_A_SESSION = 120, 300, 600, 240
 """Seconds for each muscle and side."""
 SHORTEST_HOLD, LONGEST_HOLD, EXERCISE = 10, 60, 60
@@ -25,161 +26,126 @@ LEAST_DAYS, ENOUGH_DAYS = 2, 5
 OLDER, OLDER_HOLD = 65, 30
 """From this age on, holds of so many seconds."""
 RETEST_DAYS = 28
-SIDES = ("left", "right")
+UNEQUAL = 1.25
+"""One side of a muscle gets more than so many times the other (own choice)."""
 
 ACSM = "ACSM position stand (Garber et al. 2011)"
 THOMAS = "Thomas et al. 2018, Int J Sports Med 39:243"
 FELAND = "Feland et al. 2001, Phys Ther 81:1110"
 INGRAM = "Ingram et al. 2025, Sports Med"
 DELPHI = "Warneke et al. 2025, Delphi consensus, J Sport Health Sci 14:101067"
+KONRAD = "Konrad et al. 2024, J Sport Health Sci 13:186"
+CERT = "Exercise reporting template (Slade et al. 2016, Br J Sports Med 50:1428)"
 
-
-class Grade(StrEnum):
-    """How grave a finding is."""
-
-    ERROR = "error"
-    WARNING = "warning"
-    NOTE = "note"
-
-
-@dataclass(frozen=True, slots=True)
-class Finding:
-    """One line of the report: which days (from 1; none: the whole programme), what, and why with its source."""
-
-    grade: Grade
-    code: str
-    days: tuple[int, ...]
-    what: str
-    why: str
-
-    def __str__(self) -> str:
-        where = f"{_days(self.days)}: " if self.days else ""
-        return f"{self.grade} {self.code}: {where}{self.what}. {self.why}"
-
-    def as_json(self) -> dict[str, object]:
-        """The finding as documented JSON."""
-        return {
-            "grade": self.grade,
-            "code": self.code,
-            "days": list(self.days),
-            "what": self.what,
-            "why": self.why,
-        }
-
-
-@dataclass(frozen=True, slots=True)
-class Report:
-    """All findings of one programme."""
-
-    title: str
-    findings: tuple[Finding, ...]
-
-    @property
-    def errors(self) -> tuple[Finding, ...]:
-        """What stops publishing."""
-        return self._of(Grade.ERROR)
-
-    @property
-    def warnings(self) -> tuple[Finding, ...]:
-        """What a coach should look at again."""
-        return self._of(Grade.WARNING)
-
-    @property
-    def notes(self) -> tuple[Finding, ...]:
-        """What is worth knowing."""
-        return self._of(Grade.NOTE)
-
-    @property
-    def ok(self) -> bool:
-        """Whether the programme may be published."""
-        return not self.errors
-
-    def _of(self, grade: Grade) -> tuple[Finding, ...]:
-        return tuple(finding for finding in self.findings if finding.grade is grade)
-
-    def as_json(self) -> dict[str, object]:
-        """The report as documented JSON."""
-        return {"title": self.title, "ok": self.ok, "findings": [f.as_json() for f in self.findings]}
-
-    def as_text(self) -> str:
-        """The report as lines of text, the gravest first."""
-        counts = f"{len(self.errors)} errors, {len(self.warnings)} warnings, {len(self.notes)} notes"
-        return "\n".join([f"{self.title}: {counts}", *(str(finding) for finding in self.findings)])
+ALL_KINDS = frozenset(MovementKind)
+MOVING_KINDS = ALL_KINDS - dose.HOLDING_KINDS
 
 
 def check(programme: Programme) -> Report:
     """Judges a programme; findings that repeat are one line with their days, the gravest first."""
-    found = [
-        *_weekly_dose(programme),
-        *_session_dose(programme),
-        *_holds(programme),
-        *_warm_ups(programme),
-        *_training_days(programme),
-        *_measures(programme),
-        *_sides(programme),
-        *_claims(programme),
-        *_equipment(programme),
-    ]
+    found = gathered(finding for look in _LOOKS for finding in look(programme))
     order = list(Grade)
-    return Report(programme.title, tuple(sorted(_gathered(found), key=lambda f: (order.index(f.grade), f.code))))
-
-
-def _gathered(found: Iterable[Finding]) -> Iterator[Finding]:
-    """One finding for the same words on several days."""
-    days: dict[tuple[Grade, str, str, str], list[int]] = {}
-    for finding in found:
-        days.setdefault((finding.grade, finding.code, finding.what, finding.why), []).extend(finding.days)
-    for (grade, code, what, why), where in days.items():
-        yield Finding(grade, code, tuple(sorted(set(where))), what, why)
-
-
-def _days(days: Sequence[int]) -> str:
-    """Days as a coach writes them: 1-3, 5."""
-    runs: list[list[int]] = []
-    for day in days:
-        if runs and day == runs[-1][1] + 1:
-            runs[-1][1] = day
-        else:
-            runs.append([day, day])
-    text = ", ".join(str(a) if a == b else f"{a}-{b}" for a, b in runs)
-    return f"day {text}" if len(days) == 1 else f"days {text}"
+    return Report(programme.title, tuple(sorted(found, key=lambda f: (order.index(f.grade), f.code))))
 
 
 def weeks(programme: Programme) -> list[tuple[Day, ...]]:
-    """The programme's days by sevens; a shorter rest at the end counts only when there is nothing else."""
-    parts = [programme.days[i : i + WEEK] for i in range(0, len(programme.days), WEEK)]
-    return [part for part in parts if len(part) == WEEK] or parts
+    """The programme's days as weeks: by sevens, or by as many training days as a week has.
+
+    A shorter rest at the end counts only when there is nothing else.
+    """
+    parts: list[list[Day]] = [[]]
+    for day in programme.days:
+        counted = [one for one in parts[-1] if programme.training is None or one.kind != "rest"]
+        if len(counted) == programme.week:
+            parts.append([])
+        parts[-1].append(day)
+    whole = [part for part in parts if len(part) >= programme.week]
+    return [tuple(part) for part in whole or parts]
+
+
+def _numbers(days: Sequence[Day]) -> tuple[int, ...]:
+    return tuple(day.number for day in days)
+
+
+# --- dose -----------------------------------------------------------------------------------------------------------
 
 
 def _weekly_dose(programme: Programme) -> Iterator[Finding]:
     for week in weeks(programme):
-        total = dose.week_seconds(week)
+        every = dose.muscle_seconds(week, ALL_KINDS)
+        held = dose.muscle_seconds(week, dose.HOLDING_KINDS)
+        moved = dose.muscle_seconds(week, MOVING_KINDS)
         for muscle in programme.muscles:
-            least = min(total.get((muscle, side), 0) for side in SIDES)
-            most = max(total.get((muscle, side), 0) for side in SIDES)
-            yield from _judge_week(muscle, least, most, (week[0].number, week[-1].number))
+            yield from _judge_least(muscle, _least(every, muscle), _least(held, muscle), _numbers(week))
+            yield from _judge_most(muscle, max(_ends(held, muscle, 1)), _numbers(week))
+            if _least(moved, muscle) > _least(held, muscle) > 0:
+                what = f"{muscle} are mostly moved, not held"
+                why = f"Holding and contract-relax gain more range than moving: {KONRAD}"
+                yield Finding(Grade.WARNING, "mostly-moving", _numbers(week), what, why)
 
 
-def _judge_week(muscle: Muscle, least: int, most: int, ends: tuple[int, int]) -> Iterator[Finding]:
-    where = tuple(range(ends[0], ends[1] + 1))
-    if least < LEAST_A_WEEK:
+def _ends(seconds: Mapping[tuple[Muscle, str], dose.Range], muscle: Muscle, end: int) -> list[int]:
+    return [seconds.get((muscle, side), (0, 0))[end] for side in dose.BOTH]
+
+
+def _least(seconds: Mapping[tuple[Muscle, str], dose.Range], muscle: Muscle) -> int:
+    """What the side that gets less surely gets."""
+    return min(_ends(seconds, muscle, 0))
+
+
+def _judge_least(muscle: Muscle, every: int, held: int, where: tuple[int, ...]) -> Iterator[Finding]:
+    if every < LEAST_A_WEEK:
         what = f"{muscle} get less than {LEAST_A_WEEK} s a week on a side"
         yield Finding(Grade.ERROR, "dose-too-small", where, what, f"60 s an exercise, twice a week at least: {ACSM}")
-    elif least < ENOUGH_A_WEEK:
-        what = f"{muscle} get less than {ENOUGH_A_WEEK} s a week on a side"
+    elif held < ENOUGH_A_WEEK:
+        what = f"{muscle} are held less than {ENOUGH_A_WEEK} s a week on a side"
         yield Finding(Grade.WARNING, "dose-small", where, what, f"At least 5 minutes a week: {THOMAS}")
-    if most > MUCH_A_WEEK:
-        what = f"{muscle} get more than {MUCH_A_WEEK} s a week on a side"
+
+
+def _judge_most(muscle: Muscle, held: int, where: tuple[int, ...]) -> Iterator[Finding]:
+    if held > MUCH_A_WEEK:
+        what = f"{muscle} are held more than {MUCH_A_WEEK} s a week on a side"
         yield Finding(Grade.NOTE, "dose-large", where, what, f"No further gain past 10 minutes a week: {INGRAM}")
 
 
 def _session_dose(programme: Programme) -> Iterator[Finding]:
     for day in programme.days:
-        for (muscle, _side), seconds in dose.muscle_seconds(day).items():
-            if muscle in programme.muscles and seconds > MUCH_A_SESSION:
-                what = f"{muscle} get more than {MUCH_A_SESSION} s in one session"
+        held = dose.muscle_seconds([day], dose.HOLDING_KINDS)
+        for muscle in programme.muscles:
+            if max(_ends(held, muscle, 1)) > MUCH_A_SESSION:
+                what = f"{muscle} are held more than {MUCH_A_SESSION} s in one session"
                 why = f"No further gain past 4 minutes a session: {INGRAM}"
                 yield Finding(Grade.NOTE, "session-large", (day.number,), what, why)
+
+
+def _training_days(programme: Programme) -> Iterator[Finding]:
+    for week in weeks(programme):
+        for muscle in programme.muscles:
+            every, held = (_days_with(week, muscle, kinds) for kinds in (ALL_KINDS, dose.HOLDING_KINDS))
+            if every < LEAST_DAYS:
+                what = f"{muscle} are stretched on {every} {'day' if every == 1 else 'days'} of a week"
+                yield Finding(Grade.ERROR, "few-days", _numbers(week), what, f"At least 2 days a week: {ACSM}")
+            elif held < ENOUGH_DAYS:
+                what = f"{muscle} are held on {held} {'day' if held == 1 else 'days'} of a week"
+                yield Finding(Grade.NOTE, "some-days", _numbers(week), what, f"5 days a week gain most: {THOMAS}")
+
+
+def _days_with(week: Sequence[Day], muscle: Muscle, kinds: frozenset[MovementKind]) -> int:
+    return sum(1 for day in week if max(_ends(dose.muscle_seconds([day], kinds), muscle, 1)) > 0)
+
+
+def _balance(programme: Programme) -> Iterator[Finding]:
+    for week in weeks(programme):
+        held = dose.muscle_seconds(week, dose.HOLDING_KINDS)
+        for muscle in programme.muscles:
+            less, more = sorted(_ends(held, muscle, 0))
+            if more > UNEQUAL * less:
+                what = f"one side's {muscle} are held {more} s a week, the other side's {less} s"
+                why = "Both sides alike, unless that is meant (own choice)"
+                yield Finding(Grade.WARNING, "sides-unequal", _numbers(week), what, why)
+
+
+# --- single exercises -----------------------------------------------------------------------------------------------
 
 
 def _holds(programme: Programme) -> Iterator[Finding]:
@@ -187,12 +153,19 @@ def _holds(programme: Programme) -> Iterator[Finding]:
         held: dict[Movement, int] = {}
         for block, item in dose.items(day.session):
             movement = item.movement
-            if movement.kind is not MovementKind.STATIC or item.practice or item.dose.hold is None:
+            holds = _holds_of(item.dose.hold, item.dose.holds)
+            if dose.kind_of(item) is not MovementKind.STATIC or item.practice or holds is None:
                 continue
-            if set(movement.main) & set(programme.muscles):
-                held[movement] = held.get(movement, 0) + dose.stretch_once(item) * item.sets * block.rounds
-                yield from _judge_hold(day.number, movement.name, item.dose.hold, programme.ages)
+            if set(item.main) & set(programme.muscles):
+                seconds = dose.stretch_once(item)[MovementKind.STATIC][1] * dose.sets_of(block, item)[1]
+                held[movement] = held.get(movement, 0) + seconds
+                yield from _judge_hold(day.number, movement.name, holds, programme.ages)
         yield from _judge_exercises(day.number, held)
+
+
+def _holds_of(hold: Span | None, holds: Sequence[int]) -> Span | None:
+    """The holds of an item; of a set that builds up, only the last and longest is judged."""
+    return Span(max(holds), max(holds)) if holds else hold
 
 
 def _judge_hold(number: int, name: str, hold: Span, ages: Span | None) -> Iterator[Finding]:
@@ -227,16 +200,16 @@ def _warm_ups(programme: Programme) -> Iterator[Finding]:
             yield Finding(Grade.WARNING, "no-warm-up", (day.number,), what, f"A muscle is stretched warm: {ACSM}")
 
 
-def _training_days(programme: Programme) -> Iterator[Finding]:
-    for week in weeks(programme):
-        where = tuple(day.number for day in week)
-        for muscle in programme.muscles:
-            days = sum(1 for day in week if any(dose.muscle_seconds(day).get((muscle, side)) for side in SIDES))
-            what = f"{muscle} are stretched on {days} {'day' if days == 1 else 'days'} of a week"
-            if days < LEAST_DAYS:
-                yield Finding(Grade.ERROR, "few-days", where, what, f"At least 2 days a week: {ACSM}")
-            elif days < ENOUGH_DAYS:
-                yield Finding(Grade.NOTE, "some-days", where, what, f"5 days a week gain most: {THOMAS}")
+def _sides(programme: Programme) -> Iterator[Finding]:
+    for day in programme.days:
+        for _block, item in dose.items(day.session):
+            if item.movement.sides and item.side is Sides.BOTH:
+                what = f"{item.movement.name}: no side, though it is done on one side at a time"
+                why = "Write side: each; without it the client stretches one side or half as long"
+                yield Finding(Grade.WARNING, "side-missing", (day.number,), what, why)
+
+
+# --- measures, words, things ----------------------------------------------------------------------------------------
 
 
 def _measures(programme: Programme) -> Iterator[Finding]:
@@ -249,27 +222,19 @@ def _measures(programme: Programme) -> Iterator[Finding]:
             what = f"{measure} is among the measures, and no day takes it"
             yield Finding(Grade.WARNING, "measure-missing", (), what, "Clients are told what will be measured")
     for measure, days in taken.items():
-        yield from _judge_retest(measure, days)
+        yield from _judge_retest(measure, days, programme.week)
 
 
-def _judge_retest(measure: str, days: Sequence[int]) -> Iterator[Finding]:
+def _judge_retest(measure: str, days: Sequence[int], week: int) -> Iterator[Finding]:
     if len(days) == 1:
         what = f"{measure} is taken only once"
         why = "Without a second test nobody learns whether it helped (own choice)"
         yield Finding(Grade.NOTE, "no-retest", tuple(days), what, why)
-    elif days[-1] - days[0] + 1 < RETEST_DAYS:
-        what = f"the retest of {measure} comes {days[-1] - days[0]} days after the first test"
+    elif (days[-1] - days[0] + 1) * WEEK < RETEST_DAYS * week:
+        between = (days[-1] - days[0]) * WEEK // week
+        what = f"the retest of {measure} comes {between} days after the first test"
         why = "Trials run 4 to 12 weeks; sooner, a change is hard to tell from the error of the test (own choice)"
         yield Finding(Grade.WARNING, "retest-early", (days[-1],), what, why)
-
-
-def _sides(programme: Programme) -> Iterator[Finding]:
-    for day in programme.days:
-        for _block, item in dose.items(day.session):
-            if item.movement.sides and item.side is Sides.BOTH:
-                what = f"{item.movement.name}: no side, though it is done on one side at a time"
-                why = "Write side: each; without it the client stretches one side or half as long"
-                yield Finding(Grade.WARNING, "side-missing", (day.number,), what, why)
 
 
 def _claims(programme: Programme) -> Iterator[Finding]:
@@ -283,31 +248,62 @@ def _claims(programme: Programme) -> Iterator[Finding]:
 
 def _texts(programme: Programme) -> Iterator[tuple[str, tuple[int, ...]]]:
     """Everything that clients read, with the day it stands on."""
-    for text in (programme.title, programme.goal, programme.who_for, programme.setting, *programme.cautions):
-        yield text, ()
+    about = (programme.title, programme.goal, programme.who_for, programme.setting, programme.motivation)
+    for text in (*about, programme.besides, *programme.cautions):
+        if text:
+            yield text, ()
     for movement in programme.movements:
-        for text in (movement.name, movement.how, *movement.cues):
+        for text in (movement.name, movement.how, *movement.cues, *movement.care):
             yield text, ()
     for day in programme.days:
-        session = (day.session.focus, day.session.warm_up) if day.session else ()
-        cues = (item.cue for _block, item in dose.items(day.session))
-        yield from ((text, (day.number,)) for text in (day.title, day.text, *session, *cues) if text)
-
-
-_EVERYWHERE = frozenset({"wall", "floor", "door", "frame", "bed"})
-_SMALL = frozenset({"and", "with", "that", "the", "for", "its", "light", "firm", "low"})
-
-
-def _things(text: str) -> frozenset[str]:
-    """The words of a list of equipment that name a thing, without a plural's s."""
-    return frozenset(word.removesuffix("s") for word in re.findall(r"[a-z]{3,}", text.lower())) - _SMALL
+        session = day.session
+        around = [part.text for part in (session.warm_up, session.cool_down) if part] if session else []
+        own = [text for _b, item in dose.items(session) for text in (item.cue, item.stop, item.stance, item.grip)]
+        focus = session.focus if session else None
+        yield from ((t, (day.number,)) for t in (day.title, day.text, day.caution, focus, *around, *own) if t)
 
 
 def _equipment(programme: Programme) -> Iterator[Finding]:
-    declared = _things(" ".join(programme.equipment)) | _EVERYWHERE
     for day in programme.days:
         for _block, item in dose.items(day.session):
-            for thing in item.movement.equipment:
-                if not _things(thing) & declared:
+            for thing in item.things:
+                if not is_at_hand(thing, programme.equipment):
                     what = f"{item.movement.name} needs {thing}, which the list of equipment does not have"
                     yield Finding(Grade.WARNING, "equipment", (day.number,), what, "A client must know beforehand")
+
+
+def _equipment_when_eased(programme: Programme) -> Iterator[Finding]:
+    catalogue = programme.catalogue()
+    done = {item.movement.key: item.movement for day in programme.days for _b, item in dose.items(day.session)}
+    for key, movement in done.items():
+        for easier in easier_than(key, catalogue):
+            for thing in catalogue[easier].equipment:
+                if not is_at_hand(thing, programme.equipment):
+                    what = f"{catalogue[easier].name}, the lighter form of {movement.name}, needs {thing}"
+                    why = "It comes when a day is eased; write it into the list, or name a stand-in"
+                    yield Finding(Grade.NOTE, "equipment-when-eased", (), what, why)
+
+
+def _reporting(programme: Programme) -> Iterator[Finding]:
+    gaps = missing(programme)
+    if gaps:
+        what = f"the programme does not say: {'; '.join(gap.asks for gap in gaps)}"
+        why = f"A reader could not repeat it: {CERT}"
+        yield Finding(Grade.NOTE, "not-said", (), what, why)
+
+
+_LOOKS: tuple[Callable[[Programme], Iterator[Finding]], ...] = (
+    _weekly_dose,
+    _session_dose,
+    _training_days,
+    _balance,
+    _holds,
+    _warm_ups,
+    _sides,
+    jumps,
+    _measures,
+    _claims,
+    _equipment,
+    _equipment_when_eased,
+    _reporting,
+)

@@ -2,18 +2,23 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+import re
+from collections.abc import Iterable, Iterator, Mapping
 from enum import StrEnum
 from functools import cache
 from importlib.resources import files
-from types import MappingProxyType
-from typing import Annotated, Any
+from typing import Annotated
 
 from pydantic import BaseModel, ConfigDict, Field, StringConstraints
 from ruamel.yaml import YAML
 
+from plans.cautions import Caution
+from plans.equipment import Equipment
+
 Text = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=600)]
-Key = Annotated[str, StringConstraints(pattern=r"^[a-z][a-z0-9-]{1,59}$")]
+KEY, LINK = r"^[a-z][a-z0-9-]{1,59}$", r"^https://\S+$"
+Key = Annotated[str, StringConstraints(pattern=KEY)]
+Link = Annotated[str, StringConstraints(pattern=LINK, max_length=300)]
 
 
 class Muscle(StrEnum):
@@ -36,6 +41,7 @@ class Muscle(StrEnum):
     LATS = "lats"
     NECK = "neck"
     FOREARMS = "forearms"
+    FEET = "feet"
 
 
 class MovementKind(StrEnum):
@@ -56,10 +62,11 @@ class Closed(BaseModel):
 
 
 class Variation(Closed):
-    """Another stance or grip: other muscles, not harder."""
+    """Another stance or grip: other muscles, not harder. `main` is what it is for when that differs."""
 
     name: Text
     how: Text
+    main: tuple[Muscle, ...] = ()
 
 
 class Described(Closed):
@@ -71,14 +78,22 @@ class Described(Closed):
     faults: tuple[Text, ...] = Field((), description="Common faults.")
     main: tuple[Muscle, ...] = Field(min_length=1, description="Muscle groups that it is for.")
     also: tuple[Muscle, ...] = ()
+    other_side: tuple[Muscle, ...] = Field(
+        (), alias="other-side", description="Muscle groups that it is for on the side that does not lead."
+    )
     kind: MovementKind
     sides: bool = Field(False, description="Whether it is done on one side at a time.")
-    equipment: tuple[Text, ...] = ()
+    equipment: tuple[Equipment, ...] = ()
     easier: Key | None = None
     harder: Key | None = None
     variations: tuple[Variation, ...] = ()
-    cautions: tuple[Text, ...] = ()
+    cautions: tuple[Caution, ...] = ()
+    care: tuple[Text, ...] = Field((), description="What to watch in this movement, in your own words.")
     tempo: Text | None = None
+    rep_seconds: Annotated[int, Field(strict=True, ge=1, le=60)] | None = Field(
+        None, alias="rep-seconds", description="Seconds that one repetition takes; without it four."
+    )
+    link: Link | None = None
 
     def keyed(self, key: str) -> Movement:
         """The movement under its key, its short name in programme files."""
@@ -91,20 +106,54 @@ class Movement(Described):
     key: Key
 
 
+class Library(Mapping[str, Movement]):
+    """Movements by key, each read from its text when it is first asked for: a programme needs a few of many."""
+
+    def __init__(self, texts: Mapping[str, str]) -> None:
+        self._texts = texts
+        self._read: dict[str, Movement] = {}
+        self._own: dict[str, Movement] = {}
+
+    def with_own(self, movements: Iterable[Movement]) -> Library:
+        """The library with a coach's own movements, which win where a key is the same."""
+        wider = Library(self._texts)
+        wider._read = self._read
+        wider._own = self._own | {movement.key: movement for movement in movements}
+        return wider
+
+    def __getitem__(self, key: str) -> Movement:
+        if key in self._own:
+            return self._own[key]
+        if key not in self._read:
+            entries = YAML(typ="safe", pure=True).load(self._texts[key])
+            self._read[key] = Movement(key=key, **entries[key])
+        return self._read[key]
+
+    def __iter__(self) -> Iterator[str]:
+        return iter({**self._texts, **self._own})
+
+    def __contains__(self, key: object) -> bool:
+        return key in self._own or key in self._texts
+
+    def __len__(self) -> int:
+        return len(self._own.keys() | self._texts.keys())
+
+
+_ENTRY = re.compile(r"^([a-z][a-z0-9-]*):$\n((?:^(?:[ #].*)?$\n?)*)", re.MULTILINE)
+"""A key at the beginning of a line, and the lines that belong to it."""
+
+
 @cache
-def library() -> Mapping[str, Movement]:
-    """All movements of the library by key, read once on first use."""
-    return MappingProxyType(dict(_read()))
-
-
-def _read() -> Iterator[tuple[str, Movement]]:
+def library() -> Library:
+    """All movements of the library by key."""
     folder = files("plans.library").joinpath("movements")
-    reader = YAML(typ="safe", pure=True)
-    for file in sorted(folder.iterdir(), key=lambda entry: entry.name):
-        if file.name.endswith(".yaml"):
-            entries: dict[str, dict[str, Any]] = reader.load(file.read_text(encoding="utf-8"))
-            for key, entry in entries.items():
-                yield key, Movement(key=key, **entry)
+    texts = {
+        entry[1]: entry[0]
+        for file in sorted(folder.iterdir(), key=lambda file: file.name)
+        if file.name.endswith(".yaml")
+        for entry in _ENTRY.finditer(file.read_text(encoding="utf-8"))
+    }
+    return Library(texts)
 
 
 def harder_than(key: str, movements: Mapping[str, Movement]) -> Iterator[str]:
@@ -115,3 +164,13 @@ def harder_than(key: str, movements: Mapping[str, Movement]) -> Iterator[str]:
         yield following
         seen.add(following)
         following = movements[following].harder
+
+
+def easier_than(key: str, movements: Mapping[str, Movement]) -> Iterator[str]:
+    """The movements down the chain from one, nearest first."""
+    seen = {key}
+    following = movements[key].easier if key in movements else None
+    while following is not None and following in movements and following not in seen:
+        yield following
+        seen.add(following)
+        following = movements[following].easier

@@ -6,7 +6,13 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
 
-from plans.movements import Movement, Muscle, library
+from plans.equipment import Thing
+from plans.movements import Movement, Muscle, Variation, library
+
+WEEK = 7
+"""Days of a week when no training days are named."""
+WARM_UP = 120
+"""Seconds of a warm-up or a cool-down that is written without its time (own choice)."""
 
 
 class Sides(StrEnum):
@@ -37,13 +43,46 @@ AS_FEELS_GOOD = Span(1, 10, about=True, up_to=True)
 """No number prescribed: as many as feel good. Counted as one to ten, this program's own choice."""
 
 
+ONCE = Span(1, 1)
+
+
+class Own(StrEnum):
+    """A client's own weight as it was last time, or a little more or less than that."""
+
+    SAME = "as last time"
+    MORE = "a little more"
+    LESS = "a little less"
+
+
 @dataclass(frozen=True, slots=True)
 class Load:
-    """A weight in kilograms, or in words when no number was written; `held` says where."""
+    """A weight in kilograms, or in words when no number was written; `held` says where.
+
+    `own` is set when the words speak of the client's own weight of last time.
+    """
 
     kilograms: float | None
     words: str | None
     held: str | None = None
+    own: Own | None = None
+
+
+class BuildUp(StrEnum):
+    """What grows from repetition to repetition within a set."""
+
+    RANGE = "range"
+    SPEED = "speed"
+    EFFORT = "effort"
+
+
+@dataclass(frozen=True, slots=True)
+class LastHold:
+    """The last repetition, held for `seconds`, with equipment, effort and cue of its own."""
+
+    seconds: int
+    equipment: tuple[Thing, ...] = ()
+    effort: Span | None = None
+    cue: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,12 +91,23 @@ class Dose:
 
     reps: Span | None = None
     hold: Span | None = None
+    holds: tuple[int, ...] = ()
+    """Holds of the repetitions in turn, when they build up within the set; there is no `hold` and no `reps` then."""
+    squeeze: int | None = None
     contract: int | None = None
     relax: int | None = None
-    last_hold: int | None = None
+    last_hold: LastHold | None = None
     flow: Span | None = None
     steps: Span | None = None
     breaths: Span | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Link:
+    """The coach's own recording, and where in it to begin, as mm:ss or h:mm:ss."""
+
+    address: str
+    start: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,23 +116,63 @@ class Item:
 
     movement: Movement
     dose: Dose
-    sets: int = 1
+    sets: Span = ONCE
     side: Sides = Sides.BOTH
+    meanwhile: Movement | None = None
+    """What the other side holds while this one works."""
     rest: int = 0
     effort: Span | None = None
+    stop: str | None = None
+    """Where to stop, such as "before the back rounds"."""
+    build_up: BuildUp | None = None
     load: Load | None = None
+    variation: Variation | None = None
+    stance: str | None = None
+    grip: str | None = None
     cue: str | None = None
+    equipment: tuple[Thing, ...] = ()
+    """What is needed here beside the movement's own equipment."""
+    link: Link | None = None
     practice: bool = False
     """Practice that does not count as dose."""
+    optional: bool = False
+    """Only if the client likes."""
+
+    @property
+    def main(self) -> tuple[Muscle, ...]:
+        """The muscle groups that it is for, in the variation that is asked for."""
+        return (self.variation.main if self.variation else ()) or self.movement.main
+
+    @property
+    def things(self) -> tuple[Thing, ...]:
+        """All equipment that it needs."""
+        last = self.dose.last_hold.equipment if self.dose.last_hold else ()
+        other = self.meanwhile.equipment if self.meanwhile else ()
+        return tuple(dict.fromkeys((*self.movement.equipment, *other, *self.equipment, *last)))
 
 
 @dataclass(frozen=True, slots=True)
 class Block:
-    """Items done one after the other, `rounds` times; `rest` is seconds between rounds."""
+    """Items done one after the other, for `rounds`, or for as many rounds as fit into `time` seconds.
+
+    `rest` is seconds between rounds, `change` seconds from one item or side to the next.
+    """
 
     items: tuple[Item, ...]
-    rounds: int = 1
+    rounds: Span = ONCE
+    time: Span | None = None
     rest: int = 0
+    change: int | None = None
+    title: str | None = None
+    optional: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Around:
+    """A warm-up or cool-down in words, with the seconds it takes."""
+
+    text: str
+    seconds: int = WARM_UP
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,7 +181,8 @@ class Session:
 
     blocks: tuple[Block, ...]
     focus: str | None = None
-    warm_up: str | None = None
+    warm_up: Around | None = None
+    cool_down: Around | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,7 +204,8 @@ class Day:
     text: str | None = None
     session: Session | None = None
     measure: MeasureTask | None = None
-    link: str | None = None
+    caution: str | None = None
+    link: Link | None = None
 
     @property
     def kind(self) -> str:
@@ -133,6 +225,14 @@ class RuleSettings:
 
 
 @dataclass(frozen=True, slots=True)
+class Training:
+    """Sessions on so many days a week: on these weekdays (Monday is 0), or on days that the client chooses."""
+
+    count: int
+    weekdays: tuple[int, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class Programme:
     """One version of a programme. `digest` is the SHA-256 of its file in hexadecimal."""
 
@@ -146,14 +246,28 @@ class Programme:
     days: tuple[Day, ...]
     digest: str
     cautions: tuple[str, ...] = ()
-    equipment: tuple[str, ...] = ()
+    equipment: tuple[Thing, ...] = ()
     measures: tuple[str, ...] = ()
     ages: Span | None = None
     """Years of age that it is written for; None is any adult."""
     pace: str = "own"
+    training: Training | None = None
+    """None: a day for every date."""
+    company: str | None = None
+    """alone, with a partner or in a group."""
+    supervised: str | None = None
+    """Who watches, and when; None is not said."""
+    motivation: str | None = None
+    besides: str | None = None
+    """What belongs to the programme and is no exercise."""
     movements: tuple[Movement, ...] = ()
     """The coach's own movements."""
     settings: RuleSettings = field(default_factory=RuleSettings)
+
+    @property
+    def week(self) -> int:
+        """How many of its days a client gets in a week."""
+        return self.training.count if self.training else WEEK
 
     def day(self, number: int) -> Day:
         """The day of a number from 1. Raises LookupError for a number that the programme does not have."""
@@ -163,4 +277,4 @@ class Programme:
 
     def catalogue(self) -> Mapping[str, Movement]:
         """The library with the coach's own movements, which win where a key is the same."""
-        return {**library(), **{movement.key: movement for movement in self.movements}}
+        return library().with_own(self.movements)

@@ -3,18 +3,20 @@
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Iterator, Mapping
+from collections.abc import Sequence
 from dataclasses import asdict, dataclass
 from typing import Any, get_args
 
 from pydantic import BaseModel, ValidationError
 from pydantic_core import ErrorDetails
-from rapidfuzz import process
 
-from plans.movements import Described, Movement, library
+from plans.allowed import allowed, near
+from plans.building import build
+from plans.changing import GROWTH
+from plans.movements import Described
 from plans.nodes import Located, Path, SyntaxProblem, read_nodes
-from plans.programme import Block, Day, Dose, Item, Load, MeasureTask, Programme, Session
-from plans.written import WrittenDay, WrittenItem, WrittenProgramme, WrittenSession
+from plans.programme import Programme
+from plans.written import WrittenProgramme, WrittenSession
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,36 +51,121 @@ class ProgrammeErrors(ValueError):
 
 
 def read_programme(text: str, *, name: str = "programme.yaml") -> Programme:
-    """Reads and checks a programme file. Raises ProgrammeErrors: a syntax error alone, else all errors at once."""
+    """Reads and checks a programme file. Raises ProgrammeErrors: a syntax error alone, else all errors at once.
+
+    What does not hang together, such as the name of a movement that does not exist, comes once every line is written
+    as it should be.
+    """
     try:
         located = read_nodes(text)
     except SyntaxProblem as wrong:
         problem = Problem(name, wrong.line, wrong.column, "", wrong.found, wrong.allowed, None, "syntax")
         raise ProgrammeErrors((problem,)) from wrong
-    problems = list(_keys_twice(located, name))
-    written: WrittenProgramme | None = None
+    page = _Page(name, located)
+    page.find_words_twice()
+    built: Programme | None = None
     try:
         written = WrittenProgramme.model_validate(located.data)
     except ValidationError as wrong:
-        problems += [_schema_problem(error, located, name) for error in _first_causes(wrong.errors())]
-    if written is not None:
-        problems += _reference_problems(written, located, name)
-    if problems or written is None:
-        raise ProgrammeErrors(tuple(sorted(set(problems), key=lambda p: (p.line, p.column, p.path, p.found))))
-    return _built(written, hashlib.sha256(text.encode()).hexdigest())
+        page.take(wrong.errors(include_url=False))
+    else:
+        built = build(written, hashlib.sha256(text.encode()).hexdigest(), page.report)
+    if page.problems or built is None:
+        raise ProgrammeErrors(page.in_order())
+    return built
 
 
-# --- problems -------------------------------------------------------------------------------------------------------
+class _Page:
+    """A file with what is wrong on it."""
+
+    def __init__(self, name: str, located: Located) -> None:
+        self._name = name
+        self._located = located
+        self._first_days = _first_days(located.data)
+        self.problems: dict[tuple[Path, str, str], Problem] = {}
+
+    def in_order(self) -> tuple[Problem, ...]:
+        """All problems in the order of the file."""
+        return tuple(sorted(self.problems.values(), key=lambda p: (p.line, p.column, p.path, p.found)))
+
+    def report(
+        self, path: Path, found: str, right: str, suggestion: str | None, code: str, *, key: bool = False
+    ) -> None:
+        """Takes a problem, once for each place; `key`: it is about the word there, not about what it says."""
+        there = self._known_part(path)
+        spots = self._located.keys if key and there in self._located.keys else self._located.spots
+        line, column = spots.get(there, (1, 1))
+        shown = in_words(path[:-1] if key else path, first_days=self._first_days)
+        problem = Problem(self._name, line, column, shown, found, right, suggestion, code)
+        about = right if code == "value_error" else ""
+        self.problems.setdefault((there, code, about), problem)
+
+    def find_words_twice(self) -> None:
+        """Reports every word that stands twice in one mapping."""
+        for path, (line, column) in self._located.twice:
+            shown = in_words(path[:-1], first_days=self._first_days)
+            found = f"{path[-1]!r} a second time"
+            problem = Problem(self._name, line, column, shown, found, "each word once", None, "twice")
+            self.problems[(*path, line, column), "twice", ""] = problem
+
+    def take(self, errors: Sequence[ErrorDetails]) -> None:
+        """Takes everything that the shapes do not allow."""
+        for error in _first_causes(errors):
+            path = self._known_part(error["loc"])
+            if error["type"] == "extra_forbidden":
+                words = self._words_at(path[:-1])
+                rule = f"one of {', '.join(words)}" if words else "no further word here"
+                spelling = near(str(path[-1]), words)
+                self.report(path, f"the word {path[-1]!r}", rule, spelling, "unknown-word", key=True)
+            elif error["loc"] and error["loc"][-1] == "[key]":
+                self.report(path, f"the word {path[-1]!r}", *allowed(error), "unknown-word", key=True)
+            elif error["type"] == "missing":
+                missing = str(error["loc"][-1])
+                self.report(path, f"no {missing!r}", f"{missing!r} is needed", None, "missing")
+            else:
+                self.report(path, _shown(error.get("input")), *allowed(error), str(error["type"]))
+
+    def _known_part(self, loc: tuple[int | str, ...]) -> Path:
+        """The longest part of a location that stands in the file; pydantic adds words of its own."""
+        path: Path = ()
+        for step in loc:
+            if (*path, step) in self._located.spots:
+                path = (*path, step)
+        return path
+
+    def _words_at(self, path: Path) -> list[str]:
+        """The words that may stand in the mapping at a path."""
+        there = {key[-1] for key in self._located.keys if key[:-1] == path}
+        if there & GROWTH:
+            return sorted(GROWTH, reverse=True)
+        model: Any = WrittenProgramme
+        for step in path:
+            if not isinstance(step, int) and model is not None:
+                model = _model_at(model, step)
+        return [] if model is None else [field.alias or name for name, field in model.model_fields.items()]
 
 
-def _keys_twice(located: Located, name: str) -> Iterator[Problem]:
-    for path, (line, column) in located.twice:
-        yield Problem(
-            name, line, column, in_words(path[:-1]), f"{path[-1]!r} a second time", "each word once", None, "twice"
-        )
+def _first_days(data: Any) -> list[int]:
+    """For each entry of a file's days the number of its first day; an entry may stand for several."""
+    entries = data.get("days") if isinstance(data, dict) else None
+    numbers, following = [], 1
+    for entry in entries if isinstance(entries, list) else ():
+        numbers.append(following)
+        following += _length(entry)
+    return numbers
 
 
-def _first_causes(errors: list[ErrorDetails]) -> list[ErrorDetails]:
+def _length(entry: Any) -> int:
+    """How many days an entry stands for; one for an entry that is wrong itself."""
+    if not isinstance(entry, dict):
+        return 1
+    times = entry.get("times", 1)
+    first, _dash, last = str(entry.get("as-days", "1-1")).replace("–", "-").partition("-")
+    span = int(last) - int(first) + 1 if first.strip().isdecimal() and last.strip().isdecimal() else 1
+    return max(1, span) * (times if isinstance(times, int) and 1 <= times <= 400 else 1)
+
+
+def _first_causes(errors: Sequence[ErrorDetails]) -> list[ErrorDetails]:
     """Without "too short" for a list that is only short of entries that are wrong themselves."""
     places = [error["loc"] for error in errors]
 
@@ -89,76 +176,21 @@ def _first_causes(errors: list[ErrorDetails]) -> list[ErrorDetails]:
     return [error for error in errors if not is_echo(error)]
 
 
-def _schema_problem(error: ErrorDetails, located: Located, name: str) -> Problem:
-    path = _known_part(error["loc"], located)
-    unknown_key = error["type"] == "extra_forbidden"
-    line, column = _spot_of(path, located, key=unknown_key)
-    if unknown_key:
-        allowed = _words_of(path[:-1])
-        found, suggestion = f"the word {path[-1]!r}", _near(str(path[-1]), allowed)
-        rule = f"one of {', '.join(allowed)}" if allowed else "no further word here"
-        return Problem(name, line, column, in_words(path[:-1]), found, rule, suggestion, "unknown-word")
-    if error["type"] == "missing":
-        missing = str(error["loc"][-1])
-        return Problem(name, line, column, in_words(path), f"no {missing!r}", f"{missing!r} is needed", None, "missing")
-    found, (allowed_text, suggestion) = _shown(error.get("input")), _allowed(error)
-    return Problem(name, line, column, in_words(path), found, allowed_text, suggestion, str(error["type"]))
-
-
-def _known_part(loc: tuple[int | str, ...], located: Located) -> Path:
-    """The longest part of a location that stands in the file; pydantic adds words of its own."""
-    path: Path = ()
-    for step in loc:
-        if (*path, step) in located.spots:
-            path = (*path, step)
-    return path
-
-
-def _spot_of(path: Path, located: Located, *, key: bool = False) -> tuple[int, int]:
-    if key and path in located.keys:
-        return located.keys[path]
-    return located.spots.get(path, (1, 1))
-
-
-def _allowed(error: ErrorDetails) -> tuple[str, str | None]:
-    context = error.get("ctx") or {}
-    if "expected" in context:
-        choices = [word.strip().strip("'") for word in str(context["expected"]).replace(" or ", ", ").split(",")]
-        return str(context["expected"]), _near(str(error.get("input")), choices)
-    message = error["msg"].removeprefix("Value error, ").removeprefix("Assertion failed, ")
-    return message[:1].lower() + message[1:], None
-
-
 def _shown(value: Any) -> str:
     if isinstance(value, dict):
-        return "a mapping of " + ", ".join(list(map(str, value))[:4])
+        return "a mapping of " + ", ".join(list(map(str, value))[:4]) if value else "an empty mapping"
     if isinstance(value, list):
         return f"a list of {len(value)}"
+    if value is None:
+        return "nothing"
     return repr(value) if not isinstance(value, str) or len(value) < 60 else repr(value[:57] + "...")
-
-
-def _near(word: str, choices: list[str]) -> str | None:
-    found = process.extractOne(word, choices, score_cutoff=70)
-    return str(found[0]) if found else None
-
-
-def _words_of(path: Path) -> list[str]:
-    """The words that may stand in the mapping at a path."""
-    model: Any = WrittenProgramme
-    for step in path:
-        if isinstance(step, int) or model is None:
-            continue
-        model = _model_at(model, step)
-    if model is None:
-        return []
-    return [field.alias or name for name, field in model.model_fields.items()]
 
 
 def _model_at(model: type[BaseModel], step: str) -> type[BaseModel] | None:
     for name, field in model.model_fields.items():
         if step in (name, field.alias):
             return _model_in(field.annotation)
-    return model if model is Described else None
+    return model if model in (Described, WrittenSession) else None
 
 
 def _model_in(annotation: Any) -> type[BaseModel] | None:
@@ -168,140 +200,22 @@ def _model_in(annotation: Any) -> type[BaseModel] | None:
 
 
 _COUNTED = {"days": "day", "blocks": "block", "items": "item"}
+_NAMED = {"movements": "movement", "sessions": "session"}
 
 
-def in_words(path: Path) -> str:
-    """A place in a file as a coach would say it.
+def in_words(path: Path, *, first_days: Sequence[int] = ()) -> str:
+    """A place in a file as a coach would say it; `first_days` has the day on which each entry of days begins.
 
     >>> in_words(("days", 8, "session", "blocks", 1, "items", 0, "hold"))
     'day 9, block 2, item 1, hold'
     """
     said: list[str] = []
-    for step in path:
+    for index, step in enumerate(path):
         if isinstance(step, int) and said:
-            said[-1] = f"{_COUNTED.get(said[-1], said[-1])} {step + 1}"
-        elif step != "session":
+            is_day = index == 1 and path[0] == "days" and step < len(first_days)
+            said[-1] = f"{_COUNTED.get(said[-1], said[-1])} {first_days[step] if is_day else step + 1}"
+        elif index == 1 and path[0] in _NAMED:
+            said[-1] = f"{_NAMED[str(path[0])]} {step}"
+        elif step != "session" or index + 1 == len(path):
             said.append(str(step))
     return ", ".join(said)
-
-
-def _reference_problems(written: WrittenProgramme, located: Located, name: str) -> Iterator[Problem]:
-    known = sorted({*library(), *written.movements})
-    for number, day in enumerate(written.days):
-        yield from _bad_repeat(written, number, day, located, name)
-        for b, block in enumerate(day.session.blocks if day.session else ()):
-            for i, item in enumerate(block.items):
-                path: Path = ("days", number, "session", "blocks", b, "items", i, "movement")
-                yield from _unknown_movement(item.movement, path, known, located, name)
-    for key, own in written.movements.items():
-        for word in ("easier", "harder"):
-            neighbour = getattr(own, word)
-            if neighbour is not None:
-                yield from _unknown_movement(neighbour, ("movements", key, word), known, located, name)
-                yield from _comes_round(written, key, word, located, name)
-
-
-def _unknown_movement(key: str, path: Path, known: list[str], located: Located, name: str) -> Iterator[Problem]:
-    if key not in known:
-        line, column = _spot_of(path, located)
-        allowed = "a movement of the library or of this file"
-        yield Problem(name, line, column, in_words(path), repr(key), allowed, _near(key, known), "unknown-movement")
-
-
-def _comes_round(written: WrittenProgramme, key: str, word: str, located: Located, name: str) -> Iterator[Problem]:
-    """A chain of ever easier, or ever harder, movements must end."""
-    chain: dict[str, Described] = {**library(), **written.movements}
-    seen, at = {key}, getattr(chain[key], word)
-    while at in chain and at not in seen:
-        seen.add(at)
-        at = getattr(chain[at], word)
-    if at == key:
-        path: Path = ("movements", key, word)
-        allowed = f"a chain that ends: nothing is {word} than itself"
-        yield Problem(
-            name, *_spot_of(path, located), in_words(path), f"a way back to {key!r}", allowed, None, "comes-round"
-        )
-
-
-def _bad_repeat(
-    written: WrittenProgramme, number: int, day: WrittenDay, located: Located, name: str
-) -> Iterator[Problem]:
-    if day.as_day is None:
-        return
-    earlier = day.as_day <= number and written.days[day.as_day - 1].session is not None
-    if not earlier:
-        path: Path = ("days", number, "as-day")
-        line, column = _spot_of(path, located)
-        allowed = "the number of an earlier day that has a session of its own"
-        yield Problem(name, line, column, in_words(path), str(day.as_day), allowed, None, "as-day")
-
-
-# --- building -------------------------------------------------------------------------------------------------------
-
-
-def _built(written: WrittenProgramme, digest: str) -> Programme:
-    movements = {**library(), **{key: own.keyed(key) for key, own in written.movements.items()}}
-    return Programme(
-        title=written.title,
-        goal=written.goal,
-        who_for=written.who_for,
-        setting=written.setting,
-        led_by=written.led_by,
-        language=written.language,
-        muscles=written.muscles,
-        ages=written.ages,
-        days=tuple(_day(written, number, movements) for number in range(1, len(written.days) + 1)),
-        digest=digest,
-        cautions=written.cautions,
-        equipment=written.equipment,
-        measures=written.measures,
-        pace=written.pace,
-        settings=written.settings.plain(),
-        movements=tuple(movements[key] for key in written.movements),
-    )
-
-
-def _day(written: WrittenProgramme, number: int, movements: Mapping[str, Movement]) -> Day:
-    day = written.days[number - 1]
-    source = written.days[day.as_day - 1].session if day.as_day is not None else day.session
-    test = day.measure
-    return Day(
-        number=number,
-        title=day.title,
-        text=day.rest if day.rest is not None else day.text,
-        session=_session(source, movements) if source is not None else None,
-        measure=MeasureTask(test.which, test.trials, test.warm_up, test.photo) if test is not None else None,
-        link=day.link,
-    )
-
-
-def _session(written: WrittenSession, movements: Mapping[str, Movement]) -> Session:
-    blocks = tuple(
-        Block(tuple(_item(item, movements) for item in block.items), block.rounds, block.rest)
-        for block in written.blocks
-    )
-    return Session(blocks, written.focus, written.warm_up)
-
-
-def _item(written: WrittenItem, movements: Mapping[str, Movement]) -> Item:
-    load = written.load
-    return Item(
-        movement=movements[written.movement],
-        dose=Dose(
-            reps=written.reps,
-            hold=written.hold,
-            contract=written.contract,
-            relax=written.relax,
-            last_hold=written.last_hold,
-            flow=written.flow,
-            steps=written.steps,
-            breaths=written.breaths,
-        ),
-        sets=written.sets,
-        side=written.side,
-        rest=written.rest,
-        effort=written.effort,
-        load=Load(load.kilograms, load.words, written.held) if load is not None else None,
-        cue=written.cue,
-        practice=written.practice,
-    )

@@ -10,6 +10,10 @@ setting: At home.
 led-by: Somebody who knows.
 muscles: [hamstrings]
 equipment: [mat]
+company: alone
+supervised: nobody watches
+motivation: A message every morning.
+besides: Nothing.
 movements:
   reach: {name: Long reach, how: Reach forward., main: [hamstrings], kind: static, sides: true, harder: far-reach}
   far-reach: {name: Far reach, how: Reach far., main: [hamstrings], kind: static, sides: true, easier: reach}

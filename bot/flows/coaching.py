@@ -8,6 +8,7 @@ from datetime import timedelta
 
 from sqlalchemy import select
 
+from bot import writing
 from bot.flows import showing, telling
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
@@ -17,7 +18,7 @@ from db import alerts, courses, links, programmes
 from db.courses import CourseState
 from db.schema import Coach, Course, LedgerRow, Overrule, Person, ProgrammeVersion
 from plans import course as way
-from plans import dose, lint
+from plans import dose
 from plans.checkin import CheckIn, Flag
 from plans.ledger import Entry, RowKind
 from plans.programme import Programme
@@ -56,7 +57,8 @@ async def receive_file(desk: Desk, person: Person, coach: Coach, name: str, body
 
 async def _report(desk: Desk, person: Person, coach: Coach, programme: Programme, source: str) -> None:
     words = desk.words(person)
-    report = lint.check(programme)
+    report = writing.judged(programme)
+    later = writing.not_carried_out(programme)
     findings = [str(finding)[:250] for finding in (*report.errors, *report.warnings, *report.notes)]
     lengths = [dose.minutes(day) for day in programme.days if day.kind == "session"]
     text = words.say(
@@ -70,9 +72,10 @@ async def _report(desk: Desk, person: Person, coach: Coach, programme: Programme
         findings=findings[:SHOWN],
         more=max(0, len(findings) - SHOWN),
         ok=report.ok,
+        later=later,
     )
     rows: Rows = ()
-    if report.ok:
+    if report.ok and not later:
         version = await programmes.store(desk.session, coach, programme, source, desk.now)
         rows = column(Button(words.gettext("Publish"), f"publish:{version.id}"))
     await desk.say(person, Message(text, rows))

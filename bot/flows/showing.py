@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
+from datetime import date
 
 from markupsafe import Markup
 
 from bot.words import Words
-from bot.words.doses import headline, session_lines
+from bot.words.doses import headline, link_words, session_lines
 from bot.words.facts import facts
 from bot.words.message import Button, Message, Rows, column, joined
 from db.schema import LedgerRow
@@ -36,6 +37,14 @@ def day(words: Words, programme: Programme, pairs: Pairs) -> Message:
     return Message(joined(text, missing.text), first_buttons(words, row.id) + missing.rows)
 
 
+def preview(words: Words, programme: Programme, number: int, *, level: int = 0) -> Message:
+    """A day exactly as a client gets it who comes to it in the ordinary way. Raises LookupError for another number."""
+    planned = programme.day(number)
+    kind = RowKind(planned.kind)
+    row = LedgerRow(id=0, kind=kind, day=number, level=level, decision={"reason": "clean"})
+    return day(words, programme, [(row, Entry(date.min, kind, day=number, level=level))])
+
+
 def _session(words: Words, programme: Programme, pairs: Pairs, *, why: bool = True) -> Markup:
     row, entry = pairs[-1]
     if row.day is None:
@@ -54,9 +63,10 @@ def _session(words: Words, programme: Programme, pairs: Pairs, *, why: bool = Tr
         lines=session_lines(day, gettext=words.gettext) if day.session else [],
         level=row.level if day.session else 0,
         caution=words.say("day.caution"),
+        special=day.caution,
         measure=told,
         text=day.text,
-        link=day.link,
+        link=link_words(day, gettext=words.gettext),
     )
 
 

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 
 from plans.dose import minutes
-from plans.programme import Block, Day, Dose, Item, Sides, Span
+from plans.programme import ONCE, Block, BuildUp, Day, Dose, Item, LastHold, Sides, Span
 
 Gettext = Callable[[str], str]
 
@@ -30,54 +30,116 @@ def headline(day: Day, *, gettext: Gettext = same) -> str:
 
 def session_lines(day: Day, *, gettext: Gettext = same) -> list[str]:
     """The session line by line, numbered through; empty for a day without one."""
-    if day.session is None:
+    session, _ = day.session, gettext
+    if session is None:
         return []
-    lines: list[str] = []
-    if day.session.warm_up:
-        lines.append(gettext("First: {text}").format(text=day.session.warm_up))
-    number, in_rounds = 1, False
-    for block in day.session.blocks:
-        lines += _round_line(block, gettext) or ([gettext("Then:")] if in_rounds else [])
-        in_rounds = block.rounds > 1
+    lines = [_("First: {text}").format(text=session.warm_up.text)] if session.warm_up else []
+    number, together = 1, False
+    for block in session.blocks:
+        words = block_line(block, gettext=_) or (_("Then:") if together else "")
+        lines += [words] if words else []
+        together = block.rounds != ONCE or block.time is not None or block.optional or block.title is not None
         for item in block.items:
-            lines.append(f"{number}. {item_line(item, gettext=gettext)}")
+            lines.append(f"{number}. {item_line(item, gettext=_)}")
             number += 1
+    if session.cool_down:
+        lines.append(_("To end: {text}").format(text=session.cool_down.text))
     return lines
 
 
-def _round_line(block: Block, _: Gettext) -> list[str]:
-    if block.rounds == 1:
-        return []
+def block_line(block: Block, *, gettext: Gettext = same) -> str:
+    """How often a block's items are done, when that is more than simply once; else an empty text."""
+    _ = gettext
+    text = _times_round(block, _)
+    if block.optional:
+        text = _("If you like, {text}").format(text=text) if text else _("If you like:")
+    if block.title:
+        text = f"{block.title}. {text}" if text else f"{block.title}:"
+    return text
+
+
+def _times_round(block: Block, _: Gettext) -> str:
+    if block.time is not None:
+        return _("{time} of these, round after round without hurry:").format(time=_time(block.time, _))
+    if block.rounds == ONCE:
+        return ""
+    rounds = _span(block.rounds, _)
     if block.rest:
-        text = _("{rounds} rounds of these, rest {seconds} s between rounds:")
-        return [text.format(rounds=block.rounds, seconds=block.rest)]
-    return [_("{rounds} rounds of these:").format(rounds=block.rounds)]
+        return _("{rounds} rounds of these, rest {seconds} s between rounds:").format(rounds=rounds, seconds=block.rest)
+    return _("{rounds} rounds of these:").format(rounds=rounds)
 
 
 def item_line(item: Item, *, gettext: Gettext = same) -> str:
-    """One movement with its dose, effort, load and cue."""
-    _ = gettext
-    parts = [dose_words(item, gettext=_)]
+    """One movement with its dose and all that is said about doing it."""
+    parts = [dose_words(item, gettext=gettext), *_how(item, gettext)]
+    return f"{_named(item)}: {', '.join(parts)}"
+
+
+def _named(item: Item) -> str:
+    """The movement with its variation, stance and grip."""
+    about = [item.variation.name[:1].lower() + item.variation.name[1:]] if item.variation else []
+    about += [text for text in (item.stance, item.grip) if text]
+    return f"{item.movement.name} ({', '.join(about)})" if about else item.movement.name
+
+
+def _how(item: Item, _: Gettext) -> Iterator[str]:
+    if item.meanwhile is not None:
+        held = item.meanwhile.name[:1].lower() + item.meanwhile.name[1:]
+        same_one = item.meanwhile.key == item.movement.key
+        yield (
+            _("the other side held meanwhile") if same_one else _("meanwhile the other side: {held}").format(held=held)
+        )
+    if item.build_up is not None:
+        yield _build_up(item.build_up, _)
     if item.load is not None:
         held = f" {item.load.held}" if item.load.held else ""
-        parts.append(_("with {load}").format(load=f"{item.load.words}{held}"))
+        text = _("weight {load}") if item.load.own else _("with {load}")
+        yield text.format(load=f"{item.load.words}{held}")
+    if item.equipment:
+        yield _("with {things}").format(things=", ".join(str(thing) for thing in item.equipment))
     if item.effort is not None:
-        parts.append(_("stretch feeling {effort} of 10").format(effort=_span(item.effort, _)))
-    if item.rest and item.sets > 1:
-        parts.append(_("rest {seconds} s between sets").format(seconds=item.rest))
+        yield _effort(item.effort, _)
+    if item.stop:
+        yield _("stop {where}").format(where=item.stop)
+    if item.rest and item.sets.high > 1:
+        yield _("rest {seconds} s between sets").format(seconds=item.rest)
     if item.practice:
-        parts.append(_("for practice"))
+        yield _("for practice")
+    if item.optional:
+        yield _("if you like")
     if item.cue:
-        parts.append(item.cue)
-    return f"{item.movement.name}: {', '.join(parts)}"
+        yield item.cue
+    if item.link:
+        yield _link(item.link.address, item.link.start, _)
+
+
+def _effort(effort: Span, _: Gettext) -> str:
+    return _("stretch feeling {effort} of 10").format(effort=_span(effort, _))
+
+
+def _build_up(what: BuildUp, _: Gettext) -> str:
+    return {
+        BuildUp.RANGE: _("each time a little further"),
+        BuildUp.SPEED: _("each time a little faster"),
+        BuildUp.EFFORT: _("each time a little firmer"),
+    }[what]
+
+
+def _link(address: str, start: str | None, _: Gettext) -> str:
+    return _("{address} from {start}").format(address=address, start=start) if start else address
+
+
+def link_words(day: Day, *, gettext: Gettext = same) -> str | None:
+    """The day's recording and where in it to begin."""
+    return _link(day.link.address, day.link.start, gettext) if day.link else None
 
 
 def dose_words(item: Item, *, gettext: Gettext = same) -> str:
     """The dose alone: "2 x 30 s each side", "8-10 times", "2 min"."""
     _ = gettext
     text = _amount(item.dose, _)
-    if item.sets > 1:
-        text = f"{item.sets} x {text}"
+    if item.sets != ONCE:
+        text = f"{_span(item.sets, _)} x {text}"
     side = _side_words(item, _)
     return f"{text} {side}" if side else text
 
@@ -101,6 +163,8 @@ def _amount(dose: Dose, _: Gettext) -> str:
         )
     if dose.hold is not None:
         parts.append(_time(dose.hold, _))
+    if dose.holds:
+        parts.append(_("{seconds} s").format(seconds=_(", then ").join(map(str, dose.holds))))
     if dose.flow is not None:
         parts.append(_("{time} without counting").format(time=_time(dose.flow, _)))
     if dose.steps is not None:
@@ -110,13 +174,23 @@ def _amount(dose: Dose, _: Gettext) -> str:
     text = ", ".join(parts)
     if dose.reps is not None:
         text = _repeated(dose.reps, text, _)
+    if dose.squeeze is not None:
+        text += _(", each squeezed {seconds} s").format(seconds=dose.squeeze)
     if dose.last_hold is not None:
-        text += _(", the last one held {seconds} s").format(seconds=dose.last_hold)
+        text += _last_hold(dose.last_hold, _)
     return text
 
 
+def _last_hold(last: LastHold, _: Gettext) -> str:
+    text = _(", the last one held {seconds} s").format(seconds=last.seconds)
+    own = [_("with {things}").format(things=", ".join(map(str, last.equipment)))] if last.equipment else []
+    own += [_effort(last.effort, _)] if last.effort else []
+    own += [last.cue] if last.cue else []
+    return f"{text} ({', '.join(own)})" if own else text
+
+
 def _repeated(reps: Span, text: str, _: Gettext) -> str:
-    if reps == Span(1, 1):
+    if reps == ONCE:
         return text or _("once")
     count = _span(reps, _)
     if text:

@@ -14,6 +14,7 @@ from tests.texts import HEAD, REST, TEST, session
 
 COACH, CLIENT, STRANGER = 1001, 2001, 3333
 GOOD = HEAD + session(6) * 5 + REST * 2
+REACH = "            - {movement: reach, hold: 30, side: each}\n"
 
 
 pytestmark = pytest.mark.asyncio(loop_scope="module")
@@ -58,8 +59,10 @@ def facts(folder: Path) -> list[list[tuple[object, ...]]]:
         (GOOD.replace("goal:", "title: Again\ngoal:"), "a second time"),
         (HEAD + TEST, "cannot be published"),
         ("\x00\x01", "Not publishable"),
+        (GOOD.replace("muscles:", "training-days: 3\nmuscles:"), "does not carry out training-days yet"),
+        (GOOD.replace(REACH, REACH.replace("hold", f"cue: {'slow ' * 80}, hold") * 9), "longer than the 4096"),
     ],
-    ids=["broken", "movement", "hold", "5 MB", "1.5 MB", "alias", "twice", "no session", "binary"],
+    ids=["broken", "movement", "hold", "5 MB", "1.5 MB", "alias", "twice", "no session", "binary", "later", "long"],
 )
 async def test_a_file_that_cannot_be_published_is_explained(
     chat: Practice, folder: Path, text: str, answer: str

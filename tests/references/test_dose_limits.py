@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import pytest
 
-from plans.dose import week_seconds
+from plans.dose import HOLDING_KINDS, muscle_seconds
 from plans.lint import check
 from plans.movements import Muscle
 from plans.reading import read_programme
@@ -60,8 +60,10 @@ def test_the_limits_hold_at_their_edges(
 
 def test_equal_totals_count_the_same() -> None:
     """9 x 10 s is 3 x 30 s (Johnson et al. 2014, Phys Ther Sport 15:101)."""
-    nine, three = (week_seconds(read_programme(week(sets, hold, 5)).days) for sets, hold in ((9, 10), (3, 30)))
-    assert nine == three == {(Muscle.HAMSTRINGS, "left"): 450, (Muscle.HAMSTRINGS, "right"): 450}
+    nine, three = (
+        muscle_seconds(read_programme(week(sets, hold, 5)).days, HOLDING_KINDS) for sets, hold in ((9, 10), (3, 30))
+    )
+    assert nine == three == {(Muscle.HAMSTRINGS, side): (450, 450) for side in ("left", "right")}
 
 
 def test_a_promise_that_the_evidence_does_not_carry_is_named() -> None:

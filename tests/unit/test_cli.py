@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import json
+import re
 import subprocess
 import sys
+from importlib.resources import files
 from pathlib import Path
 
 import pytest
@@ -73,8 +75,88 @@ def test_check_of_a_file_that_is_not_there_is_wrong_use(tmp_path: Path) -> None:
     assert "no.yaml: cannot be read" in err
 
 
+def test_check_tells_the_dose_of_each_week_and_what_a_reader_is_told(tmp_path: Path) -> None:
+    file = tmp_path / "p.yaml"
+    file.write_text(HEAD + session(6) * 5 + REST * 2, encoding="utf-8")
+    _code, out, _err = easeward("check", str(file))
+    assert out.splitlines()[-2:] == [
+        "week 1 (days 1-7): 5 sessions of 16 minutes",
+        "  hamstrings: 960 s dynamic; 900 s static (each side)",
+    ]
+    (found,) = json.loads(easeward("check", str(file), "--json")[1])
+    assert list(found) == ["file", "title", "ok", "findings", "weeks", "reporting"]
+    (week,) = found["weeks"]
+    assert (week["days"], week["sessions"], week["minutes"], week["rounds"]) == ([1, 2, 3, 4, 5, 6, 7], 5, [16, 16], 6)
+    assert week["seconds"]["hamstrings"]["left"] == {"dynamic": [960, 960], "static": [900, 900]}
+    assert found["reporting"][2] == {
+        "item": "3",
+        "asks": "alone or in a group (company)",
+        "answer": "alone",
+        "by": "the programme",
+    }
+
+
+def test_check_writes_a_page_of_one_file(tmp_path: Path) -> None:
+    file, page = tmp_path / "p.yaml", tmp_path / "p.html"
+    file.write_text((HEAD + session(6) * 5 + REST * 2).replace("Test hips", "Hips <b>"), encoding="utf-8")
+    assert easeward("check", str(file), "--html", str(page))[0] == 0
+    text = page.read_text(encoding="utf-8")
+    assert "Hips &lt;b&gt;" in text
+    assert "day 1, left: 192 s dynamic" in text
+    assert not re.search(r"(?:src|href)=|https?://|@import|url\((?!#)", text)
+    code, _out, err = easeward("check", str(file), str(file), "--html", str(page))
+    assert (code, err) == (2, "--html writes the page of one file; 2 were given\n")
+    code, _out, err = easeward("check", str(file), "--html", str(tmp_path / "no" / "p.html"))
+    assert (code, "cannot be written" in err) == (2, True)
+
+
+def test_preview_is_the_message_of_a_day(tmp_path: Path) -> None:
+    file = tmp_path / "p.yaml"
+    file.write_text(HEAD + session() + REST, encoding="utf-8")
+    code, out, _err = easeward("preview", str(file), "1", "--level", "1")
+    assert code == 0
+    assert out.splitlines() == [
+        "Day 1, about 4 minutes · lighter",
+        "",
+        "First: Walk.",
+        "1. Sway: 6 times",
+        "2. Long reach: 20 s each side",
+        "",
+        "A pulling feeling is fine. Stop at sharp pain, numbness or tingling.",
+        "",
+        "[All done, no pain]",
+        "[Done, some pain]  [Part of it]",
+        "[Not today]",
+        "[Sore, pain or something odd]",
+    ]
+    assert "Walk a little." in easeward("preview", str(file), "2")[1]
+    code, _out, err = easeward("preview", str(file), "3")
+    assert (code, err) == (2, "day 3: Test hips has days 1 to 2\n")
+    file.write_text("title: [", encoding="utf-8")
+    assert easeward("preview", str(file), "1")[0] == 1
+
+
+def test_compare_says_what_changed(tmp_path: Path) -> None:
+    old, new = tmp_path / "old.yaml", tmp_path / "new.yaml"
+    old.write_text(HEAD + session() + REST, encoding="utf-8")
+    new.write_text((HEAD + session() + REST).replace("hold: 30", "hold: 45"), encoding="utf-8")
+    assert easeward("compare", str(old), str(new))[:2] == (
+        0,
+        "day 1: Long reach: 30 s each side -> Long reach: 45 s each side\n",
+    )
+    assert easeward("compare", str(old), str(old))[:2] == (0, "Nothing that a client or a rule would see.\n")
+    assert easeward("compare", str(old), str(tmp_path / "no.yaml"))[0] == 2
+
+
+def test_schema_is_the_file_beside_the_samples() -> None:
+    code, out, _err = easeward("schema")
+    assert code == 0
+    assert out == files("plans.library").joinpath("programme.schema.json").read_text(encoding="utf-8")
+
+
 def test_small_commands_do_not_load_what_they_do_not_need() -> None:
     heavy = ("telegram", "sqlalchemy", "aiohttp")
-    code = f"import sys, bot.cli, plans.replies, plans.localtime; print([m for m in {heavy} if m in sys.modules])"
+    light = "bot.cli, bot.writing, bot.words.changes, plans.replies, plans.localtime"
+    code = f"import sys, {light}; print([m for m in {heavy} if m in sys.modules])"
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert done.stdout.strip() == "[]"

@@ -57,6 +57,30 @@ def line(item: str) -> str:
             "Long reach: 2 x 30 s each side, stretch feeling 5-6 of 10, rest 15 s between sets, long back",
         ),
         ("movement: sway, reps: 5, practice: true", "Sway: 5 times, for practice"),
+        ("movement: sway, sets: 2-3, reps: 5", "Sway: 2-3 x 5 times"),
+        ("movement: reach, hold: [10, 20, 30], side: each", "Long reach: 10, then 20, then 30 s each side"),
+        ("movement: sway, reps: 8, squeeze: 3", "Sway: 8 times, each squeezed 3 s"),
+        (
+            "movement: sway, reps: 8, last-hold: {seconds: 20, equipment: [strap: towel], effort: 6, cue: breathe}",
+            "Sway: 8 times, the last one held 20 s (with strap (or towel), stretch feeling 6 of 10, breathe)",
+        ),
+        (
+            "movement: reach, reps: 8, side: each, other-side: held",
+            "Long reach: 8 times each side, the other side held meanwhile",
+        ),
+        (
+            "movement: sway, reps: 8, side: left, other-side: {movement: reach}",
+            "Sway: 8 times left side, meanwhile the other side: long reach",
+        ),
+        ("movement: sway, reps: 8, build-up: range", "Sway: 8 times, each time a little further"),
+        ("movement: fold, reps: 5, load: as last time", "Loaded fold: 5 times, weight as last time"),
+        ("movement: sway, reps: 8, stop: before the back rounds", "Sway: 8 times, stop before the back rounds"),
+        ("movement: sway, reps: 8, stance: feet wide, grip: on hips", "Sway (feet wide, on hips): 8 times"),
+        ("movement: sway, reps: 8, equipment: [block], optional: true", "Sway: 8 times, with block, if you like"),
+        (
+            "movement: sway, reps: 8, link: {to: 'https://example.org/x', start: '1:30'}",
+            "Sway: 8 times, https://example.org/x from 1:30",
+        ),
     ],
 )
 def test_a_dose_reads_as_a_coach_would_say_it(item: str, words: str) -> None:
@@ -111,3 +135,28 @@ def test_every_word_but_the_coachs_own_goes_through_the_catalogue() -> None:
 
 def _split(text: str) -> list[str]:
     return text.replace("{", "\0{").replace("}", "}\0").split("\0")
+
+
+@pytest.mark.parametrize(
+    ("block", "line"),
+    [
+        ("rounds: 2-3, rest: 20", "2-3 rounds of these, rest 20 s between rounds:"),
+        ("time: 5 min", "5 min of these, round after round without hurry:"),
+        ("title: Circuit, rounds: 3", "Circuit. 3 rounds of these:"),
+        ("title: Floor", "Floor:"),
+        ("optional: true", "If you like:"),
+        ("optional: true, rounds: 2", "If you like, 2 rounds of these:"),
+    ],
+)
+def test_a_block_says_how_often_before_its_items(block: str, line: str) -> None:
+    assert session_lines(day(f"{block} | movement: sway, reps: 8", " | movement: sway, reps: 4")) == [
+        line,
+        "1. Sway: 8 times",
+        "Then:",
+        "2. Sway: 4 times",
+    ]
+
+
+def test_a_cool_down_comes_last() -> None:
+    plan = programme("  - session: {cool-down: Lie down., blocks: [{items: [{movement: sway, reps: 8}]}]}\n")
+    assert session_lines(plan.day(1)) == ["1. Sway: 8 times", "To end: Lie down."]

@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from plans.dose import items, minutes, work_seconds
 from plans.easing import eased, hold_floor
 from plans.movements import library
-from plans.programme import Block, Day, Dose, Item, Load, Session, Sides, Span
+from plans.programme import Block, Day, Dose, Item, LastHold, Load, Session, Sides, Span
 from plans.reading import read_programme
 from tests.samples import programme, session
 
@@ -20,14 +20,15 @@ SAMPLE = read_programme(files("plans.library").joinpath("rowing-club.yaml").read
 
 
 def parts(day: Day) -> list[tuple[int, Item]]:
-    return [(block.rounds, item) for block, item in items(day.session)]
+    return [(block.rounds.high, item) for block, item in items(day.session)]
 
 
 def numbers(item: Item) -> list[int]:
     dose = item.dose
     spans = (dose.reps, dose.hold, dose.flow, dose.steps, dose.breaths)
     ends = [end for span in spans if isinstance(span, Span) for end in (span.low, span.high)]
-    return [item.sets, *ends, dose.last_hold or 0, dose.relax or 0]
+    last = dose.last_hold.seconds if dose.last_hold else 0
+    return [item.sets.high, *ends, *dose.holds, last, dose.relax or 0]
 
 
 @pytest.mark.parametrize("day", SAMPLE.days, ids=lambda day: str(day.number))
@@ -68,17 +69,27 @@ def test_another_level_is_refused(level: int) -> None:
 spans = st.none() | st.tuples(st.integers(1, 90), st.integers(0, 30)).map(lambda ends: Span(ends[0], sum(ends)))
 seconds = st.none() | st.integers(1, 300)
 doses = st.builds(
-    Dose, reps=spans, hold=spans, contract=seconds, relax=seconds, last_hold=seconds, flow=spans, steps=spans
+    Dose,
+    reps=spans,
+    hold=spans,
+    holds=st.lists(st.integers(1, 300), max_size=4).map(tuple),
+    squeeze=seconds,
+    contract=seconds,
+    relax=seconds,
+    last_hold=st.none() | st.integers(1, 300).map(LastHold),
+    flow=spans,
+    steps=spans,
 )
+turns = st.integers(1, 20).flatmap(lambda low: st.integers(low, 20).map(lambda high: Span(low, high)))
 written = st.builds(
     Item,
     movement=st.sampled_from(sorted(library().values(), key=lambda movement: movement.key)),
     dose=doses,
-    sets=st.integers(1, 20),
+    sets=turns,
     side=st.sampled_from(Sides),
     load=st.none() | st.just(Load(4, "4 kg")),
 )
-blocks = st.builds(Block, items=st.lists(written, min_size=1, max_size=3).map(tuple), rounds=st.integers(1, 20))
+blocks = st.builds(Block, items=st.lists(written, min_size=1, max_size=3).map(tuple), rounds=turns)
 days = st.lists(blocks, min_size=1, max_size=3).map(lambda found: Day(1, session=Session(tuple(found))))
 
 

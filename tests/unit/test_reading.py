@@ -30,7 +30,7 @@ def test_a_file_becomes_plain_days() -> None:
 def test_a_day_can_repeat_an_earlier_one() -> None:
     read = programme(session(), "  - {as-day: 1, title: Again}\n")
     assert read.day(2).session == read.day(1).session
-    assert problems(HEAD + session() + "  - {as-day: 2}\n")[0].startswith("p.yaml:21:14: day 2, as-day: found 2")
+    assert problems(HEAD + session() + "  - {as-day: 2}\n")[0].startswith("p.yaml:25:14: day 2, as-day: found 2")
 
 
 @pytest.mark.parametrize(
@@ -52,14 +52,14 @@ def test_repetitions_are_written_as_they_are_said(written: str, expected: Span) 
 
 def test_a_misspelt_word_is_named_with_its_place_and_a_likely_spelling() -> None:
     (found,) = problems(GOOD.replace("hold: 30", "hodl: 30"))[:1]
-    assert found.startswith("p.yaml:20:33: day 1, block 1, item 2: found the word 'hodl'")
+    assert found.startswith("p.yaml:24:33: day 1, block 1, item 2: found the word 'hodl'")
     assert "did you mean hold?" in found
 
 
 def test_an_unknown_movement_is_named_with_a_likely_spelling() -> None:
     (found,) = problems(GOOD.replace("movement: reach", "movement: raech"))
     assert found == (
-        "p.yaml:20:26: day 1, block 1, item 2, movement: found 'raech', "
+        "p.yaml:24:26: day 1, block 1, item 2, movement: found 'raech', "
         "allowed: a movement of the library or of this file; did you mean reach?"
     )
 
@@ -134,7 +134,7 @@ def test_a_chain_that_comes_round_is_named_at_every_step() -> None:
         GOOD.replace("main: [hamstrings], kind: dynamic", "main: [hamstrings], kind: dynamic, easier: sway")
     )
     assert found == [
-        "p.yaml:11:95: movements, sway, easier: found a way back to 'sway', "
+        "p.yaml:15:95: movement sway, easier: found a way back to 'sway', "
         "allowed: a chain that ends: nothing is easier than itself"
     ]
     round_trip = GOOD.replace("easier: reach", "easier: reach, harder: reach")

@@ -6,11 +6,26 @@ import re
 from pathlib import Path
 
 import pytest
-from pydantic import ValidationError
+from pydantic import BaseModel, ValidationError
 
 from bot.cli import app
 from bot.settings import Settings
+from plans.lint import check
+from plans.movements import Described
 from plans.reading import read_programme
+from plans.written import (
+    WrittenAround,
+    WrittenBlock,
+    WrittenDay,
+    WrittenItem,
+    WrittenLastHold,
+    WrittenLink,
+    WrittenMeanwhile,
+    WrittenMeasure,
+    WrittenProgramme,
+    WrittenSession,
+    WrittenSettings,
+)
 
 README = (Path(__file__).parents[2] / "README.md").read_text(encoding="utf-8")
 
@@ -70,4 +85,26 @@ def test_the_readmes_programme_can_be_read() -> None:
     found = re.search(r"```yaml\n(.*?)```", README, re.DOTALL)
     assert found is not None
     programme = read_programme(found[1])
-    assert [day.kind for day in programme.days] == ["session", "session", "rest"]
+    week = ["session"] * 6 + ["rest"]
+    assert [day.kind for day in programme.days] == week * 4 + ["measure"]
+    assert [day.number for day in programme.days if day.measure] == [1, 29]
+    assert check(programme).ok
+
+
+def test_the_readme_names_every_word_of_a_programme_file() -> None:
+    """Every word stands in the section on writing, as code."""
+    section = README.partition("## Write a programme")[2].partition("## What follows from an answer")[0]
+    tables = re.sub(r"```.*?```", "", section, flags=re.DOTALL)
+    named = set(re.findall(r"[a-z]+(?:-[a-z]+)*", " ".join(re.findall(r"`([^`]+)`", tables))))
+    shapes: list[type[BaseModel]] = [
+        WrittenProgramme,
+        WrittenSession,
+        WrittenBlock,
+        WrittenItem,
+        WrittenDay,
+        WrittenMeasure,
+        WrittenSettings,
+    ]
+    shapes += [WrittenLastHold, WrittenMeanwhile, WrittenLink, WrittenAround, Described]
+    words = {field.alias or name for shape in shapes for name, field in shape.model_fields.items()}
+    assert words - named == set()
