@@ -1,4 +1,8 @@
-"""Whether a coming day is heavier than what a client last did clean, both compared as written."""
+"""Whether a coming day is heavier than what a client last did clean, both compared as written.
+
+Sessions often take turns, so each movement is compared with the last clean day that had it, and the whole day with the
+fullest of the recent clean days.
+"""
 
 from __future__ import annotations
 
@@ -17,18 +21,18 @@ def movements_of(day: Day) -> frozenset[str]:
     return frozenset(item.movement.key for _block, item in items(day.session))
 
 
-def is_heavier(day: Day, clean: Day | None, known: Collection[str]) -> bool:
+def is_heavier(day: Day, clean: Sequence[Day], known: Collection[str]) -> bool:
     """Whether a day has a movement not in `known`, more load, a harder neighbour, or half as much dose again.
 
-    `clean` is the day last done clean; without one there is nothing to be heavier than.
+    `clean` are the days lately done clean, oldest first; without one there is nothing to be heavier than.
     """
-    if clean is None:
+    if not clean:
         return False
     return (
         not movements_of(day) <= set(known)
         or _more_load(day, clean)
         or _harder_neighbour(day, clean)
-        or _much_more(work_seconds(day), work_seconds(clean))
+        or _much_more(day, clean)
     )
 
 
@@ -39,13 +43,12 @@ def _loads(day: Day) -> Mapping[str, list[Load | None]]:
     return found
 
 
-def _more_load(day: Day, clean: Day) -> bool:
-    before = _loads(clean)
+def _more_load(day: Day, clean: Sequence[Day]) -> bool:
+    before: dict[str, list[Load | None]] = {}
+    for old in clean:
+        before.update(_loads(old))
     return any(
-        load is not None and _is_more(load, before[key])
-        for key, loads in _loads(day).items()
-        if key in before
-        for load in loads
+        load is not None and _is_more(load, before.get(key, [])) for key, loads in _loads(day).items() for load in loads
     )
 
 
@@ -60,14 +63,21 @@ def _is_more(load: Load, before: Sequence[Load | None]) -> bool:
     return words not in {(old.words or "").lower() for old in before if old is not None}
 
 
-def _harder_neighbour(day: Day, clean: Day) -> bool:
-    known = library().with_own(item.movement for each in (day, clean) for _block, item in items(each.session))
-    new = movements_of(day) - movements_of(clean)
-    return any(harder in new for key in movements_of(clean) for harder in harder_than(key, known))
+def _harder_neighbour(day: Day, clean: Sequence[Day]) -> bool:
+    every = library().with_own(item.movement for each in (day, *clean) for _block, item in items(each.session))
+    done = frozenset[str]().union(*(movements_of(old) for old in clean))
+    new = movements_of(day) - done
+    return any(harder in new for key in done for harder in harder_than(key, every))
 
 
-def _much_more(now: Mapping[str, int], before: Mapping[str, int]) -> bool:
-    whole = sum(before.values())
-    if whole and sum(now.values()) >= MUCH_MORE * whole:
+def _much_more(day: Day, clean: Sequence[Day]) -> bool:
+    now = work_seconds(day)
+    before: dict[str, int] = {}
+    fullest = 0
+    for old in clean:
+        work = work_seconds(old)
+        before.update(work)
+        fullest = max(fullest, sum(work.values()))
+    if fullest and sum(now.values()) >= MUCH_MORE * fullest:
         return True
     return any(now[key] >= MUCH_MORE * before[key] for key in now.keys() & before.keys() if before[key])

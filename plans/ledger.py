@@ -12,6 +12,9 @@ from plans.heavier import is_heavier, movements_of
 from plans.programme import Day, Programme
 from plans.rules import Settings, counts_as_done, hurts_on
 
+REMEMBERED = 14
+"""Dates within which a body remembers what it did clean (own choice)."""
+
 
 class RowKind(StrEnum):
     """What a ledger row holds."""
@@ -130,9 +133,14 @@ def next_is_heavier(programme: Programme, history: Sequence[Entry], day: int, se
     if coming is None:
         return False
     known = known_movements(programme, history)
-    cleans = [entry.day for entry in history if _clean(entry, settings) and entry.day is not None]
-    base = cleans[-1] if cleans else day
-    return is_heavier(coming, programme.day(base), known | movements_of(programme.day(base)))
+    clean = [programme.day(number) for number in _lately_clean(history, settings)] or [programme.day(day)]
+    return is_heavier(coming, clean, known.union(*(movements_of(old) for old in clean)))
+
+
+def _lately_clean(history: Sequence[Entry], settings: Settings) -> list[int]:
+    """The days done clean in the two weeks up to the last one, oldest first."""
+    found = [(entry.on, entry.day) for entry in history if _clean(entry, settings) and entry.day is not None]
+    return [day for on, day in found if on > found[-1][0] - timedelta(days=REMEMBERED)]
 
 
 def gap(history: Sequence[Entry], today: date) -> int:

@@ -18,6 +18,8 @@ from plans.nodes import Located, Path, SyntaxProblem, read_nodes
 from plans.programme import Programme
 from plans.written import WrittenProgramme, WrittenSession
 
+CUT_BY_COMMA = 'quotes round a text that has a comma between { and }, such as text: "Slowly, and breathe."'
+
 
 @dataclass(frozen=True, slots=True)
 class Problem:
@@ -113,6 +115,9 @@ class _Page:
         for error in _first_causes(errors):
             path = self._known_part(error["loc"])
             if error["type"] == "extra_forbidden":
+                if " " in str(path[-1]) and error.get("input") is None:
+                    self.report(path, f"the words {path[-1]!r}", CUT_BY_COMMA, None, "cut-by-comma", key=True)
+                    continue
                 words = self._words_at(path[:-1])
                 rule = f"one of {', '.join(words)}" if words else "no further word here"
                 spelling = near(str(path[-1]), words)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 
 from plans.dose import minutes
-from plans.programme import ONCE, Block, BuildUp, Day, Dose, Item, LastHold, Sides, Span
+from plans.programme import ONCE, Block, BuildUp, Day, Dose, Item, LastHold, Load, Own, Sides, Span
 
 Gettext = Callable[[str], str]
 
@@ -93,8 +93,7 @@ def _how(item: Item, _: Gettext) -> Iterator[str]:
         yield _build_up(item.build_up, _)
     if item.load is not None:
         held = f" {item.load.held}" if item.load.held else ""
-        text = _("weight {load}") if item.load.own else _("with {load}")
-        yield text.format(load=f"{item.load.words}{held}")
+        yield f"{_load(item.load, _)}{held}"
     if item.equipment:
         yield _("with {things}").format(things=", ".join(str(thing) for thing in item.equipment))
     if item.effort is not None:
@@ -111,6 +110,16 @@ def _how(item: Item, _: Gettext) -> Iterator[str]:
         yield item.cue
     if item.link:
         yield _link(item.link.address, item.link.start, _)
+
+
+def _load(load: Load, _: Gettext) -> str:
+    if load.own is None:
+        return _("with {load}").format(load=load.words)
+    return {
+        Own.SAME: _("with the same load as last time"),
+        Own.MORE: _("with a little more load than last time"),
+        Own.LESS: _("with a little less load than last time"),
+    }[load.own]
 
 
 def _effort(effort: Span, _: Gettext) -> str:

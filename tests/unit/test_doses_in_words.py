@@ -73,7 +73,7 @@ def line(item: str) -> str:
             "Sway: 8 times left side, meanwhile the other side: long reach",
         ),
         ("movement: sway, reps: 8, build-up: range", "Sway: 8 times, each time a little further"),
-        ("movement: fold, reps: 5, load: as last time", "Loaded fold: 5 times, weight as last time"),
+        ("movement: fold, reps: 5, load: as last time", "Loaded fold: 5 times, with the same load as last time"),
         ("movement: sway, reps: 8, stop: before the back rounds", "Sway: 8 times, stop before the back rounds"),
         ("movement: sway, reps: 8, stance: feet wide, grip: on hips", "Sway (feet wide, on hips): 8 times"),
         ("movement: sway, reps: 8, equipment: [block], optional: true", "Sway: 8 times, with block, if you like"),

@@ -27,18 +27,18 @@ def reach(seconds: int) -> Day:
 
 
 def test_nothing_is_heavier_before_anything_was_done_clean() -> None:
-    assert not is_heavier(reach(60), None, ())
+    assert not is_heavier(reach(60), [], ())
 
 
 def test_the_same_day_again_is_not_heavier() -> None:
     plan = programme(session(), session())
-    assert not is_heavier(plan.day(2), plan.day(1), movements_of(plan.day(1)))
+    assert not is_heavier(plan.day(2), [plan.day(1)], movements_of(plan.day(1)))
 
 
 def test_a_movement_new_to_the_client_is_heavier_until_it_is_known() -> None:
     plan = programme(session(), NEW)
-    assert is_heavier(plan.day(2), plan.day(1), {"sway", "reach"})
-    assert not is_heavier(plan.day(2), plan.day(2), {"sway", "reach", "fold"})
+    assert is_heavier(plan.day(2), [plan.day(1)], {"sway", "reach"})
+    assert not is_heavier(plan.day(2), [plan.day(2)], {"sway", "reach", "fold"})
 
 
 @pytest.mark.parametrize(
@@ -61,34 +61,49 @@ def test_a_movement_new_to_the_client_is_heavier_until_it_is_known() -> None:
     ],
 )
 def test_more_load_is_heavier(before: str | None, now: str | None, heavier: bool) -> None:
-    assert is_heavier(fold(now), fold(before), EVERYTHING) is heavier
+    assert is_heavier(fold(now), [fold(before)], EVERYTHING) is heavier
 
 
 def test_a_harder_neighbour_is_heavier_even_when_it_is_known() -> None:
     far = day("movement: far-reach, hold: 30, side: each")
-    assert is_heavier(far, reach(30), EVERYTHING)
-    assert not is_heavier(reach(30), far, EVERYTHING)
+    assert is_heavier(far, [reach(30)], EVERYTHING)
+    assert not is_heavier(reach(30), [far], EVERYTHING)
 
 
 @pytest.mark.parametrize(("seconds", "heavier"), [(30, False), (44, False), (45, True), (60, True)])
 def test_half_as_much_again_of_one_movement_is_heavier(seconds: int, heavier: bool) -> None:
-    assert is_heavier(reach(seconds), reach(30), EVERYTHING) is heavier
+    assert is_heavier(reach(seconds), [reach(30)], EVERYTHING) is heavier
 
 
 def test_many_small_additions_are_heavier_together() -> None:
     """30 s each side and 8 s of swaying, then 40 s each side and 8 + 28 s of others: 68 and 116 s."""
     before = day("movement: reach, hold: 30, side: each", "movement: sway, reps: 2")
     now = day("movement: reach, hold: 40, side: each", "movement: sway, reps: 2", "movement: fold, reps: 7")
-    assert is_heavier(now, before, EVERYTHING)
+    assert is_heavier(now, [before], EVERYTHING)
 
 
 def test_one_more_round_of_two_is_half_as_much_again() -> None:
     plan = programme(session(2), session(3))
-    assert is_heavier(plan.day(2), plan.day(1), EVERYTHING)
+    assert is_heavier(plan.day(2), [plan.day(1)], EVERYTHING)
 
 
 def test_rest_and_test_days_have_no_movements_and_are_never_heavier() -> None:
     plan = programme(session(), REST, TEST)
     for number in (2, 3):
         assert movements_of(plan.day(number)) == frozenset()
-        assert not is_heavier(plan.day(number), plan.day(1), EVERYTHING)
+        assert not is_heavier(plan.day(number), [plan.day(1)], EVERYTHING)
+
+
+def test_sessions_that_take_turns_are_not_heavier_than_each_other() -> None:
+    short, long = day("movement: sway, reps: 8"), day("movement: reach, hold: 60, side: each")
+    assert is_heavier(long, [short], EVERYTHING)
+    assert not is_heavier(long, [long, short], EVERYTHING)
+    assert is_heavier(day("movement: reach, hold: 90, side: each"), [long, short], EVERYTHING)
+
+
+def test_a_weight_is_compared_with_the_last_clean_day_that_had_one() -> None:
+    other = day("movement: reach, hold: 60, side: each")
+    assert is_heavier(fold("4 kg"), [fold("2 kg"), other], EVERYTHING)
+    assert not is_heavier(fold("4 kg"), [fold("4 kg"), other], EVERYTHING)
+    assert not is_heavier(fold("4 kg"), [fold("2 kg"), fold("4 kg")], EVERYTHING)
+    assert is_heavier(fold("4 kg"), [other], EVERYTHING)

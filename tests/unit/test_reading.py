@@ -56,6 +56,11 @@ def test_a_misspelt_word_is_named_with_its_place_and_a_likely_spelling() -> None
     assert "did you mean hold?" in found
 
 
+def test_a_text_that_a_comma_cut_in_two_is_told_how_to_hold_together() -> None:
+    (found,) = problems(GOOD + "  - {title: Slowly, and breathe, rest: Walk.}\n")
+    assert "found the words 'and breathe', allowed: quotes round a text that has a comma between { and }" in found
+
+
 def test_an_unknown_movement_is_named_with_a_likely_spelling() -> None:
     (found,) = problems(GOOD.replace("movement: reach", "movement: raech"))
     assert found == (

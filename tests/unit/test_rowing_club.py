@@ -35,11 +35,11 @@ def heavier_days(programme: Programme) -> list[int]:
     """Days heavier than the session day before them, for a client who did everything before clean."""
     found: list[int] = []
     known: set[str] = set()
-    clean: Day | None = None
+    clean: list[Day] = []
     for day in sessions(programme):
         if is_heavier(day, clean, known):
             found.append(day.number)
-        clean = day
+        clean.append(day)
         known |= movements_of(day)
     return found
 
