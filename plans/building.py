@@ -12,6 +12,7 @@ from plans.changing import Changing
 from plans.movements import Described, Movement, Variation, library
 from plans.nodes import Path
 from plans.programme import (
+    ONCE,
     WEEK,
     Around,
     Block,
@@ -24,7 +25,6 @@ from plans.programme import (
     MeasureTask,
     Programme,
     Session,
-    Span,
 )
 from plans.written import (
     MOST_DAYS,
@@ -171,66 +171,73 @@ class _Builder:
         rounds, time = written.rounds, written.time
         return Block(
             items=tuple(self._item(item, (*place, "items", i), day) for i, item in there),
-            rounds=self._at(rounds, (*place, "rounds"), day, Span(1, 1)),
-            time=self._at(time, (*place, "time"), day, None),
-            rest=self._at(written.rest, (*place, "rest"), day, 0),
+            rounds=self._at(rounds, day, ONCE),
+            time=self._at(time, day),
+            rest=self._at(written.rest, day, 0),
             change=written.change,
             title=written.title,
             optional=written.optional,
         )
 
-    def _at(self, value: Changing[Any] | None, place: Path, day: int, otherwise: Any) -> Any:
-        """What a changing value is on a day; a day before its first one is a problem."""
+    def _at(self, value: Changing[Any] | None, day: int, otherwise: Any = None) -> Any:
+        """What a changing value is on a day; before its first one it is not there yet."""
         if value is None:
             return otherwise
-        if value.is_always:
-            return value.steps[0][1]
         try:
             return value.at(day, self._week)
-        except LookupError as missing:
-            allowed = "a value from the first day on that needs one"
-            self._report(place, f"nothing for day {day}: {missing}", allowed, None, "too-late")
-            return value.steps[0][1]
+        except LookupError:
+            return otherwise
 
     def _item(self, written: WrittenItem, place: Path, day: int) -> Item:
-        def at(word: str, value: Changing[Any] | None, otherwise: Any = None) -> Any:
-            return self._at(value, (*place, word), day, otherwise)
+        def at(value: Changing[Any] | None, otherwise: Any = None) -> Any:
+            return self._at(value, day, otherwise)
 
-        key = at("movement", written.movement)
-        movement = self._movement(key, (*place, "movement", *_words(written.movement, key)))
-        load: Load | None = at("load", written.load)
-        hold = at("hold", written.hold)
+        movement = self._movement_on(written, place, day)
+        load: Load | None = at(written.load)
+        hold = at(written.hold)
+        dose = Dose(
+            reps=at(written.reps),
+            hold=None if isinstance(hold, tuple) else hold,
+            holds=hold if isinstance(hold, tuple) else (),
+            squeeze=at(written.squeeze),
+            contract=at(written.contract),
+            relax=at(written.relax),
+            last_hold=_last_hold(at(written.last_hold)),
+            flow=at(written.flow),
+            steps=at(written.steps),
+            breaths=at(written.breaths),
+        )
+        if (lacking := _lacking(dose)) is not None:
+            self._report(place, f"on day {day} {lacking[0]}", lacking[1], None, "no-dose")
         return Item(
             movement=movement,
-            dose=Dose(
-                reps=at("reps", written.reps),
-                hold=None if isinstance(hold, tuple) else hold,
-                holds=hold if isinstance(hold, tuple) else (),
-                squeeze=at("squeeze", written.squeeze),
-                contract=at("contract", written.contract),
-                relax=at("relax", written.relax),
-                last_hold=_last_hold(at("last-hold", written.last_hold)),
-                flow=at("flow", written.flow),
-                steps=at("steps", written.steps),
-                breaths=at("breaths", written.breaths),
-            ),
-            sets=at("sets", written.sets),
+            dose=dose,
+            sets=at(written.sets, ONCE),
             side=written.side,
             meanwhile=self._meanwhile(written, movement, place),
-            rest=at("rest", written.rest),
-            effort=at("effort", written.effort),
-            stop=at("stop", written.stop),
+            rest=at(written.rest, 0),
+            effort=at(written.effort),
+            stop=at(written.stop),
             build_up=written.build_up,
             load=replace(load, held=written.held) if load is not None else None,
-            variation=self._variation(at("variation", written.variation), movement, written, place),
-            stance=at("stance", written.stance),
-            grip=at("grip", written.grip),
-            cue=at("cue", written.cue),
+            variation=self._variation(at(written.variation), movement, written, place),
+            stance=at(written.stance),
+            grip=at(written.grip),
+            cue=at(written.cue),
             equipment=written.equipment,
             link=_link(written.link),
             practice=written.practice,
             optional=written.optional,
         )
+
+    def _movement_on(self, written: WrittenItem, place: Path, day: int) -> Movement:
+        try:
+            key = written.movement.at(day, self._week)
+        except LookupError as missing:
+            allowed = "a movement from the first day on that has the item; or say from when the item is there"
+            self._report((*place, "movement"), f"nothing for day {day}: {missing}", allowed, None, "too-late")
+            key = next(written.movement.values())[1]
+        return self._movement(key, (*place, "movement", *_words(written.movement, key)))
 
     def _movement(self, key: str, place: Path) -> Movement:
         found = self._movements.get(key)
@@ -326,6 +333,17 @@ def _comes_round(key: str, word: str, movements: Mapping[str, Described]) -> boo
         seen.add(at)
         at = getattr(movements[at], word)
     return bool(at == key)
+
+
+def _lacking(dose: Dose) -> tuple[str, str] | None:
+    """What a dose lacks on a day once everything that changes has been looked up, and what is right instead."""
+    if not any((dose.reps, dose.hold, dose.holds, dose.contract, dose.flow, dose.steps, dose.breaths)):
+        return "no dose", "one of reps, hold, contract, flow, steps or breaths; or say from when the item is there"
+    if (dose.contract is None) != (dose.relax is None):
+        return "only one of contract and relax", "both from the same time on"
+    if dose.reps is None and (dose.last_hold is not None or dose.squeeze is not None):
+        return "last-hold or squeeze, and no reps", "reps from the same time on"
+    return None
 
 
 def _around(written: str | WrittenAround | None) -> Around | None:

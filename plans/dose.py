@@ -136,9 +136,10 @@ def _shares(item: Item) -> Iterator[tuple[Muscle, SideOf, MovementKind, Range]]:
     """What one set gives to each muscle: of the leading side, of the other side, and of the side held meanwhile."""
     leading = sides_worked(item)
     others = leading if len(leading) > 1 else tuple(side for side in BOTH if side not in leading)
+    passive = () if item.meanwhile is not None else item.movement.other_side
     for kind, seconds in stretch_once(item).items():
         yield from ((muscle, side, kind, seconds) for muscle in item.main for side in leading)
-        yield from ((muscle, side, kind, seconds) for muscle in item.movement.other_side for side in others)
+        yield from ((muscle, side, kind, seconds) for muscle in passive for side in others)
     if item.meanwhile is not None:
         held = set_seconds(item)
         yield from ((m, side, MovementKind.STATIC, held) for m in item.meanwhile.main for side in others)

@@ -16,7 +16,7 @@ from plans.cautions import Caution
 from plans.equipment import Equipment
 
 Text = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=600)]
-KEY, LINK = r"^[a-z][a-z0-9-]{1,59}$", r"^https://\S+$"
+KEY, LINK = r"^[a-z][a-z0-9-]{0,59}$", r"^https://\S+$"
 Key = Annotated[str, StringConstraints(pattern=KEY)]
 Link = Annotated[str, StringConstraints(pattern=LINK, max_length=300)]
 

@@ -139,6 +139,11 @@ def test_a_movement_may_be_for_other_muscles_on_the_side_that_does_not_lead() ->
     )
     left = read_programme(head + "  - session: {blocks: [{items: [{movement: sway, hold: 30, side: left}]}]}\n").day(1)
     assert {(m, side) for m, side, _kind in by_kind(left)} == {(HAMSTRINGS, "left"), (Muscle.HIP_FLEXORS, "right")}
+    held = head + "  - session: {blocks: [{items: [{movement: sway, hold: 30, side: left, other-side: held}]}]}\n"
+    assert {(m, side) for m, side, _kind in by_kind(read_programme(held).day(1))} == {
+        (HAMSTRINGS, "left"),
+        (HAMSTRINGS, "right"),
+    }
 
 
 def test_ranges_of_sets_and_rounds_and_what_is_for_who_likes_give_a_range() -> None:

@@ -121,9 +121,33 @@ def test_a_week_is_as_many_days_as_there_are_training_days() -> None:
     assert holds(plan("hold: {week 1: 30, week 2: 40}", head=head, days=6)) == [30, 30, 30, 40, 40, 40]
 
 
-def test_a_value_that_begins_too_late_is_a_problem_once() -> None:
-    (found,) = problems("hold: {week 2: 30}")
-    assert "session morning, block 1, item 2, hold: found nothing for day 1: it begins with week 2" in found
+def test_what_begins_later_is_not_there_before() -> None:
+    read = plan("hold: 30, load: {day 8: 2 kg}, effort: {week 2: 5}, sets: {week 2: 2}", days=8)
+    first, last = item_of(read.days[0]), item_of(read.days[7])
+    assert (first.load, first.effort, first.sets) == (None, None, Span(1, 1))
+    assert last.load is not None
+    assert (last.load.words, last.effort, last.sets) == ("2 kg", Span(5, 5), Span(2, 2))
+
+
+@pytest.mark.parametrize(
+    ("item", "message"),
+    [
+        ("hold: {week 2: 30}", "session morning, block 1, item 2: found on day 1 no dose, allowed: one of reps, hold"),
+        ("reps: 3, contract: 6, relax: {week 2: 20}", "found on day 1 only one of contract and relax"),
+        ("hold: 20, reps: {week 2: 3}, squeeze: 2", "found on day 1 last-hold or squeeze, and no reps"),
+    ],
+)
+def test_an_item_needs_its_dose_from_its_first_day_on_and_says_so_once(item: str, message: str) -> None:
+    found = problems(item)
+    assert message in found[0]
+    assert len(found) == 1
+
+
+def test_a_movement_is_needed_from_the_first_day_on() -> None:
+    text = HEAD + "  - session: {blocks: [{items: [{movement: {week 2: reach}, side: each, hold: 30}]}]}\n"
+    with pytest.raises(ProgrammeErrors, match="movement: found nothing for day 1: it begins with week 2"):
+        read_programme(text)
+    assert read_programme(text.replace("hold: 30", "hold: 30, from: week 2}, {movement: sway, reps: 8")).days
 
 
 @pytest.mark.parametrize(
