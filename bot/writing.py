@@ -72,7 +72,9 @@ def _dose_lines(programme: Programme) -> Iterator[str]:
         low, high = week.minutes
         length = f"{low} minutes" if low == high else f"{low} to {high} minutes"
         count = f"{week.sessions} session{'' if week.sessions == 1 else 's'}"
-        yield f"week {number} ({in_runs(week.days)}): {count} of {length}"
+        rounds = f", up to {week.rounds} rounds" if week.rounds > 1 else ""
+        loads = "".join(f", {name} with {kilograms:g} kg" for name, kilograms in week.loads.items())
+        yield f"week {number} ({in_runs(week.days)}): {count} of {length}{rounds}{loads}"
         yield from (f"  {muscle}: {_amounts(week, muscle)}" for muscle in programme.muscles)
 
 

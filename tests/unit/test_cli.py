@@ -80,7 +80,7 @@ def test_check_tells_the_dose_of_each_week_and_what_a_reader_is_told(tmp_path: P
     file.write_text(HEAD + session(6) * 5 + REST * 2, encoding="utf-8")
     _code, out, _err = easeward("check", str(file))
     assert out.splitlines()[-2:] == [
-        "week 1 (days 1-7): 5 sessions of 16 minutes",
+        "week 1 (days 1-7): 5 sessions of 16 minutes, up to 6 rounds",
         "  hamstrings: 960 s dynamic; 900 s static (each side)",
     ]
     (found,) = json.loads(easeward("check", str(file), "--json")[1])
