@@ -81,7 +81,9 @@ async def test_a_worker_that_slept_while_others_took_over_sends_nothing_twice(tm
         before = sum((await place.seen()).values())
         os.kill(slow, signal.SIGCONT)
         await asyncio.sleep(2)
-        assert sum((await place.seen()).values()) == before, "whoever wakes up sends nothing of what others took over"
+        late = sum((await place.seen()).values()) - before
+        unknown = (await place.verdict()).get("session unknown", 0)
+        assert late <= unknown, "whoever wakes up sends at most what it had marked as on its way before it slept"
         await place.put(40)
         assert await broken_promises(place) == {}
 
