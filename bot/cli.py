@@ -376,6 +376,37 @@ def invite_coach() -> None:
 
 
 @app.command()
+def explain(
+    person: Annotated[str, typer.Argument(help="A client's chat number, or their name.", metavar="PERSON")],
+    on: Annotated[str, typer.Argument(help="A local date, such as 2026-05-04.", metavar="DATE")],
+    as_json: AsJson = False,
+) -> None:
+    """Say why a client's date is what it is: every vote with its numbers, and whether the rules still say the same."""
+    from datetime import date
+
+    try:
+        day = date.fromisoformat(on)
+    except ValueError as error:
+        _complain(f"{on!r} is no date; write it like 2026-05-04")
+        raise typer.Exit(WRONG_USE) from error
+
+    async def run() -> None:
+        from bot.explaining import explain as look
+        from bot.explaining import in_words
+        from db.engine import opened
+
+        async with opened(_settings().database_url) as database:
+            try:
+                found = await look(database, person, day)
+            except LookupError as error:
+                _complain(str(error.args[0]))
+                raise typer.Exit(NOT_FINE) from error
+        _print(found) if as_json else typer.echo(in_words(found))
+
+    _run(run)
+
+
+@app.command()
 def doctor(as_json: AsJson = False) -> None:
     """Look at settings, database, zone data and platform, and say what to do. Exit 1 when something is wrong."""
     import asyncio

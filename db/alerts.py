@@ -17,7 +17,7 @@ async def raise_alert(
     *,
     cause: str,
     at_once: bool,
-    facts: Mapping[str, int | str | bool],
+    facts: Mapping[str, int | float | str | bool],
     row: LedgerRow | None,
     now: datetime,
 ) -> tuple[Alert, bool]:

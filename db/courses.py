@@ -167,6 +167,7 @@ def _entry(row: LedgerRow, said: CheckInRow | None, *, sent: bool, recorded: boo
         checkin=as_checkin(said),
         morning=Morning(row.morning) if row.morning else None,
         recorded=recorded,
+        voted=frozenset(vote["rule"] for vote in (row.decision or {}).get("votes", ())),
     )
 
 

@@ -11,19 +11,12 @@ from dataclasses import dataclass, replace
 from datetime import date
 
 from plans.checkin import CheckIn
-from plans.ledger import (
-    Entry,
-    Question,
-    RowKind,
-    first_held,
-    gap,
-    last_effective,
-    next_is_heavier,
-    open_question,
-    since_source,
-    was_done,
-)
+from plans.heavier import heaviness
+from plans.ledger import Entry, Question, RowKind
+from plans.past import Past, was_done
 from plans.programme import Programme
+from plans.questions import question_of
+from plans.replay import evidence_json
 from plans.rules import (
     RULE_SET,
     Evidence,
@@ -72,9 +65,11 @@ class Decision:
     """The rule that decided, or start, rest-over, went-on, undelivered, measure, climb, coach …"""
     heavier: bool = False
     """Whether the next session day is a heavier one."""
+    seen: Evidence | None = None
+    """What the rules looked at; None where they had no say."""
 
     @property
-    def facts(self) -> Mapping[str, int | str | bool]:
+    def facts(self) -> Mapping[str, int | float | str | bool]:
         """The numbers behind the deciding vote."""
         vote = next((vote for vote in self.votes if vote.rule == self.reason), None)
         return vote.facts if vote else {}
@@ -90,6 +85,7 @@ class Decision:
             "verdict": self.verdict.word if self.verdict is not None else None,
             "reason": self.reason,
             "heavier": self.heavier,
+            "seen": evidence_json(self.seen) if self.seen is not None else None,
             "votes": [
                 {
                     "rule": vote.rule,
@@ -105,17 +101,17 @@ class Decision:
 # --- a lapse --------------------------------------------------------------------------------------------------------
 
 
-def _after_lapse(position: Position, history: Sequence[Entry], today: date) -> tuple[Position, Vote | None]:
+def _after_lapse(position: Position, past: Past, today: date) -> tuple[Position, Vote | None]:
     """The position after a lapse, and the lapse as a vote. Never forward.
 
     Bands are this program's own choice, from studies of time off: little is lost in a week, much in a month.
     """
-    missed = gap(history, today)
+    missed = past.gap(today)
     if missed < 8:
         return position, None
     if missed > 28:
         return Position(), Vote("lapse", Verdict.REPEAT, Tell.LIST, {"gap": missed, "back": 1, "level": 0})
-    back = min(first_held(history, 7 if missed < 14 else 14) or 1, position.day)
+    back = min(past.first_held(7 if missed < 14 else 14) or 1, position.day)
     level = position.level if missed < 14 else LIGHTEST
     tell = None if missed < 14 else Tell.LIST
     moved = position if (back, level) == (position.day, position.level) else Position(back, level)
@@ -206,6 +202,7 @@ def decide(
     today: date,
     *,
     settings: Settings,
+    usual: int = 0,
     overruling: Overruling | None = None,
     ask: bool = True,
 ) -> Decision:
@@ -213,32 +210,47 @@ def decide(
 
     With `ask=False` the open question is left out, to show beforehand what follows as things stand.
     """
+    past = Past.of(history, settings, usual)
+    return step(programme, position, past, today, settings=settings, usual=usual, overruling=overruling, ask=ask)
+
+
+def step(
+    programme: Programme,
+    position: Position,
+    past: Past,
+    today: date,
+    *,
+    settings: Settings,
+    usual: int = 0,
+    overruling: Overruling | None = None,
+    ask: bool = True,
+) -> Decision:
+    """The same from a past that was summed up row by row."""
     here = Decision(None, position)
-    last = last_effective(history)
+    last = past.last
     if last is None:
         return _hand_out(programme, replace(here, reason="start"))
     if overruling is not None and overruling.verdict is None:
-        return _go_on(programme, here, history, today)
-    question = open_question(history, asked_on=today) if ask else None
+        return _go_on(programme, here, past, today)
+    question = question_of(past, asked_on=today, usual=usual) if ask else None
     if question is not None:
         return replace(here, kind=RowKind.ASKING, question=question, reason=f"ask-{question}")
     if last.kind in (RowKind.WAITING, RowKind.AWAY):
-        return _go_on(programme, here, history, today)
+        return _go_on(programme, here, past, today)
     if last.kind is RowKind.MEASURE:
         return _after_measure(programme, here, last)
     if last.kind is RowKind.SESSION and not last.delivered and last.checkin == CheckIn():
         return _hand_out(programme, replace(here, reason="undelivered"))
-    given, heavier = _given(programme, position, history, last, today, settings)
-    why = replace(here, votes=given, heavier=heavier)
+    seen = evidence(programme, position, past, today, settings=settings, usual=usual)
+    why = replace(here, votes=votes(seen), heavier=seen.next_is_heavier, seen=seen)
     if last.kind is RowKind.REST:
         return _after_rest(programme, why, last, overruling)
-    return _after_session(programme, why, history, last, today, overruling)
+    return _after_session(programme, why, past, last, today, overruling)
 
 
-def _go_on(programme: Programme, here: Decision, history: Sequence[Entry], today: date) -> Decision:
-    moved, lapse = _after_lapse(here.position, history, today)
-    last = last_effective(history)
-    reason = "well-again" if last is not None and last.kind is RowKind.AWAY else "went-on"
+def _go_on(programme: Programme, here: Decision, past: Past, today: date) -> Decision:
+    moved, lapse = _after_lapse(here.position, past, today)
+    reason = "well-again" if past.last is not None and past.last.kind is RowKind.AWAY else "went-on"
     if lapse is not None:
         reason = "lapse"
     return _hand_out(programme, replace(here, position=moved, reason=reason, votes=(lapse,) if lapse else ()))
@@ -254,12 +266,12 @@ def _after_measure(programme: Programme, here: Decision, last: Entry) -> Decisio
 def _after_session(
     programme: Programme,
     why: Decision,
-    history: Sequence[Entry],
+    past: Past,
     last: Entry,
     today: date,
     overruling: Overruling | None,
 ) -> Decision:
-    moved, lapse = _after_lapse(why.position, history, today)
+    moved, lapse = _after_lapse(why.position, past, today)
     given = why.votes if lapse is None else (lapse, *why.votes)
     verdict, by_coach = _overruled(most_cautious(given), overruling)
     chosen = deciding(given)
@@ -280,29 +292,32 @@ def _after_rest(programme: Programme, why: Decision, last: Entry, overruling: Ov
     return _apply(programme, replace(onward, verdict=verdict, reason=reason), done=False)
 
 
-def _given(
-    programme: Programme,
-    position: Position,
-    history: Sequence[Entry],
-    last: Entry,
-    today: date,
-    settings: Settings,
-) -> tuple[tuple[Vote, ...], bool]:
-    """The votes on what the client said, and whether the next session day is heavier."""
-    source, after = since_source(history)
-    mornings = [(entry.on, entry.morning) for entry in after if entry.morning is not None]
-    earlier = [said for on, said in mornings if on != today]
-    heavier = next_is_heavier(programme, history, position.day, settings)
-    seen = Evidence(
+def evidence(
+    programme: Programme, position: Position, past: Past, today: date, *, settings: Settings, usual: int = 0
+) -> Evidence:
+    """Everything that the rules look at when the row of `today` is made."""
+    source, last = past.source, past.last
+    said = next((said for on, said in past.mornings if on == today), None)
+    earlier = [said for on, said in past.mornings if on != today]
+    clean = tuple(day for _on, day in past.clean)
+    heavier = heaviness(programme).next_is_heavier(position.day, clean, frozenset(past.known))
+    judged_before = source is not last or (last is not None and _softened(programme, last))
+    return Evidence(
         checkin=source.checkin if source else CheckIn(),
         next_is_heavier=heavier,
-        morning=next((said for on, said in mornings if on == today), None),
+        morning=said,
         morning_before=earlier[-1] if earlier else None,
-        judged_before=source is not last or _softened(programme, last),
-        on_rest=last.kind is RowKind.REST,
+        judged_before=judged_before,
+        on_rest=last is not None and last.kind is RowKind.REST,
+        usual=usual,
+        lingering=past.lingering(),
+        weeks=past.weeks(today),
+        over_tightness=past.over_usual_tightness(),
+        tries=past.earlier_tries,
+        light_tries=past.light_tries,
+        nerve_before=past.nerve_before,
         settings=settings,
     )
-    return votes(seen), heavier
 
 
 def _softened(programme: Programme, entry: Entry) -> bool:
@@ -314,13 +329,13 @@ _NOT_BEFORE = ("not-done", "unsure-flag")
 """Rules without a say before the session: it may still be done, and an unsure flag is asked back first."""
 
 
-def soften_today(checkin: CheckIn, position: Position, settings: Settings) -> Decision | None:
+def soften_today(checkin: CheckIn, position: Position, settings: Settings, usual: int = 0) -> Decision | None:
     """What a report before the session does to a session already handed out; None leaves it as it is.
 
-    Pain of 3-5 brings the lighter version, 6-7 a date off, and what refers waits for the coach. A made row may only
-    become more cautious.
+    Pain of 3-5, or nerve signs that are gone, brings the lighter version, 6-7 a date off, and what refers waits for
+    the coach. A made row may only become more cautious.
     """
-    given = votes(Evidence(checkin=checkin, settings=settings))
+    given = votes(Evidence(checkin=checkin, usual=usual, settings=settings))
     verdict = max((vote.verdict for vote in given if vote.verdict and vote.rule not in _NOT_BEFORE), default=None)
     if verdict is None:
         return None
@@ -330,6 +345,6 @@ def soften_today(checkin: CheckIn, position: Position, settings: Settings) -> De
         return found
     if verdict is Verdict.REST:
         return replace(found, kind=RowKind.REST, position=_lighter(position), prescribed=True)
-    if reason != "acceptable":
+    if reason not in ("acceptable", "nerve-signs"):
         return None
     return replace(found, kind=RowKind.SESSION, position=_lighter(position))

@@ -7,10 +7,11 @@ fullest of the recent clean days.
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
+from functools import lru_cache
 
 from plans.dose import items, work_seconds
 from plans.movements import harder_than, library
-from plans.programme import Day, Load, Own
+from plans.programme import Day, Load, Own, Programme
 
 MUCH_MORE = 1.5
 """Half as much again is heavier."""
@@ -81,3 +82,38 @@ def _much_more(day: Day, clean: Sequence[Day]) -> bool:
     if fullest and sum(now.values()) >= MUCH_MORE * fullest:
         return True
     return any(now[key] >= MUCH_MORE * before[key] for key in now.keys() & before.keys() if before[key])
+
+
+class Heaviness:
+    """One programme's answer to "is the next session day heavier?", each worked out once."""
+
+    def __init__(self, programme: Programme) -> None:
+        self._programme = programme
+        self._moves = {day.number: movements_of(day) for day in programme.days}
+        self._next = {
+            number: next((day.number for day in programme.days[number:] if day.kind == "session"), None)
+            for number in range(len(programme.days) + 1)
+        }
+        self._known: dict[tuple[int, tuple[int, ...], frozenset[int]], bool] = {}
+
+    def next_is_heavier(self, day: int, clean: tuple[int, ...], known: frozenset[int]) -> bool:
+        """Whether the session day after `day` is heavier than the days `clean`, oldest first; `known` were done."""
+        coming = self._next.get(day)
+        if coming is None:
+            return False
+        key = (coming, clean or (day,), known)
+        found = self._known.get(key)
+        if found is None:
+            found = self._known[key] = self._work_out(*key)
+        return found
+
+    def _work_out(self, coming: int, clean: tuple[int, ...], known: frozenset[int]) -> bool:
+        days = [self._programme.day(number) for number in clean]
+        moves = frozenset[str]().union(*(self._moves[number] for number in (*known, *clean)))
+        return is_heavier(self._programme.day(coming), days, moves)
+
+
+@lru_cache(maxsize=64)
+def heaviness(programme: Programme) -> Heaviness:
+    """The programme's heavier days, kept as long as it is in use."""
+    return Heaviness(programme)

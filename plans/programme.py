@@ -264,6 +264,9 @@ class Programme:
     """The coach's own movements."""
     settings: RuleSettings = field(default_factory=RuleSettings)
 
+    def __hash__(self) -> int:
+        return hash(self.digest)
+
     @property
     def week(self) -> int:
         """How many of its days a client gets in a week."""

@@ -26,6 +26,8 @@ class FlagFound:
     words: str
     span: tuple[int, int]
     lasts: bool | None = None
+    doubted: bool = False
+    """The words around it speak of the past, of what might be, of somebody else, or ask."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -151,9 +153,10 @@ def _flag(reply: Said, sign: _Sign, members: list[int]) -> FlagFound:
     first, last = min(members), max(members)
     span = (reply.units[first].start, reply.units[last].end)
     lasts = _lasts(reply, first)
-    doubted = any(_doubted(reply, index) for index in members) or (sign.key == "nerve" and lasts is not True)
-    doubted = doubted or (sign.level is Flag.SAME_DAY and lasts is False)
-    return FlagFound(sign.level, sign.key, sign.sure and not doubted, reply.text[span[0] : span[1]], span, lasts)
+    doubted = any(_doubted(reply, index) for index in members)
+    open_still = (sign.key == "nerve" and lasts is not True) or (sign.level is Flag.SAME_DAY and lasts is False)
+    sure = sign.sure and not doubted and not open_still
+    return FlagFound(sign.level, sign.key, sure, reply.text[span[0] : span[1]], span, lasts, doubted)
 
 
 def _lasts(reply: Said, index: int) -> bool | None:

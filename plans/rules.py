@@ -13,7 +13,7 @@ from enum import IntEnum, StrEnum
 
 from plans.checkin import CheckIn, Completion, FlagState, Kind, Morning, Place, Why
 
-RULE_SET = "1"
+RULE_SET = "2"
 """Version of the rule set, kept with every decision."""
 
 
@@ -63,13 +63,28 @@ class Settings:
                 )
 
 
+class Lingering(StrEnum):
+    """Whether a pain or soreness is there too long, and what has not been said of it yet."""
+
+    NO = "no"
+    NOTED = "noted"
+    REST = "rest"
+
+
+MOST_USUAL = 4
+"""A usual pain above it is no usual pain: the client is referred at joining."""
+
+
 @dataclass(frozen=True, slots=True)
 class Evidence:
-    """All that the rules look at when one session's answer is judged.
+    """All that the rules look at when one session's answer is judged; equal evidence gives equal votes.
 
     `morning` is this date's answer to "how is it now?", `morning_before` the one before it since the session.
     `judged_before`: the answer was judged for an earlier date, only the morning's word is new. `on_rest`: this date
-    follows a rest day, on which there was no session to do.
+    follows a rest day, on which there was no session to do. `usual` is what the area always feels like (0-4).
+    `lingering`, `weeks` (mean pain of last week and this week), `over_tightness` (points above the usual tightness),
+    `tries` (how often the day was done before, not passed), `light_tries` (the lightest version done and not clean)
+    and `nerve_before` come from the rows before.
     """
 
     checkin: CheckIn
@@ -78,6 +93,13 @@ class Evidence:
     morning_before: Morning | None = None
     judged_before: bool = False
     on_rest: bool = False
+    usual: int = 0
+    lingering: Lingering = Lingering.NO
+    weeks: tuple[float, float] | None = None
+    over_tightness: float = 0
+    tries: int = 0
+    light_tries: int = 0
+    nerve_before: bool = False
     settings: Settings = field(default_factory=Settings)
 
 
@@ -88,22 +110,40 @@ class Vote:
     rule: str
     verdict: Verdict | None
     tell: Tell | None = None
-    facts: Mapping[str, int | str | bool] = field(default_factory=dict)
+    facts: Mapping[str, int | float | str | bool] = field(default_factory=dict)
 
 
 Rule = Callable[[Evidence], Vote | None]
 
 
-def is_sore(said: CheckIn) -> bool:
+def is_usual(said: CheckIn, usual: int) -> bool:
+    """Whether a pain is no more than a point above what the area always feels like."""
+    return bool(usual) and said.pain is not None and said.pain <= usual + 1 and said.place is not Place.ELSEWHERE
+
+
+def counted_pain(said: CheckIn, usual: int) -> int:
+    """The pain as the rows marked with * read it: the usual pain counts as at most 2. Raises ValueError without one."""
+    if said.pain is None:
+        raise ValueError("no pain number was given")
+    return min(said.pain, 2) if is_usual(said, usual) else said.pain
+
+
+def is_sore(said: CheckIn, usual: int = 0) -> bool:
     """Soreness: dull and spread with pain up to 2, or soreness words without a pain number above that."""
+    if said.pain and is_usual(said, usual):
+        return False
     dull = said.kind in (Kind.DULL_BOTH, Kind.DULL_ONE)
     return (said.sore or dull) and (said.pain or 0) <= 2
 
 
-def hurts_on(said: CheckIn) -> bool:
-    """Whether the next morning first asks "how is it now?": after pain of 3 and more here, or soreness."""
+def hurts_on(said: CheckIn, usual: int = 0) -> bool:
+    """Whether the next morning first asks "how is it now?": after pain of 3 and more here, soreness, or nerve signs."""
+    if said.kind is Kind.NERVE:
+        return True
     if said.place is Place.ELSEWHERE:
         return (said.pain or 0) >= 6
+    if is_usual(said, usual):
+        return False
     return (said.pain or 0) >= 3 or is_sore(said)
 
 
@@ -121,10 +161,9 @@ def _votes_on_pain(said: CheckIn) -> bool:
 def red_flag(seen: Evidence) -> Vote | None:
     """A confirmed red flag, at any pain."""
     said = seen.checkin
-    confirmed = said.flag is not None and said.flag_state is FlagState.CONFIRMED
-    if not confirmed and said.kind is not Kind.NERVE:
+    if said.flag is None or said.flag_state is not FlagState.CONFIRMED:
         return None
-    return Vote("red-flag", Verdict.REFER, Tell.NOW, {"flag": str(said.flag or "clinician")})
+    return Vote("red-flag", Verdict.REFER, Tell.NOW, {"flag": str(said.flag)})
 
 
 def unsure_flag(seen: Evidence) -> Vote | None:
@@ -132,6 +171,18 @@ def unsure_flag(seen: Evidence) -> Vote | None:
     if seen.checkin.flag is None or seen.checkin.flag_state is not FlagState.UNSURE:
         return None
     return Vote("unsure-flag", Verdict.REFER, Tell.NOW, {"flag": str(seen.checkin.flag)})
+
+
+def nerve_signs(seen: Evidence) -> Vote | None:
+    """Tingling, numb, shooting: gone on coming out of it, for the first time and mild, eases; all else refers."""
+    said = seen.checkin
+    asked_back = said.flag is not None and said.flag_state is FlagState.UNSURE
+    if said.kind is not Kind.NERVE or asked_back:
+        return None
+    gone = said.flag_state is FlagState.DENIED and not seen.nerve_before and said.pain is not None and said.pain <= 2
+    if gone:
+        return Vote("nerve-signs", Verdict.EASE, Tell.LIST, {"gone": True})
+    return Vote("nerve-signs", Verdict.REFER, Tell.NOW, {"gone": said.flag_state is FlagState.DENIED})
 
 
 def strain_like(seen: Evidence) -> Vote | None:
@@ -165,7 +216,7 @@ def morning_after(seen: Evidence) -> Vote | None:
         return Vote("morning-after", Verdict.REFER, Tell.NOW, {"morning": "worse-twice"})
     if seen.morning is Morning.WORSE:
         return Vote("morning-after", Verdict.REST, Tell.NOW, {"morning": "worse"})
-    if seen.morning is Morning.SAME and not seen.judged_before:
+    if seen.morning is Morning.SAME and not seen.judged_before and not is_usual(seen.checkin, seen.usual):
         return Vote("morning-after", Verdict.EASE, None, {"morning": "same"})
     return None
 
@@ -177,7 +228,9 @@ def _lifted(seen: Evidence) -> bool:
 def acceptable(seen: Evidence) -> Vote | None:
     """Pain of 3 to 5 of any kind not above: the day again, unless it has settled and the next day is not heavier."""
     said = seen.checkin
-    if said.pain is None or not seen.settings.clean < said.pain <= seen.settings.acceptable or not _votes_on_pain(said):
+    if said.pain is None or not _votes_on_pain(said):
+        return None
+    if not seen.settings.clean < counted_pain(said, seen.usual) <= seen.settings.acceptable:
         return None
     facts: dict[str, int | str | bool] = {"pain": said.pain, "heavier": seen.next_is_heavier}
     if said.completion is Completion.PART and said.why is Why.TOO_HARD:
@@ -192,9 +245,34 @@ def sore(seen: Evidence) -> Vote | None:
         return None
     if said.kind is Kind.SHARP and said.pain in (1, 2):
         return Vote("sore", Verdict.REPEAT, None, {"pain": said.pain, "kind": "sharp"})
-    if is_sore(said) and seen.next_is_heavier and seen.morning is not Morning.SETTLED:
+    if is_sore(said, seen.usual) and seen.next_is_heavier and seen.morning is not Morning.SETTLED:
         return Vote("sore", Verdict.REPEAT, None, {"kind": "dull", "heavier": True})
     return None
+
+
+def sore_too_long(seen: Evidence) -> Vote | None:
+    """The same pain or soreness rising after its first 72 hours, or there on seven dates."""
+    if seen.lingering is Lingering.NO:
+        return None
+    if seen.lingering is Lingering.NOTED:
+        return Vote("sore-noted", None, Tell.LIST, {"pain": seen.checkin.pain or 0})
+    return Vote("sore-too-long", Verdict.REST, Tell.NOW, {"pain": seen.checkin.pain or 0})
+
+
+def week_on_week(seen: Evidence) -> Vote | None:
+    """Mean pain that rose from last week to this one, and is 3 or more."""
+    if seen.weeks is None or seen.weeks[1] < 3:
+        return None
+    rise = seen.weeks[1] - seen.weeks[0]
+    facts: dict[str, int | float | str | bool] = {"before": round(seen.weeks[0], 1), "now": round(seen.weeks[1], 1)}
+    if rise >= 2:
+        return Vote("week-on-week", Verdict.REST, Tell.NOW, facts)
+    return Vote("week-on-week", Verdict.EASE, None, facts) if rise >= 1 else None
+
+
+def tight(seen: Evidence) -> Vote | None:
+    """Three or more points tighter than usual."""
+    return Vote("tight", Verdict.REPEAT, None, {"over": seen.over_tightness}) if seen.over_tightness >= 3 else None
 
 
 def too_hard(seen: Evidence) -> Vote | None:
@@ -229,35 +307,54 @@ def not_done(seen: Evidence) -> Vote | None:
 RULES: tuple[Rule, ...] = (
     red_flag,
     unsure_flag,
+    nerve_signs,
     strain_like,
     severe,
     excessive,
     morning_after,
     acceptable,
     sore,
+    sore_too_long,
+    week_on_week,
+    tight,
     too_hard,
     cut_short,
     unanswered,
     not_done,
 )
-"""All rules but *clean*, which looks at what the others said; their order decides nothing."""
+"""All rules but *stuck* and *clean*, which look at what the others said; their order decides nothing."""
+
+TRIES, LIGHT_TRIES = 2, 3
+"""How often a day is done and not passed before it counts as stuck; how often its lightest version is not clean."""
 
 
 def _is_clean(seen: Evidence) -> bool:
     said = seen.checkin
     if said.pain is None or not counts_as_done(said):
         return False
-    easy = said.pain <= seen.settings.clean or not _votes_on_pain(said)
-    return easy or (said.pain <= seen.settings.acceptable and _lifted(seen))
+    pain = counted_pain(said, seen.usual)
+    easy = pain <= seen.settings.clean or not _votes_on_pain(said)
+    return easy or (pain <= seen.settings.acceptable and _lifted(seen))
+
+
+def _stuck(seen: Evidence) -> Vote | None:
+    """A day done twice and not passed, and again not passed; or the lightest version not clean three times."""
+    if seen.on_rest or (seen.tries < TRIES and seen.light_tries < LIGHT_TRIES):
+        return None
+    return Vote("stuck", Verdict.EASE, Tell.LIST, {"tries": max(seen.tries + 1, seen.light_tries)})
 
 
 def votes(seen: Evidence) -> tuple[Vote, ...]:
     """Every vote that the evidence calls for; *clean* votes when no other verdict was given. May be empty."""
-    rules: tuple[Rule, ...] = (morning_after,) if seen.judged_before else RULES
-    given = tuple(vote for rule in rules if (vote := rule(seen)) is not None)
-    if not seen.judged_before and _is_clean(seen) and all(vote.verdict is None for vote in given):
-        given += (Vote("clean", Verdict.ADVANCE, None, {"pain": seen.checkin.pain or 0}),)
-    return given
+    if seen.judged_before:
+        vote = morning_after(seen)
+        return (vote,) if vote is not None else ()
+    given = [vote for rule in RULES if (vote := rule(seen)) is not None]
+    if _is_clean(seen) and all(vote.verdict is None for vote in given):
+        given.append(Vote("clean", Verdict.ADVANCE, None, {"pain": seen.checkin.pain or 0}))
+    elif (stuck := _stuck(seen)) is not None:
+        given.append(stuck)
+    return tuple(given)
 
 
 def most_cautious(given: tuple[Vote, ...]) -> Verdict:

@@ -5,9 +5,12 @@ from __future__ import annotations
 from dataclasses import replace
 from enum import StrEnum
 
-from plans.checkin import CheckIn, Completion, FlagState, Kind, Place, Side, Why
+from plans.checkin import CheckIn, Completion, Flag, FlagState, Kind, Place, Side, Why
 from plans.redflags import FlagFound
 from plans.replies import Reply
+
+NERVE_SIGN = "nerve"
+"""The key of the red flag that is asked back by whether it lasts."""
 
 
 class Ask(StrEnum):
@@ -51,7 +54,7 @@ def answered(said: CheckIn, ask: Ask, value: str) -> CheckIn:
     if ask is Ask.PAIN:
         return replace(said, pain=scale(value))
     if ask is Ask.KIND:
-        return replace(said, kind=Kind(value))
+        return _with_kind(said, Kind(value))
     if ask is Ask.HALF:
         if value not in ("yes", "no"):
             raise ValueError(f"{value!r} is neither yes nor no")
@@ -64,6 +67,14 @@ def answered(said: CheckIn, ask: Ask, value: str) -> CheckIn:
         return replace(said, place=Place(place), side=Side(side) if side else None)
     state = FlagState.CONFIRMED if value == "yes" else FlagState.DENIED
     return replace(said, flag_state=state)
+
+
+def _with_kind(said: CheckIn, kind: Kind) -> CheckIn:
+    """Nerve signs are asked back: "is it still there?" A graver flag stays what it is."""
+    if kind is not Kind.NERVE or said.flag_state is FlagState.CONFIRMED:
+        return replace(said, kind=kind)
+    level = said.flag if said.flag in (Flag.SAME_DAY, Flag.EMERGENCY) else Flag.CLINICIAN
+    return replace(said, kind=kind, flag=level, flag_state=FlagState.UNSURE)
 
 
 def scale(value: str) -> int:
@@ -91,6 +102,9 @@ def merged(said: CheckIn, reply: Reply, flag: FlagFound | None) -> CheckIn:
     if said.flag is not None and said.flag_state is FlagState.CONFIRMED:
         worst = max((pain for pain in (said.pain, changed.pain) if pain is not None), default=None)
         return replace(changed, pain=worst)
+    if flag is not None and flag.sign == NERVE_SIGN and not flag.sure and not flag.doubted:
+        state = FlagState.DENIED if flag.lasts is False else FlagState.UNSURE
+        return replace(changed, kind=Kind.NERVE, odd=True, flag=flag.level, flag_state=state)
     if flag is not None and flag.sure:
         return replace(changed, flag=flag.level, flag_state=FlagState.CONFIRMED)
     if flag is not None:  # what kind it is stays open with it

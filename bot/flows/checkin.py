@@ -15,7 +15,7 @@ from db import courses
 from db.courses import CourseState
 from db.schema import Course, LedgerRow, MeasureRow, Person
 from plans import course as way
-from plans.checkin import CheckIn, Completion, FlagState, Morning, Why
+from plans.checkin import CheckIn, Completion, FlagState, Kind, Morning, Why
 from plans.course import Decision
 from plans.ledger import RowKind
 from plans.measures import MEASURES, compare, plausible
@@ -146,13 +146,15 @@ async def _fresh_votes(desk: Desk, course: Course, before: CheckIn, after: Check
     """The votes of this answer that the earlier one did not call for; a mere maybe is asked back first."""
     settings = day.settings_of(await desk.programme(course))
     earlier = votes(Evidence(before, settings=settings))
+    later = {"unsure-flag", "nerve-signs"} if next_ask(after) is not None else {"unsure-flag"}
     return [
-        vote for vote in votes(Evidence(after, settings=settings)) if vote not in earlier and vote.rule != "unsure-flag"
+        vote for vote in votes(Evidence(after, settings=settings)) if vote not in earlier and vote.rule not in later
     ]
 
 
 async def _tell_of_denial(desk: Desk, course: Course, row: LedgerRow, before: CheckIn, after: CheckIn) -> None:
-    if before.flag_state is FlagState.UNSURE and after.flag_state is FlagState.DENIED:
+    denied = before.flag_state is FlagState.UNSURE and after.flag_state is FlagState.DENIED
+    if denied and after.kind is not Kind.NERVE:
         await telling.tell_of(
             desk, course, cause="flag-denied", at_once=False, row=row, facts={"flag": str(after.flag)}
         )
@@ -188,7 +190,7 @@ async def _late(
     missing = next_ask(said)
     open_today = newest.kind == RowKind.SESSION and await courses.said_of(desk.session, newest) == CheckIn()
     if missing is not None:
-        text, buttons = showing.ask(words, row.id, missing)
+        text, buttons = showing.ask(words, row.id, missing, said)
         await desk.say(person, Message(text, buttons))
     elif open_today and any(vote.verdict is Verdict.REST for vote in fresh):
         position = courses.position_of(course)

@@ -21,6 +21,8 @@ from plans.programme import Programme
 from plans.rules import Settings, Verdict
 from plans.talk import is_begun, next_ask
 
+SEEN_IN_THE_MORNING = frozenset({"morning-after", "lapse", "sore-too-long", "sore-noted", "week-on-week", "stuck"})
+"""Rules that look at more than one answer: the coach hears of them when the row is made."""
 NO_NUDGE = 3
 """Dates from the start without an evening nudge."""
 
@@ -304,7 +306,7 @@ async def _decide(desk: Desk, course: Course, programme: Programme, past: list[E
 
 async def _tell_of_making(desk: Desk, course: Course, past: list[Entry], row: LedgerRow, decision: Decision) -> None:
     """What the coach hears of when a row is made: the list's votes, the morning's news, an answer that stays away."""
-    fresh = [vote for vote in decision.votes if vote.rule in ("morning-after", "lapse")]
+    fresh = [vote for vote in decision.votes if vote.rule in SEEN_IN_THE_MORNING]
     await telling.tell(desk, course, fresh, row=row)
     if decision.question is Question.FLAG:
         await telling.tell_of(desk, course, cause="unsure-flag", at_once=True, row=row, facts={"flag": "unsure"})

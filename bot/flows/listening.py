@@ -11,7 +11,8 @@ from db import courses, people
 from db.courses import CourseState
 from db.schema import Course, LedgerRow, Person
 from plans.checkin import CheckIn
-from plans.ledger import Question, RowKind, open_question
+from plans.ledger import Question, RowKind
+from plans.questions import open_question
 from plans.redflags import find_flag
 from plans.replies import Reply, read_reply
 from plans.talk import Ask, merged, next_ask

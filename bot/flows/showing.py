@@ -15,9 +15,10 @@ from db.schema import LedgerRow
 from plans import easing
 from plans.checkin import CheckIn, Flag, Kind
 from plans.course import Decision
-from plans.ledger import Entry, Question, RowKind, open_question
+from plans.ledger import Entry, Question, RowKind
 from plans.measures import MEASURES
 from plans.programme import Programme
+from plans.questions import open_question
 from plans.rules import Verdict
 from plans.talk import Ask, next_ask
 
@@ -116,9 +117,9 @@ def question(words: Words, pairs: Pairs) -> Message:
     asked = open_question([entry for _r, entry in pairs], asked_on=row.local_date)
     source, said = source_of(pairs)
     if asked is Question.FLAG:
-        return Message(words.say("day.flag_question", sign=None), _yes_no(words, source.id))
+        return Message(*_flag_question(words, source.id, said))
     if asked is Question.PAIN and said.odd:
-        text, rows = ask(words, source.id, next_ask(said) or Ask.PAIN)
+        text, rows = ask(words, source.id, next_ask(said) or Ask.PAIN, said)
         return Message(joined(words.say("day.report_unfinished"), text), rows)
     if asked is Question.PAIN:
         return Message(words.say("day.pain_missing"), numbers(f"c:{source.id}:pain", 0))
@@ -146,7 +147,7 @@ def noted(words: Words, programme: Programme, pairs: Pairs, follows: Decision, *
     missing = next_ask(said)
     line = words.say("checkin.noted", facts=facts(said, gettext=words.gettext))
     if missing is not None:
-        text, rows = ask(words, row.id, missing)
+        text, rows = ask(words, row.id, missing, said)
         return Message(joined(line, text), rows)
     if waiting:
         return Message(joined(line, words.say("checkin.held")))
@@ -168,7 +169,7 @@ def noted_late(words: Words, row: int, said: CheckIn, *, waiting: bool) -> Messa
     line = words.say("checkin.noted", facts=facts(said, gettext=words.gettext))
     missing = next_ask(said)
     if missing is not None:
-        text, rows = ask(words, row, missing)
+        text, rows = ask(words, row, missing, said)
         return Message(joined(line, text), rows)
     return Message(joined(line, words.say("checkin.held") if waiting else None))
 
@@ -228,8 +229,10 @@ def numbers(prefix: str, first: int) -> Rows:
     return tuple(row[:5]), tuple(row[5:])
 
 
-def ask(words: Words, row: int, missing: Ask) -> tuple[Markup, Rows]:
+def ask(words: Words, row: int, missing: Ask, said: CheckIn) -> tuple[Markup, Rows]:
     """One question of the check-in and its buttons."""
+    if missing is Ask.FLAG:
+        return _flag_question(words, row, said)
     return _ASKS[missing](words, row)
 
 
@@ -280,8 +283,9 @@ def _ask_place(words: Words, row: int) -> tuple[Markup, Rows]:
     return words.say("checkin.ask_place"), rows
 
 
-def _ask_flag(words: Words, row: int) -> tuple[Markup, Rows]:
-    return words.say("day.flag_question", sign=None), _yes_no(words, row)
+def _flag_question(words: Words, row: int, said: CheckIn) -> tuple[Markup, Rows]:
+    name = "day.nerve_question" if said.kind is Kind.NERVE else "day.flag_question"
+    return words.say(name), _yes_no(words, row)
 
 
 _ASKS: dict[Ask, Callable[[Words, int], tuple[Markup, Rows]]] = {
@@ -290,7 +294,6 @@ _ASKS: dict[Ask, Callable[[Words, int], tuple[Markup, Rows]]] = {
     Ask.WHY: _ask_why,
     Ask.KIND: _ask_kind,
     Ask.PLACE: _ask_place,
-    Ask.FLAG: _ask_flag,
 }
 
 

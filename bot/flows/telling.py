@@ -56,7 +56,7 @@ async def tell_of(
     cause: str,
     at_once: bool,
     row: LedgerRow | None = None,
-    facts: Mapping[str, int | str | bool] | None = None,
+    facts: Mapping[str, int | float | str | bool] | None = None,
     said: CheckIn | None = None,
     quote: str | None = None,
     waits: bool = False,

@@ -11,7 +11,8 @@ from hypothesis import strategies as st
 
 from plans.checkin import CheckIn, Completion, Flag, FlagState, Kind, Morning, Why
 from plans.course import Decision, Overruling, Position, decide, soften_today
-from plans.ledger import Entry, Question, RowKind, gap
+from plans.ledger import Entry, Question, RowKind
+from plans.past import Past
 from plans.programme import Programme
 from plans.rules import Settings, Verdict
 from tests.samples import NEW, REST, TEST, programme, session
@@ -142,7 +143,7 @@ def test_a_lapse_leads_back_by_its_bands(missed: int, day: int, level: int) -> N
     past = [held(1), held(2, after=6), held(4, after=7), held(5, after=11)]
     past += [held(6, CheckIn(), after=12 + n) for n in range(missed)]
     found = ask(Position(6), *past, on=12 + missed)
-    assert gap(past, START + timedelta(days=12 + missed)) == missed
+    assert Past.of(past, Settings()).gap(START + timedelta(days=12 + missed)) == missed
     assert (found.day, found.position.level) == (day, level)
 
 

@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+import json
 from dataclasses import replace
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from plans.checkin import CheckIn, Completion, Flag, FlagState, Kind, Morning, Place, Why
-from plans.rules import RULES, Evidence, Settings, Tell, Verdict, most_cautious, votes
+from plans.checkin import CheckIn, Completion, Flag, FlagState, Kind, Morning, Place, Side, Why
+from plans.replay import evidence_json, evidence_of
+from plans.rules import RULES, Evidence, Lingering, Settings, Tell, Verdict, hurts_on, most_cautious, votes
 
 DONE, PART, NONE = Completion.DONE, Completion.PART, Completion.NONE
 
@@ -61,8 +63,101 @@ def test_a_confirmed_flag_refers_at_any_pain_and_tells_the_coach_at_once() -> No
     assert (vote.verdict, vote.tell) == (Verdict.REFER, Tell.NOW)
 
 
-def test_nerve_signs_count_as_a_confirmed_flag() -> None:
-    assert verdict(CheckIn(DONE, pain=1, kind=Kind.NERVE)) is Verdict.REFER
+def nerve(pain: int | None, state: FlagState) -> CheckIn:
+    return CheckIn(DONE, pain=pain, kind=Kind.NERVE, flag=Flag.CLINICIAN, flag_state=state)
+
+
+@pytest.mark.parametrize(
+    ("said", "before", "expected"),
+    [
+        (nerve(1, FlagState.DENIED), False, Verdict.EASE),
+        (nerve(2, FlagState.DENIED), False, Verdict.EASE),
+        (nerve(3, FlagState.DENIED), False, Verdict.REFER),
+        (nerve(None, FlagState.DENIED), False, Verdict.REFER),
+        (nerve(1, FlagState.DENIED), True, Verdict.REFER),
+        (nerve(0, FlagState.CONFIRMED), False, Verdict.REFER),
+        (nerve(0, FlagState.UNSURE), False, Verdict.REFER),
+        (CheckIn(DONE, pain=0, kind=Kind.NERVE), False, Verdict.REFER),
+    ],
+)
+def test_nerve_signs_ease_only_when_gone_mild_and_new(said: CheckIn, before: bool, expected: Verdict) -> None:
+    assert most_cautious(votes(Evidence(said, nerve_before=before))) is expected
+
+
+@pytest.mark.parametrize(
+    ("lingering", "expected", "tell"),
+    [
+        (Lingering.NO, Verdict.ADVANCE, None),
+        (Lingering.NOTED, Verdict.ADVANCE, Tell.LIST),
+        (Lingering.REST, Verdict.REST, Tell.NOW),
+    ],
+)
+def test_what_is_there_too_long_rests_or_is_noted(lingering: Lingering, expected: Verdict, tell: Tell | None) -> None:
+    given = votes(Evidence(CheckIn(DONE, pain=2), lingering=lingering))
+    assert most_cautious(given) is expected
+    assert [vote.tell for vote in given if vote.rule.startswith("sore-")] == ([tell] if tell else [])
+
+
+@pytest.mark.parametrize(
+    ("weeks", "expected"),
+    [
+        (None, Verdict.ADVANCE),
+        ((2.0, 2.9), Verdict.ADVANCE),
+        ((2.1, 3.0), Verdict.ADVANCE),
+        ((2.0, 3.0), Verdict.EASE),
+        ((1.1, 3.0), Verdict.EASE),
+        ((1.0, 3.0), Verdict.REST),
+        ((4.0, 3.0), Verdict.ADVANCE),
+    ],
+)
+def test_pain_that_rises_from_week_to_week_eases_or_rests(weeks: tuple[float, float] | None, expected: Verdict) -> None:
+    assert most_cautious(votes(Evidence(CheckIn(DONE, pain=2), weeks=weeks))) is expected
+
+
+@pytest.mark.parametrize(("over", "expected"), [(2.5, Verdict.ADVANCE), (3, Verdict.REPEAT)])
+def test_much_tighter_than_usual_repeats(over: float, expected: Verdict) -> None:
+    assert most_cautious(votes(Evidence(CheckIn(DONE, pain=0), over_tightness=over))) is expected
+
+
+@pytest.mark.parametrize(
+    ("said", "tries", "light", "expected"),
+    [
+        (CheckIn(DONE, pain=4), 2, 0, Verdict.EASE),
+        (CheckIn(DONE, pain=4), 1, 0, Verdict.REPEAT),
+        (CheckIn(DONE, pain=4), 0, 3, Verdict.EASE),
+        (CheckIn(DONE, pain=4), 0, 2, Verdict.REPEAT),
+        (CheckIn(DONE, pain=0), 2, 3, Verdict.ADVANCE),
+        (CheckIn(NONE, why=Why.TIME), 2, 0, Verdict.EASE),
+    ],
+)
+def test_a_day_that_is_not_passed_again_and_again_is_eased(
+    said: CheckIn, tries: int, light: int, expected: Verdict
+) -> None:
+    assert most_cautious(votes(Evidence(said, tries=tries, light_tries=light))) is expected
+
+
+@pytest.mark.parametrize(
+    ("usual", "pain", "expected"),
+    [
+        (0, 3, Verdict.REPEAT),
+        (2, 3, Verdict.ADVANCE),
+        (2, 4, Verdict.REPEAT),
+        (4, 5, Verdict.ADVANCE),
+        (4, 6, Verdict.REST),
+        (4, 8, Verdict.REFER),
+    ],
+)
+def test_the_usual_pain_and_a_point_more_counts_as_two(usual: int, pain: int, expected: Verdict) -> None:
+    assert most_cautious(votes(Evidence(CheckIn(DONE, pain=pain), usual=usual))) is expected
+
+
+def test_the_usual_pain_is_no_soreness_and_the_same_votes_nothing() -> None:
+    said = CheckIn(DONE, pain=2, kind=Kind.DULL_BOTH)
+    assert most_cautious(votes(Evidence(said, next_is_heavier=True, usual=2))) is Verdict.ADVANCE
+    assert most_cautious(votes(Evidence(said, morning=Morning.SAME, usual=2))) is Verdict.ADVANCE
+    assert most_cautious(votes(Evidence(said, morning=Morning.WORSE, usual=2))) is Verdict.REST
+    assert not hurts_on(said, 2)
+    assert most_cautious(votes(Evidence(replace(said, kind=Kind.SHARP, pain=3), usual=3))) is Verdict.REFER
 
 
 def test_words_that_may_be_a_flag_hand_nothing_out() -> None:
@@ -128,6 +223,7 @@ said_anything = st.builds(
     pain=st.one_of(st.none(), st.integers(0, 10)),
     kind=st.sampled_from([*Kind, None]),
     place=st.sampled_from([Place.HERE, None]),
+    side=st.sampled_from([*Side, None]),
     why=st.sampled_from([*Why, None]),
     half=st.sampled_from([True, False, None]),
     sore=st.booleans(),
@@ -140,7 +236,15 @@ any_evidence = st.builds(
     next_is_heavier=st.booleans(),
     morning=st.sampled_from([*Morning, None]),
     morning_before=st.sampled_from([*Morning, None]),
+    usual=st.integers(0, 4),
+    lingering=st.sampled_from(Lingering),
+    weeks=st.none() | st.tuples(st.floats(0, 10), st.floats(0, 10)),
+    over_tightness=st.sampled_from([0, 2.5, 3, 6]),
+    tries=st.integers(0, 3),
+    light_tries=st.integers(0, 4),
+    nerve_before=st.booleans(),
 )
+bounds = st.tuples(st.integers(0, 2), st.integers(2, 5), st.integers(6, 8)).map(lambda b: Settings(*b))
 
 
 @given(any_evidence, st.integers(0, 10))
@@ -176,10 +280,25 @@ def test_a_worse_completion_for_the_same_reason_never_gives_a_bolder_verdict(see
 @given(any_evidence, st.permutations(RULES))
 def test_the_order_of_the_rules_decides_nothing(seen: Evidence, order: list[object]) -> None:
     found = {vote.rule for rule in order if (vote := rule(seen)) is not None}  # type: ignore[operator]
-    assert found == {vote.rule for vote in votes(seen)} - {"clean"}
+    assert found == {vote.rule for vote in votes(seen)} - {"clean", "stuck"}
 
 
 @given(any_evidence)
 def test_a_confirmed_flag_wins_over_everything(seen: Evidence) -> None:
     flagged = replace(seen.checkin, flag=Flag.CLINICIAN, flag_state=FlagState.CONFIRMED)
     assert most_cautious(votes(replace(seen, checkin=flagged))) is Verdict.REFER
+
+
+@given(any_evidence, bounds, bounds)
+def test_stricter_settings_never_give_a_bolder_verdict(seen: Evidence, one: Settings, other: Settings) -> None:
+    strict = Settings(*(min(getattr(one, name), getattr(other, name)) for name in ("clean", "acceptable", "severe")))
+    loose = Settings(*(max(getattr(one, name), getattr(other, name)) for name in ("clean", "acceptable", "severe")))
+    assert most_cautious(votes(replace(seen, settings=strict))) >= most_cautious(votes(replace(seen, settings=loose)))
+
+
+@given(any_evidence, bounds)
+def test_evidence_that_was_stored_gives_the_same_votes_again(seen: Evidence, settings: Settings) -> None:
+    seen = replace(seen, settings=settings)
+    again = evidence_of(json.loads(json.dumps(evidence_json(seen))))
+    assert again == seen
+    assert votes(again) == votes(seen)
