@@ -149,9 +149,3 @@ def _described(movement: Movement) -> str:
     lines += [f"variation {variation.name}: {variation.how}" for variation in movement.variations]
     lines += [f"tempo: {movement.tempo}"] if movement.tempo else []
     return "\n".join([*lines, *movement.care, *(caution_words()[caution].text for caution in movement.cautions)])
-
-
-def not_carried_out(programme: Programme) -> list[str]:
-    """What the language can say and the bot does not do yet; such a programme can be checked, but not published."""
-    found = ["pace: together"] if programme.pace == "together" else []
-    return found + (["training-days"] if programme.training is not None else [])

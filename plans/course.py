@@ -10,9 +10,10 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 
-from plans.checkin import CheckIn
+from plans.checkin import CheckIn, Morning
 from plans.heavier import heaviness
 from plans.ledger import Entry, Question, RowKind
+from plans.pace import Pace
 from plans.past import Past, was_done
 from plans.programme import Programme
 from plans.questions import question_of
@@ -98,37 +99,7 @@ class Decision:
         }
 
 
-# --- a lapse --------------------------------------------------------------------------------------------------------
-
-
-def _after_lapse(position: Position, past: Past, today: date) -> tuple[Position, Vote | None]:
-    """The position after a lapse, and the lapse as a vote. Never forward.
-
-    Bands are this program's own choice, from studies of time off: little is lost in a week, much in a month.
-    """
-    missed = past.gap(today)
-    if missed < 8:
-        return position, None
-    if missed > 28:
-        return Position(), Vote("lapse", Verdict.REPEAT, Tell.LIST, {"gap": missed, "back": 1, "level": 0})
-    back = min(past.first_held(7 if missed < 14 else 14) or 1, position.day)
-    level = position.level if missed < 14 else LIGHTEST
-    tell = None if missed < 14 else Tell.LIST
-    moved = position if (back, level) == (position.day, position.level) else Position(back, level)
-    return moved, Vote("lapse", Verdict.REPEAT, tell, {"gap": missed, "back": back, "level": level})
-
-
 # --- one step -------------------------------------------------------------------------------------------------------
-
-# Each of these takes a decision that has its reasons and its position, and gives it its row.
-
-
-def _hand_out(programme: Programme, why: Decision) -> Decision:
-    """The row for the day in hand; past the last day there is none, the course is finished."""
-    number = why.position.day
-    if number > len(programme.days):
-        return why
-    return replace(why, kind=RowKind(programme.day(number).kind), day=number)
 
 
 def _lighter(position: Position) -> Position:
@@ -144,46 +115,107 @@ def _passed(position: Position) -> Position:
     return Position(position.day + 1 + position.rests_taken, position.level)
 
 
-def _rest_day_coming(programme: Programme, position: Position) -> int | None:
-    """The number of the rest day that follows the day in hand and is not taken yet."""
-    number = position.day + 1 + position.rests_taken
-    if number <= len(programme.days) and programme.day(number).kind == "rest":
-        return number
-    return None
+@dataclass(frozen=True, slots=True)
+class _Way:
+    """How a decision that has its reasons and its position gets its row, on one date of one programme."""
 
+    programme: Programme
+    pace: Pace
+    today: date
 
-def _stay(programme: Programme, why: Decision, *, done: bool, date_off: bool = False) -> Decision:
-    """The same day again: after the rest day that comes next when the session was done, or after a date off."""
-    rest = _rest_day_coming(programme, why.position) if done else None
-    if rest is not None:
-        taken = replace(why.position, rests_taken=why.position.rests_taken + 1)
-        return replace(why, kind=RowKind.REST, position=taken, day=rest, prescribed=True)
-    if date_off:
-        return replace(why, kind=RowKind.REST, prescribed=True)
-    return _hand_out(programme, why)
+    @property
+    def trains(self) -> bool:
+        return self.pace.trains_on(self.today)
 
+    def begun(self, position: Position) -> Position:
+        """Where the course stands this morning: in a group, on the group's day."""
+        return Position(self.pace.group_day(self.today), position.level) if self.pace.together else position
 
-def _apply(programme: Programme, why: Decision, *, done: bool) -> Decision:
-    """Gives a verdict its row. `done`: the session was done, at least in part."""
-    if why.verdict is Verdict.REFER:
-        return replace(why, kind=RowKind.WAITING)
-    if why.verdict is Verdict.REST:
-        return _stay(programme, replace(why, position=_lighter(why.position)), done=done, date_off=True)
-    if why.verdict is Verdict.EASE:
-        return _stay(programme, replace(why, position=_lighter(why.position)), done=done)
-    if why.verdict is Verdict.REPEAT:
-        return _stay(programme, why, done=done)
-    return _advance(programme, why, done=done)
+    def after_lapse(self, position: Position, past: Past) -> tuple[Position, Vote | None]:
+        """The position after a lapse, and the lapse as a vote. Never forward; in a group only lighter.
 
+        Bands are this program's own choice, from studies of time off: little is lost in a week, much in a month.
+        """
+        missed = past.gap(self.today)
+        if missed < 8:
+            return position, None
+        back = 1 if missed > 28 else min(past.first_held(7 if missed < 14 else 14) or 1, position.day)
+        level = 0 if missed > 28 else position.level if missed < 14 else LIGHTEST
+        if self.pace.together:
+            back, level = position.day, LIGHTEST if missed >= 14 else min(position.level + 1, LIGHTEST)
+        tell = None if missed < 14 else Tell.LIST
+        stays = (back, level) == (position.day, position.level) and missed <= 28
+        moved = position if stays else Position(back, level)
+        return moved, Vote("lapse", Verdict.REPEAT, tell, {"gap": missed, "back": back, "level": level})
 
-def _advance(programme: Programme, why: Decision, *, done: bool) -> Decision:
-    """The next day; an eased course climbs one level with it, or first where the next session day is heavier."""
-    if why.position.level == 0:
-        return _hand_out(programme, replace(why, position=_passed(why.position)))
-    climbed = replace(why.position, level=why.position.level - 1)
-    if why.heavier:
-        return _stay(programme, replace(why, position=climbed, reason="climb"), done=done)
-    return _hand_out(programme, replace(why, position=_passed(climbed)))
+    def hand_out(self, why: Decision) -> Decision:
+        """The row for the day in hand; past the last day there is none, the course is finished."""
+        number = why.position.day
+        if number > len(self.programme.days):
+            return why
+        if not self.trains:
+            return replace(why, kind=RowKind.OFF)
+        if self._is_taken(number):
+            return self.hand_out(replace(why, position=Position(number + 1, why.position.level)))
+        return replace(why, kind=RowKind(self.programme.day(number).kind), day=number)
+
+    def _is_taken(self, number: int) -> bool:
+        """A rest day beside a date without training is taken already; a group keeps its dates."""
+        is_rest = self.programme.day(number).kind == "rest"
+        return is_rest and not self.pace.together and self.pace.is_beside_a_day_off(self.today)
+
+    def _rest_day_coming(self, position: Position) -> int | None:
+        """The number of the rest day that follows the day in hand and is not taken yet."""
+        number = position.day + 1 + position.rests_taken
+        if number <= len(self.programme.days) and self.programme.day(number).kind == "rest":
+            return number
+        return None
+
+    def _stay(self, why: Decision, *, done: bool, date_off: bool = False) -> Decision:
+        """The same day again: after the rest day that comes next when the session was done, or after a date off."""
+        rest = self._rest_day_coming(why.position) if done else None
+        if rest is not None:
+            taken = replace(why, position=replace(why.position, rests_taken=why.position.rests_taken + 1))
+            if not self._is_taken(rest):
+                return replace(taken, kind=RowKind.REST, day=rest, prescribed=True)
+            why = taken
+        if date_off:
+            return replace(why, kind=RowKind.REST, prescribed=True)
+        return self.hand_out(why)
+
+    def apply(self, why: Decision, *, done: bool) -> Decision:
+        """Gives a verdict its row. `done`: the session was done, at least in part."""
+        if why.verdict is Verdict.REFER:
+            return replace(why, kind=RowKind.WAITING)
+        if self.pace.together:
+            return self._with_the_group(why)
+        if why.verdict is Verdict.REST:
+            return self._stay(replace(why, position=_lighter(why.position)), done=done, date_off=True)
+        if why.verdict is Verdict.EASE:
+            return self._stay(replace(why, position=_lighter(why.position)), done=done)
+        if why.verdict is Verdict.REPEAT:
+            return self._stay(why, done=done)
+        return self._advance(why, done=done)
+
+    def _advance(self, why: Decision, *, done: bool) -> Decision:
+        """The next day; an eased course climbs one level with it, or first where the next session day is heavier."""
+        if why.position.level == 0:
+            return self.hand_out(replace(why, position=_passed(why.position)))
+        climbed = replace(why.position, level=why.position.level - 1)
+        if why.heavier:
+            return self._stay(replace(why, position=climbed, reason="climb"), done=done)
+        return self.hand_out(replace(why, position=_passed(climbed)))
+
+    def _with_the_group(self, why: Decision) -> Decision:
+        """The group's day at this client's level: lighter where it would be a step too far."""
+        level = why.position.level
+        if why.verdict is Verdict.REST:
+            return replace(why, kind=RowKind.REST, position=_lighter(why.position), prescribed=True)
+        if why.verdict is Verdict.EASE or (why.verdict is Verdict.REPEAT and why.heavier):
+            level = min(level + 1, LIGHTEST)
+        elif why.verdict is Verdict.ADVANCE and not why.heavier:
+            level = max(level - 1, 0)
+        return self.hand_out(replace(why, position=replace(why.position, level=level)))
 
 
 def _overruled(verdict: Verdict, overruling: Overruling | None) -> tuple[Verdict, bool]:
@@ -203,6 +235,7 @@ def decide(
     *,
     settings: Settings,
     usual: int = 0,
+    pace: Pace | None = None,
     overruling: Overruling | None = None,
     ask: bool = True,
 ) -> Decision:
@@ -211,7 +244,9 @@ def decide(
     With `ask=False` the open question is left out, to show beforehand what follows as things stand.
     """
     past = Past.of(history, settings, usual)
-    return step(programme, position, past, today, settings=settings, usual=usual, overruling=overruling, ask=ask)
+    return step(
+        programme, position, past, today, settings=settings, usual=usual, pace=pace, overruling=overruling, ask=ask
+    )
 
 
 def step(
@@ -222,74 +257,87 @@ def step(
     *,
     settings: Settings,
     usual: int = 0,
+    pace: Pace | None = None,
     overruling: Overruling | None = None,
     ask: bool = True,
 ) -> Decision:
-    """The same from a past that was summed up row by row."""
-    here = Decision(None, position)
+    """The same from a past that was summed up row by row. Without a pace every date trains, and days follow the client.
+
+    On a date without training nothing is handed out; a question is still asked, and what refers still acts.
+    """
+    way = _Way(programme, pace or Pace(today), today)
+    here = Decision(None, way.begun(position))
     last = past.last
     if last is None:
-        return _hand_out(programme, replace(here, reason="start"))
+        return way.hand_out(replace(here, reason="start"))
     if overruling is not None and overruling.verdict is None:
-        return _go_on(programme, here, past, today)
+        return _go_on(way, here, past)
     question = question_of(past, asked_on=today, usual=usual) if ask else None
     if question is not None:
         return replace(here, kind=RowKind.ASKING, question=question, reason=f"ask-{question}")
     if last.kind in (RowKind.WAITING, RowKind.AWAY):
-        return _go_on(programme, here, past, today)
-    if last.kind is RowKind.MEASURE:
-        return _after_measure(programme, here, last)
+        return _go_on(way, here, past)
+    if last.kind is RowKind.MEASURE and way.trains:
+        return _after_measure(way, here, last)
     if last.kind is RowKind.SESSION and not last.delivered and last.checkin == CheckIn():
-        return _hand_out(programme, replace(here, reason="undelivered"))
+        return way.hand_out(replace(here, reason="undelivered"))
     seen = evidence(programme, position, past, today, settings=settings, usual=usual)
     why = replace(here, votes=votes(seen), heavier=seen.next_is_heavier, seen=seen)
+    if not way.trains:
+        return _on_a_day_off(way, why)
     if last.kind is RowKind.REST:
-        return _after_rest(programme, why, last, overruling)
-    return _after_session(programme, why, past, last, today, overruling)
+        return _after_rest(way, why, last, overruling)
+    return _after_session(way, why, past, last, overruling)
 
 
-def _go_on(programme: Programme, here: Decision, past: Past, today: date) -> Decision:
-    moved, lapse = _after_lapse(here.position, past, today)
+def _on_a_day_off(way: _Way, why: Decision) -> Decision:
+    """Nothing is handed out, and the answer is judged on the next training date; what refers does so at once."""
+    if most_cautious(why.votes) is Verdict.REFER:
+        reason = deciding(why.votes)
+        return replace(why, kind=RowKind.WAITING, verdict=Verdict.REFER, reason=reason.rule if reason else "")
+    told = tuple(vote for vote in why.votes if vote.rule == "morning-after")
+    return replace(why, kind=RowKind.OFF, votes=told, reason="off", seen=None)
+
+
+def _go_on(way: _Way, here: Decision, past: Past) -> Decision:
+    moved, lapse = way.after_lapse(here.position, past)
+    if way.pace.together and past.last is not None and past.last.kind is RowKind.WAITING:
+        moved = replace(moved, level=LIGHTEST)
     reason = "well-again" if past.last is not None and past.last.kind is RowKind.AWAY else "went-on"
     if lapse is not None:
         reason = "lapse"
-    return _hand_out(programme, replace(here, position=moved, reason=reason, votes=(lapse,) if lapse else ()))
+    return way.hand_out(replace(here, position=moved, reason=reason, votes=(lapse,) if lapse else ()))
 
 
-def _after_measure(programme: Programme, here: Decision, last: Entry) -> Decision:
+def _after_measure(way: _Way, here: Decision, last: Entry) -> Decision:
     if last.recorded:
-        passed = replace(here, position=_passed(here.position), verdict=Verdict.ADVANCE, reason="measured")
-        return _hand_out(programme, passed)
-    return _hand_out(programme, replace(here, verdict=Verdict.REPEAT, reason="not-measured"))
+        onward = here.position if way.pace.together else _passed(here.position)
+        return way.hand_out(replace(here, position=onward, verdict=Verdict.ADVANCE, reason="measured"))
+    reason = "group" if way.pace.together else "not-measured"
+    return way.hand_out(replace(here, verdict=Verdict.REPEAT, reason=reason))
 
 
-def _after_session(
-    programme: Programme,
-    why: Decision,
-    past: Past,
-    last: Entry,
-    today: date,
-    overruling: Overruling | None,
-) -> Decision:
-    moved, lapse = _after_lapse(why.position, past, today)
+def _after_session(way: _Way, why: Decision, past: Past, last: Entry, overruling: Overruling | None) -> Decision:
+    moved, lapse = way.after_lapse(why.position, past)
     given = why.votes if lapse is None else (lapse, *why.votes)
     verdict, by_coach = _overruled(most_cautious(given), overruling)
     chosen = deciding(given)
     reason = "coach" if by_coach else (chosen.rule if chosen else "no-vote")
     judged = replace(why, position=moved, votes=given, verdict=verdict, reason=reason)
-    return _apply(programme, judged, done=was_done(last))
+    return way.apply(judged, done=was_done(last))
 
 
-def _after_rest(programme: Programme, why: Decision, last: Entry, overruling: Overruling | None) -> Decision:
+def _after_rest(way: _Way, why: Decision, last: Entry, overruling: Overruling | None) -> Decision:
     """After a rest day: a prescribed one leads back to the day in hand, a programme's own one passes with its date."""
-    onward = replace(why, position=why.position if last.prescribed else _passed(why.position))
+    stays = last.prescribed or way.pace.together
+    onward = replace(why, position=why.position if stays else _passed(why.position))
     voted = max((vote.verdict for vote in why.votes if vote.verdict is not None), default=Verdict.ADVANCE)
     verdict, by_coach = _overruled(voted, overruling)
     chosen = deciding(why.votes)
     if verdict in (Verdict.ADVANCE, Verdict.REPEAT):
-        return _hand_out(programme, replace(onward, reason="coach" if by_coach else "rest-over"))
+        return way.hand_out(replace(onward, reason="coach" if by_coach else "rest-over"))
     reason = "coach" if by_coach or chosen is None else chosen.rule
-    return _apply(programme, replace(onward, verdict=verdict, reason=reason), done=False)
+    return way.apply(replace(onward, verdict=verdict, reason=reason), done=False)
 
 
 def evidence(
@@ -299,6 +347,8 @@ def evidence(
     source, last = past.source, past.last
     said = next((said for on, said in past.mornings if on == today), None)
     earlier = [said for on, said in past.mornings if on != today]
+    if said is None and source is last and earlier and earlier[-1] is Morning.SETTLED:
+        said = earlier.pop()  # it settled on a date without training
     clean = tuple(day for _on, day in past.clean)
     heavier = heaviness(programme).next_is_heavier(position.day, clean, frozenset(past.known))
     judged_before = source is not last or (last is not None and _softened(programme, last))

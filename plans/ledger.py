@@ -18,6 +18,8 @@ class RowKind(StrEnum):
     ASKING = "asking"
     WAITING = "waiting"
     AWAY = "away"
+    OFF = "off"
+    """No training on this date."""
 
 
 class Question(StrEnum):

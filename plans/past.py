@@ -131,7 +131,7 @@ class Past:
         said = entry.checkin
         self._take_what_was_voted(entry)
         self._take_source(entry, said)
-        if entry.kind is not RowKind.ASKING:
+        if entry.kind not in (RowKind.ASKING, RowKind.OFF):
             self.last = entry
         if entry.kind in (RowKind.REST, RowKind.MEASURE) and entry.on > (self.done_on or self.first_on):
             self.excused += 1

@@ -58,7 +58,6 @@ async def receive_file(desk: Desk, person: Person, coach: Coach, name: str, body
 async def _report(desk: Desk, person: Person, coach: Coach, programme: Programme, source: str) -> None:
     words = desk.words(person)
     report = writing.judged(programme)
-    later = writing.not_carried_out(programme)
     findings = [str(finding)[:250] for finding in (*report.errors, *report.warnings, *report.notes)]
     lengths = [dose.minutes(day) for day in programme.days if day.kind == "session"]
     text = words.say(
@@ -72,10 +71,9 @@ async def _report(desk: Desk, person: Person, coach: Coach, programme: Programme
         findings=findings[:SHOWN],
         more=max(0, len(findings) - SHOWN),
         ok=report.ok,
-        later=later,
     )
     rows: Rows = ()
-    if report.ok and not later:
+    if report.ok:
         version = await programmes.store(desk.session, coach, programme, source, desk.now)
         rows = column(Button(words.gettext("Publish"), f"publish:{version.id}"))
     await desk.say(person, Message(text, rows))

@@ -17,6 +17,7 @@ from plans import course as way
 from plans import localtime
 from plans.course import Decision, Overruling
 from plans.ledger import Entry, Question, RowKind
+from plans.pace import Pace, pace_of
 from plans.programme import Programme
 from plans.rules import Settings, Verdict
 from plans.talk import is_begun, next_ask
@@ -157,7 +158,8 @@ async def make(desk: Desk, person: Person, course: Course, day: date, *, by_itse
         coach = await telling.coach_person(desk, course)
         await desk.say(person, Message(desk.words(person).say("day.waiting", coach=coach.label)))
         return
-    await show(desk, person, course, row, by_itself=by_itself)
+    if decision.kind is not RowKind.OFF or not by_itself:
+        await show(desk, person, course, row, by_itself=by_itself)
     await _plan_nudge(desk, person, course, row)
 
 
@@ -242,24 +244,31 @@ async def message_of(desk: Desk, person: Person, course: Course, row: LedgerRow)
     programme = await desk.programme(course)
     if is_begun(said):
         follows = await ahead(desk, course, programme, [entry for _row, entry in pairs], row.local_date)
-        return showing.noted(words, programme, upto, follows, waiting=waiting)
+        when = pace_on(programme, course, row.local_date).next_training(row.local_date)
+        return showing.noted(words, programme, upto, follows, when, waiting=waiting)
     if row.kind in (RowKind.WAITING, RowKind.AWAY):
         return showing.noted_late(words, row.id, said, waiting=waiting)
     return showing.day(words, programme, upto)
 
 
 async def ahead(desk: Desk, course: Course, programme: Programme, past: list[Entry], day: date) -> Decision:
-    """What the date after `day` brings as things stand; nothing is applied."""
+    """What the next training date after `day` brings as things stand; nothing is applied."""
     overruling = await pending(desk, course)
     return way.decide(
         programme,
         courses.position_of(course),
         past,
-        day + timedelta(days=1),
+        pace_on(programme, course, day).next_training(day),
         settings=settings_of(programme),
+        pace=pace_on(programme, course, day),
         overruling=_as_overruling(overruling, await courses.last_answer_id(desk.session, course)),
         ask=False,
     )
+
+
+def pace_on(programme: Programme, course: Course, day: date) -> Pace:
+    """The calendar of a course; one that has no start yet would start on `day`."""
+    return pace_of(programme, course.starts_on or day)
 
 
 def settings_of(programme: Programme) -> Settings:
@@ -295,6 +304,7 @@ async def _decide(desk: Desk, course: Course, programme: Programme, past: list[E
         past,
         day,
         settings=settings_of(programme),
+        pace=pace_on(programme, course, day),
         overruling=overruling,
     )
     if found is not None and decision.kind is not RowKind.ASKING:

@@ -17,6 +17,7 @@ from plans.checkin import CheckIn, Flag, Kind
 from plans.course import Decision
 from plans.ledger import Entry, Question, RowKind
 from plans.measures import MEASURES
+from plans.pace import pace_of
 from plans.programme import Programme
 from plans.questions import open_question
 from plans.rules import Verdict
@@ -30,6 +31,9 @@ def day(words: Words, programme: Programme, pairs: Pairs) -> Message:
     """A day that is handed out: what to do, why when it is not simply the next day, and the buttons."""
     row, entry = pairs[-1]
     missing = _still_missing(words, pairs)
+    if entry.kind is RowKind.OFF:
+        when = pace_of(programme, pairs[0][0].local_date).next_training(row.local_date)
+        return Message(words.say("day.off", when=f"{when:%A}"), _odd_button(words, row.id))
     if entry.kind is RowKind.REST:
         return Message(_rest(words, programme, pairs), _odd_button(words, row.id))
     text = _session(words, programme, pairs)
@@ -140,8 +144,8 @@ def source_of(pairs: Pairs) -> tuple[LedgerRow, CheckIn]:
     raise LookupError("no row that a question could be about")
 
 
-def noted(words: Words, programme: Programme, pairs: Pairs, follows: Decision, *, waiting: bool) -> Message:
-    """What was noted of a row, the next question or what follows and why, and a way to correct it."""
+def noted(words: Words, programme: Programme, pairs: Pairs, follows: Decision, when: date, *, waiting: bool) -> Message:
+    """What was noted of a row, the next question or what follows `when` and why, and a way to correct it."""
     row, entry = pairs[-1]
     said = entry.checkin
     missing = next_ask(said)
@@ -161,7 +165,7 @@ def noted(words: Words, programme: Programme, pairs: Pairs, follows: Decision, *
     tail = words.say("checkin.asked_first") if _asked_first(entry) else None
     tight = words.say("checkin.ask_tightness") if said.tightness is None else None
     rows = numbers(f"c:{row.id}:tight", 0) if tight else ()
-    return Message(joined(line, _coming(words, entry, follows), tail, tight), rows + _fix(words, row.id))
+    return Message(joined(line, _coming(words, entry, follows, when), tail, tight), rows + _fix(words, row.id))
 
 
 def noted_late(words: Words, row: int, said: CheckIn, *, waiting: bool) -> Message:
@@ -184,8 +188,9 @@ def _asked_first(entry: Entry) -> bool:
     return open_question([entry]) is not None
 
 
-def _coming(words: Words, entry: Entry, follows: Decision) -> Markup:
+def _coming(words: Words, entry: Entry, follows: Decision, when: date) -> Markup:
     facts = {
+        "when": words.gettext("Tomorrow") if (when - entry.on).days == 1 else f"{when:%A}",
         "kind": follows.kind,
         "day": follows.day,
         "then": follows.position.day,

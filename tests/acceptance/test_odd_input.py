@@ -59,10 +59,9 @@ def facts(folder: Path) -> list[list[tuple[object, ...]]]:
         (GOOD.replace("goal:", "title: Again\ngoal:"), "a second time"),
         (HEAD + TEST, "cannot be published"),
         ("\x00\x01", "Not publishable"),
-        (GOOD.replace("muscles:", "training-days: 3\nmuscles:"), "does not carry out training-days yet"),
         (GOOD.replace(REACH, REACH.replace("hold", f"cue: {'slow ' * 80}, hold") * 9), "longer than the 4096"),
     ],
-    ids=["broken", "movement", "hold", "5 MB", "1.5 MB", "alias", "twice", "no session", "binary", "later", "long"],
+    ids=["broken", "movement", "hold", "5 MB", "1.5 MB", "alias", "twice", "no session", "binary", "long"],
 )
 async def test_a_file_that_cannot_be_published_is_explained(
     chat: Practice, folder: Path, text: str, answer: str

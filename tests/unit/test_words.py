@@ -49,9 +49,12 @@ def test_no_message_promises_or_diagnoses() -> None:
         assert "your local emergency number" in caution
 
 
-@pytest.mark.parametrize("reason", [rule.__name__.replace("_", "-") for rule in RULES] + ["lapse", "climb", "went-on"])
+@pytest.mark.parametrize(
+    "reason", [rule.__name__.replace("_", "-") for rule in RULES] + ["lapse", "climb", "went-on", "stuck"]
+)
 def test_every_rule_has_its_reason_in_words(reason: str) -> None:
     facts = {"pain": 4, "kind": "sharp", "morning": "worse", "gap": 9, "level": 0, "back": 1, "flag": "same-day"}
+    facts |= {"gone": True, "before": 1.5, "now": 3.0, "tries": 3, "over": 3}
     said = words("en").say("reasons.because", reason=reason, f=facts)
     assert said.startswith("because "), reason
 
