@@ -167,6 +167,35 @@ def movements(
 
 
 @app.command()
+def rehearse(
+    file: Annotated[Path, typer.Argument(help="A programme file.", metavar="FILE")],
+    clients: Annotated[int, typer.Option(help="How many simulated clients.", min=1, max=1_000_000)] = 200,
+    seed: Annotated[int, typer.Option(help="The same seed gives the same group.")] = 1,
+    as_json: AsJson = False,
+) -> None:
+    """Let simulated clients go through a programme, under the very rules that real ones go by."""
+    from rich.console import Console
+    from rich.progress import Progress
+
+    from bot import rehearsing
+
+    programme = _good_programme_in(file)
+    source = file.read_text(encoding="utf-8-sig")
+    with Progress(console=Console(stderr=True), transient=True, disable=as_json) as bar:
+        task = bar.add_task("rehearsing", total=2 * clients)
+
+        def step(count: int) -> None:
+            bar.advance(task, count)
+
+        found = rehearsing.rehearse(source, clients, seed, step=step)
+        plain = rehearsing.rehearse(source, clients, seed, adapted=False, step=step)
+    if as_json:
+        _print({"seed": seed, "with_rules": found.as_json(), "as_published": plain.as_json()})
+    else:
+        typer.echo(rehearsing.in_words(programme, found, plain))
+
+
+@app.command()
 def schema() -> None:
     """Print the JSON Schema of programme files, for editors."""
     from plans.schema import json_schema

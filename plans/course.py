@@ -7,8 +7,10 @@ is made stays made, and a decision is only what the next row would be.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import date
+from functools import lru_cache
+from typing import Any, NamedTuple
 
 from plans.checkin import CheckIn, Morning
 from plans.heavier import heaviness
@@ -20,6 +22,7 @@ from plans.questions import question_of
 from plans.replay import evidence_json
 from plans.rules import (
     RULE_SET,
+    WEEK_FROM,
     Evidence,
     Settings,
     Tell,
@@ -33,8 +36,7 @@ from plans.rules import (
 LIGHTEST = 2
 
 
-@dataclass(frozen=True, slots=True)
-class Position:
+class Position(NamedTuple):
     """Where a course stands: the day in hand (from 1), its ease level, and following rest days already taken."""
 
     day: int = 1
@@ -51,8 +53,7 @@ class Overruling:
     newer: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Decision:
+class Decision(NamedTuple):
     """What the next row is, where the course stands then, and why. No `kind` means that the course is finished."""
 
     kind: RowKind | None
@@ -103,7 +104,7 @@ class Decision:
 
 
 def _lighter(position: Position) -> Position:
-    return replace(position, level=min(position.level + 1, LIGHTEST))
+    return position._replace(level=min(position.level + 1, LIGHTEST))
 
 
 def let_go(position: Position) -> Position:
@@ -115,33 +116,37 @@ def _passed(position: Position) -> Position:
     return Position(position.day + 1 + position.rests_taken, position.level)
 
 
-@dataclass(frozen=True, slots=True)
-class _Way:
-    """How a decision that has its reasons and its position gets its row, on one date of one programme."""
+class _Lapse(NamedTuple):
+    """Dates missed, eight and more, and the first day held in the one or two weeks before."""
+
+    missed: int
+    first_held: int | None
+
+
+def _lapse(past: Past, today: date) -> _Lapse | None:
+    missed = past.gap(today)
+    return None if missed < 8 else _Lapse(missed, past.first_held(7 if missed < 14 else 14))
+
+
+class _Way(NamedTuple):
+    """How a decision that has its reasons and its position gets its row: the programme, and what sort of date it is."""
 
     programme: Programme
-    pace: Pace
-    today: date
+    together: bool
+    trains: bool
+    beside_a_day_off: bool
 
-    @property
-    def trains(self) -> bool:
-        return self.pace.trains_on(self.today)
-
-    def begun(self, position: Position) -> Position:
-        """Where the course stands this morning: in a group, on the group's day."""
-        return Position(self.pace.group_day(self.today), position.level) if self.pace.together else position
-
-    def after_lapse(self, position: Position, past: Past) -> tuple[Position, Vote | None]:
+    def after_lapse(self, position: Position, lapse: _Lapse | None) -> tuple[Position, Vote | None]:
         """The position after a lapse, and the lapse as a vote. Never forward; in a group only lighter.
 
         Bands are this program's own choice, from studies of time off: little is lost in a week, much in a month.
         """
-        missed = past.gap(self.today)
-        if missed < 8:
+        if lapse is None:
             return position, None
-        back = 1 if missed > 28 else min(past.first_held(7 if missed < 14 else 14) or 1, position.day)
+        missed = lapse.missed
+        back = 1 if missed > 28 else min(lapse.first_held or 1, position.day)
         level = 0 if missed > 28 else position.level if missed < 14 else LIGHTEST
-        if self.pace.together:
+        if self.together:
             back, level = position.day, LIGHTEST if missed >= 14 else min(position.level + 1, LIGHTEST)
         tell = None if missed < 14 else Tell.LIST
         stays = (back, level) == (position.day, position.level) and missed <= 28
@@ -154,15 +159,15 @@ class _Way:
         if number > len(self.programme.days):
             return why
         if not self.trains:
-            return replace(why, kind=RowKind.OFF)
+            return why._replace(kind=RowKind.OFF)
         if self._is_taken(number):
-            return self.hand_out(replace(why, position=Position(number + 1, why.position.level)))
-        return replace(why, kind=RowKind(self.programme.day(number).kind), day=number)
+            return self.hand_out(why._replace(position=Position(number + 1, why.position.level)))
+        return why._replace(kind=RowKind(self.programme.day(number).kind), day=number)
 
     def _is_taken(self, number: int) -> bool:
         """A rest day beside a date without training is taken already; a group keeps its dates."""
         is_rest = self.programme.day(number).kind == "rest"
-        return is_rest and not self.pace.together and self.pace.is_beside_a_day_off(self.today)
+        return is_rest and not self.together and self.beside_a_day_off
 
     def _rest_day_coming(self, position: Position) -> int | None:
         """The number of the rest day that follows the day in hand and is not taken yet."""
@@ -175,24 +180,24 @@ class _Way:
         """The same day again: after the rest day that comes next when the session was done, or after a date off."""
         rest = self._rest_day_coming(why.position) if done else None
         if rest is not None:
-            taken = replace(why, position=replace(why.position, rests_taken=why.position.rests_taken + 1))
+            taken = why._replace(position=why.position._replace(rests_taken=why.position.rests_taken + 1))
             if not self._is_taken(rest):
-                return replace(taken, kind=RowKind.REST, day=rest, prescribed=True)
+                return taken._replace(kind=RowKind.REST, day=rest, prescribed=True)
             why = taken
         if date_off:
-            return replace(why, kind=RowKind.REST, prescribed=True)
+            return why._replace(kind=RowKind.REST, prescribed=True)
         return self.hand_out(why)
 
     def apply(self, why: Decision, *, done: bool) -> Decision:
         """Gives a verdict its row. `done`: the session was done, at least in part."""
         if why.verdict is Verdict.REFER:
-            return replace(why, kind=RowKind.WAITING)
-        if self.pace.together:
+            return why._replace(kind=RowKind.WAITING)
+        if self.together:
             return self._with_the_group(why)
         if why.verdict is Verdict.REST:
-            return self._stay(replace(why, position=_lighter(why.position)), done=done, date_off=True)
+            return self._stay(why._replace(position=_lighter(why.position)), done=done, date_off=True)
         if why.verdict is Verdict.EASE:
-            return self._stay(replace(why, position=_lighter(why.position)), done=done)
+            return self._stay(why._replace(position=_lighter(why.position)), done=done)
         if why.verdict is Verdict.REPEAT:
             return self._stay(why, done=done)
         return self._advance(why, done=done)
@@ -200,22 +205,22 @@ class _Way:
     def _advance(self, why: Decision, *, done: bool) -> Decision:
         """The next day; an eased course climbs one level with it, or first where the next session day is heavier."""
         if why.position.level == 0:
-            return self.hand_out(replace(why, position=_passed(why.position)))
-        climbed = replace(why.position, level=why.position.level - 1)
+            return self.hand_out(why._replace(position=_passed(why.position)))
+        climbed = why.position._replace(level=why.position.level - 1)
         if why.heavier:
-            return self._stay(replace(why, position=climbed, reason="climb"), done=done)
-        return self.hand_out(replace(why, position=_passed(climbed)))
+            return self._stay(why._replace(position=climbed, reason="climb"), done=done)
+        return self.hand_out(why._replace(position=_passed(climbed)))
 
     def _with_the_group(self, why: Decision) -> Decision:
         """The group's day at this client's level: lighter where it would be a step too far."""
         level = why.position.level
         if why.verdict is Verdict.REST:
-            return replace(why, kind=RowKind.REST, position=_lighter(why.position), prescribed=True)
+            return why._replace(kind=RowKind.REST, position=_lighter(why.position), prescribed=True)
         if why.verdict is Verdict.EASE or (why.verdict is Verdict.REPEAT and why.heavier):
             level = min(level + 1, LIGHTEST)
         elif why.verdict is Verdict.ADVANCE and not why.heavier:
             level = max(level - 1, 0)
-        return self.hand_out(replace(why, position=replace(why.position, level=level)))
+        return self.hand_out(why._replace(position=why.position._replace(level=level)))
 
 
 def _overruled(verdict: Verdict, overruling: Overruling | None) -> tuple[Verdict, bool]:
@@ -265,109 +270,139 @@ def step(
 
     On a date without training nothing is handed out; a question is still asked, and what refers still acts.
     """
-    way = _Way(programme, pace or Pace(today), today)
-    here = Decision(None, way.begun(position))
+    pace = pace or Pace(today)
+    way = _Way(programme, pace.together, pace.trains_on(today), pace.is_beside_a_day_off(today))
+    if pace.together:
+        position = Position(pace.group_day(today), position.level)
+    here = Decision(None, position)
     last = past.last
     if last is None:
-        return way.hand_out(replace(here, reason="start"))
+        return way.hand_out(here._replace(reason="start"))
     if overruling is not None and overruling.verdict is None:
-        return _go_on(way, here, past)
-    question = question_of(past, asked_on=today, usual=usual) if ask else None
+        return _go_on(way, here, past, today)
+    question = question_of(past, asked_on=today) if ask else None
     if question is not None:
-        return replace(here, kind=RowKind.ASKING, question=question, reason=f"ask-{question}")
+        return here._replace(kind=RowKind.ASKING, question=question, reason=f"ask-{question}")
     if last.kind in (RowKind.WAITING, RowKind.AWAY):
-        return _go_on(way, here, past)
+        return _go_on(way, here, past, today)
     if last.kind is RowKind.MEASURE and way.trains:
         return _after_measure(way, here, last)
-    if last.kind is RowKind.SESSION and not last.delivered and last.checkin == CheckIn():
-        return way.hand_out(replace(here, reason="undelivered"))
-    seen = evidence(programme, position, past, today, settings=settings, usual=usual)
-    why = replace(here, votes=votes(seen), heavier=seen.next_is_heavier, seen=seen)
+    if last.kind is RowKind.SESSION and not last.delivered and last.checkin == _NOTHING:
+        return way.hand_out(here._replace(reason="undelivered"))
+    looked = _looked_at(programme, position.day - pace.together, past, today, settings, usual)
+    done, rest = was_done(last), last.kind is RowKind.REST
+    return _decided(way, position, looked, done, rest and last.prescribed, _lapse(past, today), overruling)
+
+
+@lru_cache(maxsize=200_000)
+def _decided(
+    way: _Way,
+    position: Position,
+    looked: tuple[Any, ...],
+    done: bool,
+    prescribed: bool,
+    lapse: _Lapse | None,
+    overruling: Overruling | None,
+) -> Decision:
+    """What follows from a session or a rest day. Equal evidence gives equal decisions, so each is worked out once."""
+    seen = Evidence(*looked)
+    why = Decision(None, position, votes=votes(seen), heavier=seen.next_is_heavier, seen=seen)
     if not way.trains:
         return _on_a_day_off(way, why)
-    if last.kind is RowKind.REST:
-        return _after_rest(way, why, last, overruling)
-    return _after_session(way, why, past, last, overruling)
+    if seen.on_rest:
+        return _after_rest(way, why, prescribed, overruling)
+    return _after_session(way, why, lapse, done, overruling)
 
 
 def _on_a_day_off(way: _Way, why: Decision) -> Decision:
     """Nothing is handed out, and the answer is judged on the next training date; what refers does so at once."""
     if most_cautious(why.votes) is Verdict.REFER:
         reason = deciding(why.votes)
-        return replace(why, kind=RowKind.WAITING, verdict=Verdict.REFER, reason=reason.rule if reason else "")
+        return why._replace(kind=RowKind.WAITING, verdict=Verdict.REFER, reason=reason.rule if reason else "")
     told = tuple(vote for vote in why.votes if vote.rule == "morning-after")
-    return replace(why, kind=RowKind.OFF, votes=told, reason="off", seen=None)
+    return why._replace(kind=RowKind.OFF, votes=told, reason="off", seen=None)
 
 
-def _go_on(way: _Way, here: Decision, past: Past) -> Decision:
-    moved, lapse = way.after_lapse(here.position, past)
-    if way.pace.together and past.last is not None and past.last.kind is RowKind.WAITING:
-        moved = replace(moved, level=LIGHTEST)
+def _go_on(way: _Way, here: Decision, past: Past, today: date) -> Decision:
+    moved, lapse = way.after_lapse(here.position, _lapse(past, today))
+    if way.together and past.last is not None and past.last.kind is RowKind.WAITING:
+        moved = moved._replace(level=LIGHTEST)
     reason = "well-again" if past.last is not None and past.last.kind is RowKind.AWAY else "went-on"
     if lapse is not None:
         reason = "lapse"
-    return way.hand_out(replace(here, position=moved, reason=reason, votes=(lapse,) if lapse else ()))
+    return way.hand_out(here._replace(position=moved, reason=reason, votes=(lapse,) if lapse else ()))
 
 
 def _after_measure(way: _Way, here: Decision, last: Entry) -> Decision:
     if last.recorded:
-        onward = here.position if way.pace.together else _passed(here.position)
-        return way.hand_out(replace(here, position=onward, verdict=Verdict.ADVANCE, reason="measured"))
-    reason = "group" if way.pace.together else "not-measured"
-    return way.hand_out(replace(here, verdict=Verdict.REPEAT, reason=reason))
+        onward = here.position if way.together else _passed(here.position)
+        return way.hand_out(here._replace(position=onward, verdict=Verdict.ADVANCE, reason="measured"))
+    reason = "group" if way.together else "not-measured"
+    return way.hand_out(here._replace(verdict=Verdict.REPEAT, reason=reason))
 
 
-def _after_session(way: _Way, why: Decision, past: Past, last: Entry, overruling: Overruling | None) -> Decision:
-    moved, lapse = way.after_lapse(why.position, past)
-    given = why.votes if lapse is None else (lapse, *why.votes)
+def _after_session(
+    way: _Way, why: Decision, lapse: _Lapse | None, done: bool, overruling: Overruling | None
+) -> Decision:
+    moved, vote = way.after_lapse(why.position, lapse)
+    given = why.votes if vote is None else (vote, *why.votes)
     verdict, by_coach = _overruled(most_cautious(given), overruling)
     chosen = deciding(given)
     reason = "coach" if by_coach else (chosen.rule if chosen else "no-vote")
-    judged = replace(why, position=moved, votes=given, verdict=verdict, reason=reason)
-    return way.apply(judged, done=was_done(last))
+    judged = why._replace(position=moved, votes=given, verdict=verdict, reason=reason)
+    return way.apply(judged, done=done)
 
 
-def _after_rest(way: _Way, why: Decision, last: Entry, overruling: Overruling | None) -> Decision:
+def _after_rest(way: _Way, why: Decision, prescribed: bool, overruling: Overruling | None) -> Decision:
     """After a rest day: a prescribed one leads back to the day in hand, a programme's own one passes with its date."""
-    stays = last.prescribed or way.pace.together
-    onward = replace(why, position=why.position if stays else _passed(why.position))
+    stays = prescribed or way.together
+    onward = why._replace(position=why.position if stays else _passed(why.position))
     voted = max((vote.verdict for vote in why.votes if vote.verdict is not None), default=Verdict.ADVANCE)
     verdict, by_coach = _overruled(voted, overruling)
     chosen = deciding(why.votes)
     if verdict in (Verdict.ADVANCE, Verdict.REPEAT):
-        return way.hand_out(replace(onward, reason="coach" if by_coach else "rest-over"))
+        return way.hand_out(onward._replace(reason="coach" if by_coach else "rest-over"))
     reason = "coach" if by_coach or chosen is None else chosen.rule
-    return way.apply(replace(onward, verdict=verdict, reason=reason), done=False)
+    return way.apply(onward._replace(verdict=verdict, reason=reason), done=False)
 
 
-def evidence(
-    programme: Programme, position: Position, past: Past, today: date, *, settings: Settings, usual: int = 0
-) -> Evidence:
-    """Everything that the rules look at when the row of `today` is made."""
+def _looked_at(
+    programme: Programme, day: int, past: Past, today: date, settings: Settings, usual: int
+) -> tuple[Any, ...]:
+    """Everything that the rules look at when the row of `today` is made, in the order of `Evidence`.
+
+    `day` is the programme day before the one that may come next.
+    """
     source, last = past.source, past.last
-    said = next((said for on, said in past.mornings if on == today), None)
-    earlier = [said for on, said in past.mornings if on != today]
-    if said is None and source is last and earlier and earlier[-1] is Morning.SETTLED:
-        said = earlier.pop()  # it settled on a date without training
-    clean = tuple(day for _on, day in past.clean)
-    heavier = heaviness(programme).next_is_heavier(position.day, clean, frozenset(past.known))
-    judged_before = source is not last or (last is not None and _softened(programme, last))
-    return Evidence(
-        checkin=source.checkin if source else CheckIn(),
-        next_is_heavier=heavier,
-        morning=said,
-        morning_before=earlier[-1] if earlier else None,
-        judged_before=judged_before,
-        on_rest=last is not None and last.kind is RowKind.REST,
-        usual=usual,
-        lingering=past.lingering(),
-        weeks=past.weeks(today),
-        over_tightness=past.over_usual_tightness(),
-        tries=past.earlier_tries,
-        light_tries=past.light_tries,
-        nerve_before=past.nerve_before,
-        settings=settings,
+    said = before = None
+    for on, answer in past.mornings:
+        if on == today:
+            said = answer
+        else:
+            before = answer
+    if said is None and source is last and before is Morning.SETTLED:
+        said, before = before, None  # it settled on a date without training
+    on_rest = last is not None and last.kind is RowKind.REST
+    weeks = past.weeks(today)
+    return (
+        source.checkin if source else _NOTHING,
+        heaviness(programme).next_is_heavier(day, past.clean_days, past.known),
+        said,
+        before,
+        source is not last or (on_rest and last is not None and _softened(programme, last)),
+        on_rest,
+        usual,
+        past.lingering(),
+        weeks if weeks is not None and weeks[1] >= WEEK_FROM else None,
+        past.over_usual_tightness(),
+        past.earlier_tries,
+        past.light_tries,
+        past.nerve_before,
+        settings,
     )
+
+
+_NOTHING = CheckIn()
 
 
 def _softened(programme: Programme, entry: Entry) -> bool:
@@ -394,7 +429,7 @@ def soften_today(checkin: CheckIn, position: Position, settings: Settings, usual
     if verdict is Verdict.REFER:
         return found
     if verdict is Verdict.REST:
-        return replace(found, kind=RowKind.REST, position=_lighter(position), prescribed=True)
+        return found._replace(kind=RowKind.REST, position=_lighter(position), prescribed=True)
     if reason not in ("acceptable", "nerve-signs"):
         return None
-    return replace(found, kind=RowKind.SESSION, position=_lighter(position))
+    return found._replace(kind=RowKind.SESSION, position=_lighter(position))

@@ -7,10 +7,11 @@ fullest of the recent clean days.
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
+from dataclasses import dataclass
 from functools import lru_cache
 
 from plans.dose import items, work_seconds
-from plans.movements import harder_than, library
+from plans.movements import Movement, harder_than, library
 from plans.programme import Day, Load, Own, Programme
 
 MUCH_MORE = 1.5
@@ -22,6 +23,28 @@ def movements_of(day: Day) -> frozenset[str]:
     return frozenset(item.movement.key for _block, item in items(day.session))
 
 
+@dataclass(frozen=True, slots=True)
+class _Facts:
+    """What is compared of a day: its movements, their loads, and the seconds of work for each."""
+
+    movements: Mapping[str, Movement]
+    loads: Mapping[str, list[Load | None]]
+    work: Mapping[str, int]
+
+    @property
+    def whole(self) -> int:
+        """Seconds of work of all movements."""
+        return sum(self.work.values())
+
+
+def _facts_of(day: Day) -> _Facts:
+    loads: dict[str, list[Load | None]] = {}
+    for _block, item in items(day.session):
+        loads.setdefault(item.movement.key, []).append(item.load)
+    moves = {item.movement.key: item.movement for _block, item in items(day.session)}
+    return _Facts(moves, loads, work_seconds(day))
+
+
 def is_heavier(day: Day, clean: Sequence[Day], known: Collection[str]) -> bool:
     """Whether a day has a movement not in `known`, more load, a harder neighbour, or half as much dose again.
 
@@ -29,31 +52,25 @@ def is_heavier(day: Day, clean: Sequence[Day], known: Collection[str]) -> bool:
     """
     if not clean:
         return False
-    return (
-        not movements_of(day) <= set(known)
-        or _more_load(day, clean)
-        or _harder_neighbour(day, clean)
-        or _much_more(day, clean)
-    )
+    return not movements_of(day) <= set(known) or _is_more(_facts_of(day), [_facts_of(old) for old in clean])
 
 
-def _loads(day: Day) -> Mapping[str, list[Load | None]]:
-    found: dict[str, list[Load | None]] = {}
-    for _block, item in items(day.session):
-        found.setdefault(item.movement.key, []).append(item.load)
-    return found
+def _is_more(now: _Facts, clean: Sequence[_Facts]) -> bool:
+    return _more_load(now, clean) or _harder_neighbour(now, clean) or _much_more(now, clean)
 
 
-def _more_load(day: Day, clean: Sequence[Day]) -> bool:
+def _more_load(now: _Facts, clean: Sequence[_Facts]) -> bool:
     before: dict[str, list[Load | None]] = {}
     for old in clean:
-        before.update(_loads(old))
+        before.update(old.loads)
     return any(
-        load is not None and _is_more(load, before.get(key, [])) for key, loads in _loads(day).items() for load in loads
+        load is not None and _is_more_than(load, before.get(key, []))
+        for key, loads in now.loads.items()
+        for load in loads
     )
 
 
-def _is_more(load: Load, before: Sequence[Load | None]) -> bool:
+def _is_more_than(load: Load, before: Sequence[Load | None]) -> bool:
     """Kilograms are compared; words that were not used before may mean more, so they count as more."""
     if load.kilograms is not None:
         weighed = [old.kilograms for old in before if old is not None and old.kilograms is not None]
@@ -64,53 +81,60 @@ def _is_more(load: Load, before: Sequence[Load | None]) -> bool:
     return words not in {(old.words or "").lower() for old in before if old is not None}
 
 
-def _harder_neighbour(day: Day, clean: Sequence[Day]) -> bool:
-    every = library().with_own(item.movement for each in (day, *clean) for _block, item in items(each.session))
-    done = frozenset[str]().union(*(movements_of(old) for old in clean))
-    new = movements_of(day) - done
+def _harder_neighbour(now: _Facts, clean: Sequence[_Facts]) -> bool:
+    done: dict[str, Movement] = {}
+    for old in clean:
+        done.update(old.movements)
+    new = now.movements.keys() - done.keys()
+    if not new:
+        return False
+    every = library().with_own([*done.values(), *now.movements.values()])
     return any(harder in new for key in done for harder in harder_than(key, every))
 
 
-def _much_more(day: Day, clean: Sequence[Day]) -> bool:
-    now = work_seconds(day)
+def _much_more(now: _Facts, clean: Sequence[_Facts]) -> bool:
     before: dict[str, int] = {}
     fullest = 0
     for old in clean:
-        work = work_seconds(old)
-        before.update(work)
-        fullest = max(fullest, sum(work.values()))
-    if fullest and sum(now.values()) >= MUCH_MORE * fullest:
+        before.update(old.work)
+        fullest = max(fullest, old.whole)
+    if fullest and now.whole >= MUCH_MORE * fullest:
         return True
-    return any(now[key] >= MUCH_MORE * before[key] for key in now.keys() & before.keys() if before[key])
+    return any(now.work[key] >= MUCH_MORE * before[key] for key in now.work.keys() & before.keys() if before[key])
 
 
 class Heaviness:
-    """One programme's answer to "is the next session day heavier?", each worked out once."""
+    """One programme's answer to "is the next session day heavier?", each part of it worked out once."""
 
     def __init__(self, programme: Programme) -> None:
-        self._programme = programme
-        self._moves = {day.number: movements_of(day) for day in programme.days}
+        self._facts = {day.number: _facts_of(day) for day in programme.days}
         self._next = {
             number: next((day.number for day in programme.days[number:] if day.kind == "session"), None)
             for number in range(len(programme.days) + 1)
         }
-        self._known: dict[tuple[int, tuple[int, ...], frozenset[int]], bool] = {}
+        self._new: dict[tuple[int, frozenset[int], int], bool] = {}
+        self._more: dict[tuple[int, tuple[int, ...]], bool] = {}
 
     def next_is_heavier(self, day: int, clean: tuple[int, ...], known: frozenset[int]) -> bool:
         """Whether the session day after `day` is heavier than the days `clean`, oldest first; `known` were done."""
         coming = self._next.get(day)
         if coming is None:
             return False
-        key = (coming, clean or (day,), known)
-        found = self._known.get(key)
-        if found is None:
-            found = self._known[key] = self._work_out(*key)
-        return found
+        clean = clean or (day,)
+        new = self._new.get((coming, known, clean[-1]))
+        if new is None:
+            new = self._new[coming, known, clean[-1]] = self._has_new(coming, {*known, clean[-1]})
+        if new:
+            return True
+        more = self._more.get((coming, clean))
+        if more is None:
+            compared = [self._facts[number] for number in clean]
+            more = self._more[coming, clean] = _is_more(self._facts[coming], compared)
+        return more
 
-    def _work_out(self, coming: int, clean: tuple[int, ...], known: frozenset[int]) -> bool:
-        days = [self._programme.day(number) for number in clean]
-        moves = frozenset[str]().union(*(self._moves[number] for number in (*known, *clean)))
-        return is_heavier(self._programme.day(coming), days, moves)
+    def _has_new(self, coming: int, known: Collection[int]) -> bool:
+        """Whether a day has a movement that none of the known days had; what was done clean was done."""
+        return not self._facts[coming].movements.keys() <= {key for day in known for key in self._facts[day].movements}
 
 
 @lru_cache(maxsize=64)

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
 from datetime import date
 from enum import StrEnum
+from typing import NamedTuple
 
 from plans.checkin import CheckIn, Morning
 
@@ -30,8 +30,7 @@ class Question(StrEnum):
     MORNING = "morning"
 
 
-@dataclass(frozen=True, slots=True)
-class Entry:
+class Entry(NamedTuple):
     """One ledger row as the rules see it. `prescribed`: a date off that a verdict gave, or a rest day taken early."""
 
     on: date
@@ -40,7 +39,7 @@ class Entry:
     level: int = 0
     prescribed: bool = False
     delivered: bool = True
-    checkin: CheckIn = field(default_factory=CheckIn)
+    checkin: CheckIn = CheckIn()
     morning: Morning | None = None
     recorded: bool = False
     """A measure was recorded on this date."""

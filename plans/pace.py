@@ -33,8 +33,9 @@ class Pace:
 
     def is_beside_a_day_off(self, on: date) -> bool:
         """Whether the date before or after has no training, so that a rest day is taken already."""
-        around = (on - timedelta(days=1), on + timedelta(days=1))
-        return self.weekdays is not None and not all(self.trains_on(near) for near in around)
+        if self.weekdays is None:
+            return False
+        return not all(self.trains_on(on + timedelta(days=near)) for near in (-1, 1))
 
     def next_training(self, after: date) -> date:
         """The first training date after a date."""

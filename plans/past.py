@@ -30,6 +30,10 @@ WEEK, ANSWERS = 7, 3
 TIGHT_ANSWERS = 5
 
 
+_ONLY_A_DATE = frozenset({RowKind.ASKING, RowKind.OFF})
+_EXCUSED = frozenset({RowKind.REST, RowKind.MEASURE})
+
+
 @dataclass(slots=True)
 class Soreness:
     """One spell of pain or soreness where the programme works: since when, how bad early on, what was said of it."""
@@ -55,7 +59,8 @@ class Past:
     """The ledger of one course so far."""
 
     __slots__ = (
-        "_last_session",
+        "_hurt_on",
+        "_last_counted",
         "_nerves",
         "_pains",
         "_settings",
@@ -65,11 +70,13 @@ class Past:
         "_week_fired",
         "asked_on",
         "clean",
+        "clean_days",
         "done_on",
         "earlier_tries",
         "excused",
         "first_on",
         "held",
+        "hurts",
         "known",
         "last",
         "light_tries",
@@ -87,6 +94,8 @@ class Past:
         """The last row that handed something out; an unanswered question handed out nothing."""
         self.source: Entry | None = None
         """The row whose answer the next morning is about."""
+        self.hurts = False
+        """Whether that answer is one to ask about in the morning."""
         self.mornings: list[tuple[date, Morning]] = []
         """The answers to "how is it now?" since the source."""
         self.asked_on: list[date] = []
@@ -97,10 +106,12 @@ class Past:
         """Rest and measure dates since then."""
         self.held: list[tuple[date, int]] = []
         """Sessions done, at least in part, in the fourteen dates up to the last of them: date and day."""
-        self.known: set[int] = set()
+        self.known: frozenset[int] = frozenset()
         """Days that were done at least in part."""
         self.clean: list[tuple[date, int]] = []
         """The same fourteen dates of days done clean."""
+        self.clean_days: tuple[int, ...] = ()
+        """The days of these, oldest first."""
         self.tried: tuple[int, int] | None = None
         """The day in hand and its level, as far as it is tried again and again."""
         self.earlier_tries = 0
@@ -109,7 +120,8 @@ class Past:
         """How often the lightest version was done and not clean, the last row included."""
         self.nerve_before = False
         """Whether nerve signs that went away were told of before the last row."""
-        self._last_session: Entry | None = None
+        self._hurt_on: date | None = None
+        self._last_counted = False
         self._nerves = 0
         self._pains: list[tuple[date, int]] = []
         self._tights: list[int] = []
@@ -126,33 +138,38 @@ class Past:
 
     def take(self, entry: Entry) -> None:
         """Adds the next row."""
+        said, kind = entry.checkin, entry.kind
         if self.first_on is None:
             self.first_on = entry.on
-        said = entry.checkin
-        self._take_what_was_voted(entry)
+        if entry.voted:
+            self._take_what_was_voted(entry)
         self._take_source(entry, said)
-        if entry.kind not in (RowKind.ASKING, RowKind.OFF):
+        if kind not in _ONLY_A_DATE:
             self.last = entry
-        if entry.kind in (RowKind.REST, RowKind.MEASURE) and entry.on > (self.done_on or self.first_on):
-            self.excused += 1
-        if entry.kind is RowKind.SESSION:
+        if kind is RowKind.SESSION:
             self._take_session(entry, said)
+        elif kind in _EXCUSED and entry.on > (self.done_on or self.first_on):
+            self.excused += 1
         if said.pain is not None and said.place is not Place.ELSEWHERE:
-            self._pains.append((entry.on, counted_pain(said, self._usual)))
+            pain = counted_pain(said, self._usual)
+            self._pains.append((entry.on, pain))
+            if pain > 2:
+                self._hurt_on = entry.on
             if len(self._pains) > 2 * WEEK:
                 del self._pains[0]
-        self._take_soreness(entry.on, said)
+        if self._soreness is not None or said.pain or said.sore:
+            self._take_soreness(entry.on, said)
         self.nerve_before = self._nerves > 0
         if said.kind is Kind.NERVE and said.flag_state is FlagState.DENIED:
             self._nerves += 1
 
     def _take_source(self, entry: Entry, said: CheckIn) -> None:
         if entry.kind is RowKind.WAITING:
-            self.source, self.mornings, self.asked_on = None, [], []
+            self.source, self.hurts, self.mornings, self.asked_on = None, False, [], []
             return
-        begun = said.odd or said.flag is not None or hurts_on(said, self._usual)
-        if entry.kind is RowKind.SESSION or begun:
-            self.source, self.mornings, self.asked_on = entry, [], []
+        hurts = hurts_on(said, self._usual)
+        if entry.kind is RowKind.SESSION or hurts or said.odd or said.flag is not None:
+            self.source, self.hurts, self.mornings, self.asked_on = entry, hurts, [], []
             return
         if entry.morning is not None:
             self.mornings.append((entry.on, entry.morning))
@@ -161,35 +178,38 @@ class Past:
 
     def _take_session(self, entry: Entry, said: CheckIn) -> None:
         day = entry.day or 0
-        self._take_try(entry, day, said)
-        self._last_session = entry
+        done = was_done(entry)
+        clean = done and is_clean(said, self._settings, self._usual)
+        self._take_try(entry, day, done=done, clean=clean)
         if said.tightness is not None:
             insort(self._tights, said.tightness)
-        if not was_done(entry):
+        if not done:
             return
         self.done_on, self.excused = entry.on, 0
-        self.known.add(day)
+        if day not in self.known:
+            self.known |= {day}
         _remember(self.held, entry.on, day)
-        if is_clean(said, self._settings, self._usual):
-            _remember(self.clean, entry.on, day)
+        if clean:
+            forgotten = _remember(self.clean, entry.on, day)
+            self.clean_days = (*self.clean_days[forgotten:], day)
 
-    def _take_try(self, entry: Entry, day: int, said: CheckIn) -> None:
+    def _take_try(self, entry: Entry, day: int, *, done: bool, clean: bool) -> None:
         """A day that is passed, or climbed to a fuller level, starts anew; so does one after *stuck* has spoken."""
         again = self.tried is not None and self.tried[0] == day and entry.level >= self.tried[1]
-        tried = self._last_session is not None and self._counts(self._last_session)
-        before = self.earlier_tries + tried if again else 0
+        before = self.earlier_tries + self._last_counted if again else 0
         if "stuck" in entry.voted:
             before = self.light_tries = 0
-        self.tried, self.earlier_tries = (day, entry.level), before
-        if entry.level < 2 or not again or is_clean(said, self._settings, self._usual):
+        counts = done and not self._is_first_soreness(entry)
+        self.tried, self.earlier_tries, self._last_counted = (day, entry.level), before, counts
+        if entry.level < 2 or not again or clean:
             self.light_tries = 0
-        if entry.level == 2 and self._counts(entry) and not is_clean(said, self._settings, self._usual):
+        if entry.level == 2 and counts and not clean:
             self.light_tries += 1
 
-    def _counts(self, entry: Entry) -> bool:
-        """Whether a row counts as a try: done at least in part, and more than the soreness of the first week."""
+    def _is_first_soreness(self, entry: Entry) -> bool:
+        """Soreness of the first week never counts as a try."""
         first = self.first_on is None or (entry.on - self.first_on).days < FIRST_WEEK
-        return was_done(entry) and not (first and is_sore(entry.checkin, self._usual))
+        return first and is_sore(entry.checkin, self._usual)
 
     def _take_soreness(self, on: date, said: CheckIn) -> None:
         if said.place is Place.ELSEWHERE or (said.pain is None and not said.sore):
@@ -222,7 +242,12 @@ class Past:
         return self._soreness.lingering(last.on)
 
     def weeks(self, today: date) -> tuple[float, float] | None:
-        """The mean pain of last week and this week; None when it was said within a week, or with too few answers."""
+        """The mean pain of last week and this week.
+
+        None when it was said within a week, when nothing hurt this week, or with too few answers.
+        """
+        if self._hurt_on is None or (today - self._hurt_on).days > WEEK:
+            return None
         if self._week_fired is not None and (today - self._week_fired).days < WEEK:
             return None
         this = [pain for on, pain in self._pains if 1 <= (today - on).days <= WEEK]
@@ -265,7 +290,12 @@ def is_clean(said: CheckIn, settings: Settings, usual: int) -> bool:
     return counts_as_done(said) and said.pain is not None and counted_pain(said, usual) <= settings.clean
 
 
-def _remember(found: list[tuple[date, int]], on: date, day: int) -> None:
+def _remember(found: list[tuple[date, int]], on: date, day: int) -> int:
+    """Adds a day and forgets what is older than two weeks; returns how many were forgotten."""
     found.append((on, day))
-    while found[0][0] <= on - timedelta(days=REMEMBERED):
-        del found[0]
+    old, first = 0, on - timedelta(days=REMEMBERED)
+    while found[old][0] <= first:
+        old += 1
+    if old:
+        del found[:old]
+    return old

@@ -8,15 +8,15 @@ from datetime import date
 from plans.checkin import FlagState, Morning
 from plans.ledger import Entry, Question
 from plans.past import Past, was_done
-from plans.rules import Settings, hurts_on
+from plans.rules import Settings
 
 
 def open_question(history: Iterable[Entry], *, asked_on: date | None = None, usual: int = 0) -> Question | None:
     """The question that a history leaves open; see `question_of`."""
-    return question_of(Past.of(history, Settings(), usual), asked_on=asked_on, usual=usual)
+    return question_of(Past.of(history, Settings(), usual), asked_on=asked_on)
 
 
-def question_of(past: Past, *, asked_on: date | None, usual: int = 0) -> Question | None:
+def question_of(past: Past, *, asked_on: date | None) -> Question | None:
     """What must be asked before the next row is handed out; `asked_on` is the date whose morning it would be.
 
     An unsure flag comes first, then what is missing of a report (asked on one morning only), then "how is it now?".
@@ -28,7 +28,7 @@ def question_of(past: Past, *, asked_on: date | None, usual: int = 0) -> Questio
         return Question.FLAG
     if _is_unfinished(source) and all(on == asked_on for on in past.asked_on):
         return Question.PAIN
-    if not hurts_on(source.checkin, usual):
+    if not past.hurts:
         return None
     settled = any(said is Morning.SETTLED or on == asked_on for on, said in past.mornings)
     return None if settled else Question.MORNING

@@ -259,9 +259,13 @@ def sore_too_long(seen: Evidence) -> Vote | None:
     return Vote("sore-too-long", Verdict.REST, Tell.NOW, {"pain": seen.checkin.pain or 0})
 
 
+WEEK_FROM = 3
+"""Mean pain of a week under which a rise says nothing (own choice)."""
+
+
 def week_on_week(seen: Evidence) -> Vote | None:
     """Mean pain that rose from last week to this one, and is 3 or more."""
-    if seen.weeks is None or seen.weeks[1] < 3:
+    if seen.weeks is None or seen.weeks[1] < WEEK_FROM:
         return None
     rise = seen.weeks[1] - seen.weeks[0]
     facts: dict[str, int | float | str | bool] = {"before": round(seen.weeks[0], 1), "now": round(seen.weeks[1], 1)}

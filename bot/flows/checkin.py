@@ -214,7 +214,7 @@ async def _soften(desk: Desk, course: Course, row: LedgerRow, before: CheckIn, a
     earlier = way.soften_today(before, position, settings)
     if now is None or now.kind is RowKind.WAITING or (earlier and earlier.verdict == now.verdict):
         return
-    courses.fill_row(row, course, replace(now, day=row.day))
+    courses.fill_row(row, course, now._replace(day=row.day))
 
 
 async def _show_again(desk: Desk, person: Person, course: Course, row: LedgerRow) -> None:

@@ -73,7 +73,7 @@ def test_pain_of_six_first_asks_then_rests_then_brings_the_same_day_lighter() ->
     row = Entry(START + timedelta(days=1), RowKind.ASKING, morning=Morning.SETTLED)
     rest = ask(Position(1), *past, row, on=1)
     assert (rest.kind, rest.prescribed, rest.position.level) == (RowKind.REST, True, 1)
-    past.append(replace(row, kind=RowKind.REST, prescribed=True))
+    past.append(row._replace(kind=RowKind.REST, prescribed=True))
     after = ask(rest.position, *past)
     assert (after.kind, after.day, after.position.level) == (RowKind.SESSION, 1, 1)
 
@@ -122,7 +122,7 @@ def test_an_unsure_flag_hands_nothing_out_until_it_is_denied() -> None:
 def test_a_test_day_waits_for_its_number() -> None:
     past = [Entry(START, RowKind.MEASURE, 7)]
     assert ask(Position(7), *past).reason == "not-measured"
-    assert ask(Position(7), replace(past[0], recorded=True)).kind is None
+    assert ask(Position(7), past[0]._replace(recorded=True)).kind is None
 
 
 def test_worse_on_two_mornings_waits_for_the_coach() -> None:
@@ -219,8 +219,7 @@ def test_any_history_keeps_its_place_and_never_hands_out_while_waiting(
         position = found.position
         is_session = found.kind is RowKind.SESSION
         past.append(
-            replace(
-                row,
+            row._replace(
                 kind=found.kind,
                 day=found.day,
                 level=found.position.level,

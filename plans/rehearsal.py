@@ -1,0 +1,372 @@
+"""Rehearsal: simulated clients go through a programme under the very functions that a real course goes by."""
+
+from __future__ import annotations
+
+import random
+from collections import Counter
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field, replace
+from datetime import date, timedelta
+from statistics import median
+
+from plans import dose
+from plans.checkin import CheckIn, Completion, Morning, Place
+from plans.course import Decision, Overruling, Position, let_go, soften_today, step
+from plans.easing import eased, hold_floor
+from plans.ledger import Entry, Question, RowKind
+from plans.pace import Pace, pace_of
+from plans.past import Past
+from plans.programme import Programme
+from plans.rules import Settings, Tell, Verdict
+from plans.simulated import Body, Nature
+
+START = date(2026, 1, 5)
+"""A Monday; the simulated calendar begins here."""
+PATIENCE = 4
+"""A client who needs more than so many times the programme's dates counts as unfinished."""
+LET_GO_AFTER = (1, 4)
+"""Dates after which a simulated coach lets a waiting client go on."""
+
+Watch = Callable[[Position, Past, Decision, date], None]
+"""Called with every decision: where the course stood, what came before, what was decided for which date."""
+
+
+@dataclass(slots=True)
+class Journey:
+    """What one simulated client went through. Counts are of dates unless said otherwise."""
+
+    nature: str
+    finished: int | None = None
+    """Dates until the programme was through; None when it was not."""
+    dates: int = 0
+    due: int = 0
+    done: int = 0
+    prescribed: float = 0
+    delivered: float = 0
+    """Seconds of work handed out as the programme wrote them, and done."""
+    verdicts: Counter[str] = field(default_factory=Counter)
+    alerts: int = 0
+    listed: int = 0
+    waited: int = 0
+    on_worse: int = 0
+    """Sessions handed out on a morning that was said to be worse."""
+    on_sorer: int = 0
+    """Sessions handed out on a morning that was worse, whatever was said of it."""
+    held_up: Counter[int] = field(default_factory=Counter)
+    """For each day how often it was not passed."""
+    pained: Counter[int] = field(default_factory=Counter)
+    """For each day how often it hurt by 3 and more."""
+
+
+class Stage:
+    """A programme prepared for many clients: the seconds of work of each day at each level."""
+
+    def __init__(self, programme: Programme) -> None:
+        self.programme = programme
+        catalogue, floor = programme.catalogue(), hold_floor(programme.ages)
+        self.parts = {
+            (day.number, level): tuple(dose.work_seconds(eased(day, level, catalogue, hold_floor=floor)).items())
+            for day in programme.days
+            for level in (0, 1, 2)
+        }
+        self.work = {key: float(sum(seconds for _movement, seconds in parts)) for key, parts in self.parts.items()}
+        self.first = next((self.work[day.number, 0] for day in programme.days if day.kind == "session"), 1.0)
+        self.pace = pace_of(programme, START)
+        asked = programme.settings
+        self.settings = Settings(clean=asked.pain_clean, acceptable=asked.pain_acceptable, severe=asked.pain_severe)
+
+
+def journey(stage: Stage, nature: Nature, rng: random.Random, *, watch: Watch | None = None) -> Journey:
+    """One client's way from the first date to the end, or to the end of patience."""
+    walk = _Walk(stage, nature, rng, watch)
+    limit = PATIENCE * _dates(stage.pace, len(stage.programme.days))
+    for number in range(limit):
+        if walk.lives(number):
+            break
+    return walk.story
+
+
+def _dates(pace: Pace, days: int) -> int:
+    """How many dates a programme takes at least."""
+    return days if pace.weekdays is None else -(-days * 7 // len(pace.weekdays))
+
+
+class _Walk:
+    """One client's course, date by date."""
+
+    __slots__ = ("body", "last", "past", "position", "rng", "stage", "story", "usual", "waiting", "watch")
+
+    def __init__(self, stage: Stage, nature: Nature, rng: random.Random, watch: Watch | None) -> None:
+        self.stage = stage
+        self.rng = rng
+        self.watch = watch
+        self.usual = nature.usual
+        self.body = Body(nature, rng, stage.first)
+        self.past = Past(stage.settings, nature.usual)
+        self.position = Position()
+        self.waiting = 0
+        """Dates until the coach lets a waiting client go on."""
+        self.story = Journey(nature.name)
+
+    def lives(self, number: int) -> bool:
+        """One date; true when the programme is through."""
+        today = START + timedelta(days=number)
+        self.body.sleeps()
+        if self.waiting > 0:
+            return self._waits(today)
+        decision, morning = self._decides(today)
+        kind = decision.kind
+        if kind is None:
+            self.story.finished = number
+            return True
+        report = self.body.reports_first() if decision.kind is RowKind.SESSION else None
+        if report is not None:
+            decision = self._softened(decision, report)
+            kind = decision.kind or kind
+        self._counts(decision)
+        if decision.kind is RowKind.WAITING:
+            self.waiting = self.rng.randint(*LET_GO_AFTER)
+        self.position = decision.position
+        sorer = self.body.is_sorer
+        said = self._trains(decision, number) if decision.kind is RowKind.SESSION else CheckIn()
+        if report is not None:
+            said = _with_report(said, report)
+        if decision.kind is RowKind.SESSION:
+            self.story.on_worse += morning is Morning.WORSE
+            self.story.on_sorer += sorer
+        voted = frozenset([vote.rule for vote in decision.votes])
+        self.past.take(
+            Entry(
+                today,
+                kind,
+                decision.day,
+                decision.position.level,
+                prescribed=decision.prescribed,
+                checkin=said,
+                morning=morning,
+                recorded=decision.kind is RowKind.MEASURE,
+                voted=voted,
+            )
+        )
+        return False
+
+    def _waits(self, today: date) -> bool:
+        self.story.dates += 1
+        self.story.waited += 1
+        self.past.take(Entry(today, RowKind.WAITING))
+        self.waiting -= 1
+        if self.waiting == 0:
+            self.position = let_go(self.position)
+        return False
+
+    def _decides(self, today: date) -> tuple[Decision, Morning | None]:
+        """The row of a date, with the client's answer when there is a question."""
+        last = self.past.last
+        word = Overruling(None) if last is not None and last.kind is RowKind.WAITING else None
+        decision = self._steps(today, word)
+        if decision.question is not Question.MORNING:
+            return decision, None
+        morning = self.body.says_this_morning()
+        if morning is None:
+            return decision, None
+        self.past.mornings.append((today, morning))
+        decision = self._steps(today, word)
+        self.past.mornings.pop()
+        return decision, morning
+
+    def _softened(self, decision: Decision, report: CheckIn) -> Decision:
+        """The row after a report before its session, which only makes it more cautious."""
+        softer = soften_today(report, decision.position, self.stage.settings, self.usual)
+        if softer is None:
+            return decision
+        votes = (*decision.votes, *softer.votes)
+        return softer._replace(day=decision.day, votes=votes, heavier=decision.heavier)
+
+    def _steps(self, today: date, word: Overruling | None) -> Decision:
+        stage = self.stage
+        decision = step(
+            stage.programme,
+            self.position,
+            self.past,
+            today,
+            settings=stage.settings,
+            usual=self.usual,
+            pace=stage.pace,
+            overruling=word,
+        )
+        if self.watch is not None:
+            self.watch(self.position, self.past, decision, today)
+        return decision
+
+    def _counts(self, decision: Decision) -> None:
+        story = self.story
+        story.dates += 1
+        if decision.verdict is not None:
+            story.verdicts[decision.verdict.word] += 1
+            if decision.verdict is not Verdict.ADVANCE:
+                story.held_up[self.position.day] += 1
+        told = [vote.tell for vote in decision.votes if vote.tell is not None]
+        if told:
+            story.alerts += Tell.NOW in told
+            story.listed += Tell.LIST in told
+
+    def _trains(self, decision: Decision, number: int) -> CheckIn:
+        story, day = self.story, decision.day or 0
+        said = self.body.trains(self.stage.parts[day, decision.position.level], number)
+        story.due += 1
+        story.prescribed += self.stage.work[day, 0]
+        if said.completion in (Completion.DONE, Completion.PART):
+            story.done += 1
+            story.delivered += self.stage.work[day, decision.position.level]
+        if said.pain is not None and said.pain >= 3:
+            story.pained[day] += 1
+        return said
+
+
+def unadapted(stage: Stage, nature: Nature, rng: random.Random) -> Journey:
+    """The same client with the programme as it is once published: each date its day, whatever happened before."""
+    body, story = Body(nature, rng, stage.first), Journey(nature.name)
+    number = 0
+    for day in stage.programme.days:
+        while not stage.pace.trains_on(START + timedelta(days=number)):
+            body.sleeps()
+            number += 1
+        body.sleeps()
+        if day.session is not None:
+            story.on_sorer += body.is_sorer
+            said = body.trains(stage.parts[day.number, 0], number)
+            story.due += 1
+            story.prescribed += stage.work[day.number, 0]
+            if said.completion in (Completion.DONE, Completion.PART):
+                story.done += 1
+                story.delivered += stage.work[day.number, 0]
+            if said.pain is not None and said.pain >= 3:
+                story.pained[day.number] += 1
+        number += 1
+    story.dates, story.finished = number, number
+    return story
+
+
+@dataclass(frozen=True, slots=True)
+class Trouble:
+    """A day on which many are held up or hurt: shares of the clients who came to it."""
+
+    day: int
+    title: str | None
+    held_up: float
+    """Times that it was not passed, for each client."""
+    pained: float
+
+
+@dataclass(frozen=True, slots=True)
+class Outcome:
+    """What came of a whole group. Shares are from 0 to 1."""
+
+    clients: int
+    median: float | None
+    ninetieth: float | None
+    """Dates to finish, of those who did."""
+    floor: float
+    """The programme's dates over the share of due sessions done: nobody could be faster on average."""
+    unfinished: float
+    untold: int
+    """Unfinished clients of whom no coach was told."""
+    done: float
+    """Share of due sessions that were done."""
+    delivered: float
+    """Share of the work written for the sessions handed out that was asked and done."""
+    verdicts: dict[str, float]
+    """Share of judged dates by verdict."""
+    waited: float
+    """Share of dates on which a client waited for the coach."""
+    alerts: float
+    listed: float
+    """For 40 clients a day: told at once, and on the morning's list."""
+    on_worse: int
+    """Sessions handed out on a morning that was said to be worse."""
+    on_sorer: float
+    """Sessions handed out on a morning that was worse, whatever was said: for 100 clients."""
+    pained: float
+    """Share of done sessions that hurt by 3 and more."""
+    finished: tuple[int, ...]
+    """Dates to finish of each client who did, in order."""
+    trouble: tuple[Trouble, ...]
+    """The days to look at, the worst first."""
+
+    def as_json(self) -> dict[str, object]:
+        """The outcome as documented JSON."""
+        found = {name: getattr(self, name) for name in self.__slots__ if name != "trouble"}
+        days = [{"day": t.day, "title": t.title, "held_up": t.held_up, "pained": t.pained} for t in self.trouble]
+        return found | {"finished": list(self.finished), "trouble": days}
+
+
+MANY = 40
+"""Clients of one coach, for whom alerts are counted."""
+WORST = 5
+
+
+def outcome(programme: Programme, stories: Sequence[Journey]) -> Outcome:
+    """Sums up a group's journeys. Raises ValueError for an empty group."""
+    if not stories:
+        raise ValueError("a group needs at least one client")
+    finished = sorted(story.finished for story in stories if story.finished is not None)
+    open_ = [story for story in stories if story.finished is None]
+    dates, due = _sum(stories, "dates"), _sum(stories, "due")
+    done = _sum(stories, "done") / due if due else 0.0
+    verdicts: Counter[str] = Counter()
+    for story in stories:
+        verdicts.update(story.verdicts)
+    judged = sum(verdicts.values())
+    return Outcome(
+        clients=len(stories),
+        median=median(finished) if finished else None,
+        ninetieth=finished[min(len(finished) - 1, int(len(finished) * 0.9))] if finished else None,
+        floor=len(programme.days) / done if done else float("inf"),
+        unfinished=len(open_) / len(stories),
+        untold=sum(1 for story in open_ if not story.alerts and not story.listed),
+        done=done,
+        delivered=_sum(stories, "delivered") / max(1.0, _sum(stories, "prescribed")),
+        verdicts={verdict.word: verdicts[verdict.word] / judged if judged else 0.0 for verdict in Verdict},
+        waited=_sum(stories, "waited") / dates,
+        alerts=MANY * _sum(stories, "alerts") / dates,
+        listed=MANY * _sum(stories, "listed") / dates,
+        on_worse=int(_sum(stories, "on_worse")),
+        on_sorer=100 * _sum(stories, "on_sorer") / len(stories),
+        pained=sum(sum(story.pained.values()) for story in stories) / max(1.0, _sum(stories, "done")),
+        finished=tuple(finished),
+        trouble=tuple(_trouble(programme, stories)),
+    )
+
+
+def _sum(stories: Sequence[Journey], name: str) -> float:
+    return float(sum(getattr(story, name) for story in stories))
+
+
+def _trouble(programme: Programme, stories: Sequence[Journey]) -> list[Trouble]:
+    """The days with the most hold-ups and pain together, as far as they stand out from the middle one."""
+    held: Counter[int] = Counter()
+    pained: Counter[int] = Counter()
+    for story in stories:
+        held.update(story.held_up)
+        pained.update(story.pained)
+    count = len(stories)
+    found = [
+        Trouble(day.number, day.title, held[day.number] / count, pained[day.number] / count)
+        for day in programme.days
+        if day.session is not None
+    ]
+    usual = median(one.held_up + one.pained for one in found) if found else 0.0
+    found.sort(key=lambda one: -(one.held_up + one.pained))
+    return [one for one in found[:WORST] if one.held_up + one.pained > 1.25 * usual]
+
+
+def _with_report(said: CheckIn, report: CheckIn) -> CheckIn:
+    """A session's answer with what was said before it: the pain is the worst since the last session."""
+    pain = max(said.pain or 0, report.pain or 0)
+    return replace(said, pain=pain, kind=said.kind or report.kind, place=Place.HERE, odd=True)
+
+
+def client_of(stage: Stage, nature: Nature, seed: int, number: int, *, adapted: bool = True) -> Journey:
+    """One client of a group; the same seed and number give the same client."""
+    rng = random.Random(f"{seed}:{number}")
+    return journey(stage, nature, rng) if adapted else unadapted(stage, nature, rng)
