@@ -17,7 +17,7 @@ MORNINGS = (Morning.SETTLED, Morning.SAME, Morning.WORSE)
 
 
 def check_step(position: Position, past: Past, decision: Decision, today: date) -> None:
-    """Raises AssertionError with the evidence for a decision that breaks a property. For days that follow the client."""
+    """Raises AssertionError with the evidence when a property is broken, where days follow the client."""
     moved = decision.position
     assert moved.day <= position.day + 2 + position.rests_taken, f"from {position} to {moved}"
     check_step_of_a_group(position, past, decision, today)
