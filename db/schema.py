@@ -197,6 +197,8 @@ class Course(Base):
     """The answer to the joining question about health: none, or something (then the coach's word comes first)."""
     paused: Mapped[str | None]
     """Why an active course sends nothing for now: ill."""
+    barred: Mapped[list[str] | None] = mapped_column(JSON)
+    """Keys of movements that this client is to leave out."""
     created_at: Mapped[datetime]
     ended_at: Mapped[datetime | None]
 

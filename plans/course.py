@@ -417,8 +417,8 @@ _NOT_BEFORE = ("not-done", "unsure-flag")
 def soften_today(checkin: CheckIn, position: Position, settings: Settings, usual: int = 0) -> Decision | None:
     """What a report before the session does to a session already handed out; None leaves it as it is.
 
-    Pain of 3-5, or nerve signs that are gone, brings the lighter version, 6-7 a date off, and what refers waits for
-    the coach. A made row may only become more cautious.
+    Pain of 3-5 brings the lighter version, 6-7 a date off, and what refers waits for the coach. A made row may only
+    become more cautious.
     """
     given = votes(Evidence(checkin=checkin, usual=usual, settings=settings))
     verdict = max((vote.verdict for vote in given if vote.verdict and vote.rule not in _NOT_BEFORE), default=None)
@@ -430,6 +430,6 @@ def soften_today(checkin: CheckIn, position: Position, settings: Settings, usual
         return found
     if verdict is Verdict.REST:
         return found._replace(kind=RowKind.REST, position=_lighter(position), prescribed=True)
-    if reason not in ("acceptable", "nerve-signs"):
+    if reason != "acceptable":
         return None
     return found._replace(kind=RowKind.SESSION, position=_lighter(position))

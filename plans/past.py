@@ -119,7 +119,7 @@ class Past:
         self.light_tries = 0
         """How often the lightest version was done and not clean, the last row included."""
         self.nerve_before = False
-        """Whether nerve signs that went away were told of before the last row."""
+        """Whether nerve signs that went away were told of before the source."""
         self._hurt_on: date | None = None
         self._last_counted = False
         self._nerves = 0
@@ -159,7 +159,6 @@ class Past:
                 del self._pains[0]
         if self._soreness is not None or said.pain or said.sore:
             self._take_soreness(entry.on, said)
-        self.nerve_before = self._nerves > 0
         if said.kind is Kind.NERVE and said.flag_state is FlagState.DENIED:
             self._nerves += 1
 
@@ -170,6 +169,7 @@ class Past:
         hurts = hurts_on(said, self._usual)
         if entry.kind is RowKind.SESSION or hurts or said.odd or said.flag is not None:
             self.source, self.hurts, self.mornings, self.asked_on = entry, hurts, [], []
+            self.nerve_before = self._nerves > 0
             return
         if entry.morning is not None:
             self.mornings.append((entry.on, entry.morning))

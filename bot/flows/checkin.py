@@ -17,6 +17,7 @@ from db.schema import Course, LedgerRow, MeasureRow, Person
 from plans import course as way
 from plans.checkin import CheckIn, Completion, FlagState, Kind, Morning, Why
 from plans.course import Decision
+from plans.dose import items
 from plans.ledger import RowKind
 from plans.measures import MEASURES, compare, plausible
 from plans.rules import Evidence, Verdict, Vote, votes
@@ -36,12 +37,27 @@ async def tap(desk: Desk, person: Person, row_id: int, action: str, value: str) 
     if action == "fix":
         await _fix(desk, person, course, row, before)
         return ""
+    if action == "bar":
+        await _bar(desk, person, course, row, value)
+        return ""
     try:
         after = _after_tap(before, action, value)
     except ValueError as error:
         raise NotAllowed("checkin.not_yours") from error
     await change(desk, person, course, row, before, after)
     return ""
+
+
+async def _bar(desk: Desk, person: Person, course: Course, row: LedgerRow, value: str) -> None:
+    """Leaves a movement of the day out from now on. Raises NotAllowed for another number."""
+    programme = await desk.programme(course)
+    session = programme.day(row.day).session if row.day is not None else None
+    keys = list(dict.fromkeys(item.movement.key for _block, item in items(session)))
+    if not value.isdecimal() or int(value) >= len(keys):
+        raise NotAllowed("checkin.not_yours")
+    course.barred = sorted({*(course.barred or ()), keys[int(value)]})
+    await note(desk, person, row, [("barred", keys[int(value)])])
+    await _show_again(desk, person, course, row)
 
 
 def _after_tap(before: CheckIn, action: str, value: str) -> CheckIn:

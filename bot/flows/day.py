@@ -245,10 +245,10 @@ async def message_of(desk: Desk, person: Person, course: Course, row: LedgerRow)
     if is_begun(said):
         follows = await ahead(desk, course, programme, [entry for _row, entry in pairs], row.local_date)
         when = pace_on(programme, course, row.local_date).next_training(row.local_date)
-        return showing.noted(words, programme, upto, follows, when, waiting=waiting)
+        return showing.noted(words, programme, upto, follows, when, waiting=waiting, barred=course.barred or ())
     if row.kind in (RowKind.WAITING, RowKind.AWAY):
         return showing.noted_late(words, row.id, said, waiting=waiting)
-    return showing.day(words, programme, upto)
+    return showing.day(words, programme, upto, course.barred or ())
 
 
 async def ahead(desk: Desk, course: Course, programme: Programme, past: list[Entry], day: date) -> Decision:

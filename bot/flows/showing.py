@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Collection, Mapping, Sequence
 from datetime import date
 
 from markupsafe import Markup
@@ -10,24 +10,28 @@ from markupsafe import Markup
 from bot.words import Words
 from bot.words.doses import headline, link_words, session_lines
 from bot.words.facts import facts
-from bot.words.message import Button, Message, Rows, column, joined
+from bot.words.message import ON_PHONE, Button, Message, Rows, column, joined
 from db.schema import LedgerRow
 from plans import easing
+from plans.barring import without
 from plans.checkin import CheckIn, Flag, Kind
 from plans.course import Decision
+from plans.dose import items
 from plans.ledger import Entry, Question, RowKind
 from plans.measures import MEASURES
 from plans.pace import pace_of
-from plans.programme import Programme
+from plans.programme import Day, Programme
 from plans.questions import open_question
 from plans.rules import Verdict
 from plans.talk import Ask, next_ask
 
+Barred = Collection[str]
+"""Keys of movements that a client leaves out."""
 Pairs = Sequence[tuple[LedgerRow, Entry]]
 """A course's rows, oldest first, each beside what the rules see of it; the last is the one to show."""
 
 
-def day(words: Words, programme: Programme, pairs: Pairs) -> Message:
+def day(words: Words, programme: Programme, pairs: Pairs, barred: Barred = ()) -> Message:
     """A day that is handed out: what to do, why when it is not simply the next day, and the buttons."""
     row, entry = pairs[-1]
     missing = _still_missing(words, pairs)
@@ -36,7 +40,7 @@ def day(words: Words, programme: Programme, pairs: Pairs) -> Message:
         return Message(words.say("day.off", when=f"{when:%A}"), _odd_button(words, row.id))
     if entry.kind is RowKind.REST:
         return Message(_rest(words, programme, pairs), _odd_button(words, row.id))
-    text = _session(words, programme, pairs)
+    text = _session(words, programme, pairs, barred)
     if entry.kind is RowKind.MEASURE:
         return Message(text, _odd_button(words, row.id))
     return Message(joined(text, missing.text), first_buttons(words, row.id) + missing.rows)
@@ -50,12 +54,17 @@ def preview(words: Words, programme: Programme, number: int, *, level: int = 0) 
     return day(words, programme, [(row, Entry(date.min, kind, day=number, level=level))])
 
 
-def _session(words: Words, programme: Programme, pairs: Pairs, *, why: bool = True) -> Markup:
-    row, entry = pairs[-1]
+def handed_out(programme: Programme, row: LedgerRow, barred: Barred) -> Day:
+    """The day of a row as its client gets it: eased, and without what they leave out. Raises ValueError without one."""
     if row.day is None:
         raise ValueError(f"ledger row {row.id} of kind {row.kind} has no day")
-    floor = easing.hold_floor(programme.ages)
-    day = easing.eased(programme.day(row.day), row.level, programme.catalogue(), hold_floor=floor)
+    floor, catalogue = easing.hold_floor(programme.ages), programme.catalogue()
+    return without(easing.eased(programme.day(row.day), row.level, catalogue, hold_floor=floor), barred, catalogue)
+
+
+def _session(words: Words, programme: Programme, pairs: Pairs, barred: Barred, *, why: bool = True) -> Markup:
+    row, entry = pairs[-1]
+    day = handed_out(programme, row, barred)
     test = day.measure
     measure = MEASURES[test.measure] if test else None
     told = None
@@ -144,7 +153,16 @@ def source_of(pairs: Pairs) -> tuple[LedgerRow, CheckIn]:
     raise LookupError("no row that a question could be about")
 
 
-def noted(words: Words, programme: Programme, pairs: Pairs, follows: Decision, when: date, *, waiting: bool) -> Message:
+def noted(
+    words: Words,
+    programme: Programme,
+    pairs: Pairs,
+    follows: Decision,
+    when: date,
+    *,
+    waiting: bool,
+    barred: Barred = (),
+) -> Message:
     """What was noted of a row, the next question or what follows `when` and why, and a way to correct it."""
     row, entry = pairs[-1]
     said = entry.checkin
@@ -157,15 +175,28 @@ def noted(words: Words, programme: Programme, pairs: Pairs, follows: Decision, w
         return Message(joined(line, words.say("checkin.held")))
     if said.completion is None and entry.kind is RowKind.SESSION:
         softened = words.say("checkin.softened") if row.level else None
-        text = _session(words, programme, pairs, why=False)
+        text = _session(words, programme, pairs, barred, why=False)
         return Message(joined(line, softened, text), first_buttons(words, row.id)[:-1] + _fix(words, row.id))
     if said.completion is None:
         off = words.say("checkin.off_today") if entry.kind is RowKind.REST else None
         return Message(joined(line, off), _fix(words, row.id))
     tail = words.say("checkin.asked_first") if _asked_first(entry) else None
+    if said.kind is Kind.NERVE and entry.kind is RowKind.SESSION:
+        which, buttons = _which_movement(words, programme, row, barred)
+        return Message(joined(line, _coming(words, entry, follows, when), tail, which), buttons + _fix(words, row.id))
     tight = words.say("checkin.ask_tightness") if said.tightness is None else None
     rows = numbers(f"c:{row.id}:tight", 0) if tight else ()
     return Message(joined(line, _coming(words, entry, follows, when), tail, tight), rows + _fix(words, row.id))
+
+
+def _which_movement(words: Words, programme: Programme, row: LedgerRow, barred: Barred) -> tuple[Markup, Rows]:
+    """In which movement a nerve spoke, as an offer; or what is left out since."""
+    movements = {item.movement.key: item.movement.name for _b, item in items(programme.day(row.day or 1).session)}
+    left_out = [name for key, name in movements.items() if key in barred]
+    if left_out:
+        return words.say("checkin.left_out", names=left_out), ()
+    rows = column(*(Button(name[:ON_PHONE], f"c:{row.id}:bar:{n}") for n, name in enumerate(movements.values())))
+    return words.say("checkin.which_movement"), rows
 
 
 def noted_late(words: Words, row: int, said: CheckIn, *, waiting: bool) -> Message:

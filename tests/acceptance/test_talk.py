@@ -190,6 +190,29 @@ async def test_words_that_may_be_a_warning_sign_are_asked_back(chat: Practice) -
     assert any("Maybe: wrote words that may be a red flag" in text for text in listed), listed
 
 
+async def test_a_nerve_sign_that_is_gone_eases_the_day_and_its_movement_is_left_out(chat: Practice) -> None:
+    client = await Client.joins(chat, "Tingle")
+    await client.tap("Sore, pain or something odd")
+    asked = await client.tap("Numb, tingling or shooting")
+    assert "a nerve speaking" in asked.text
+    where = await client.tap("No")
+    assert "Where is it?" in where.text
+    await client.tap("Where we stretch, left")
+    await client.tap("1")
+    done = await client.tap("All done, no pain")
+    assert "one level lighter, because a nerve spoke" in done.text
+    assert "In which movement was it?" in done.text
+    left = await client.tap(next(label for label, _data in done.buttons if "strap" in label))
+    assert "Left out from now on: Lying hamstring stretch with a strap" in left.text
+    morning = await client.next_morning()
+    if "How is it now?" in morning.text:
+        morning = (await chat.tap(client.number, morning, "Settled"))[-1]
+    assert morning.text.startswith("Day 1:")
+    assert "hamstring stretch with a strap" not in morning.text
+    listed = [m.text for m in await chat.from_bot(COACH) if "morning's list" in m.text]
+    assert any("Tingle: nerve signs, gone" in text for text in listed), listed
+
+
 async def test_a_coach_can_ease_and_the_client_is_told_why(chat: Practice) -> None:
     client = await Client.joins(chat, "Eased")
     await client.tap("All done, no pain")

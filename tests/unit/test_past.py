@@ -127,6 +127,7 @@ def test_the_lightest_version_counts_as_long_as_it_is_not_clean() -> None:
 def test_nerve_signs_that_went_away_are_remembered() -> None:
     signs = row(0, 1, kind=Kind.NERVE, flag=Flag.CLINICIAN, flag_state=FlagState.DENIED)
     assert not past(signs).nerve_before
+    assert not past(signs, Entry(on(1), RowKind.ASKING, morning=Morning.SETTLED)).nerve_before
     assert past(signs, row(1)).nerve_before
 
 

@@ -259,6 +259,7 @@ def upgrade() -> None:
         sa.Column("starts_on", sa.Date(), nullable=True),
         sa.Column("screened", sa.Text(), nullable=True),
         sa.Column("paused", sa.Text(), nullable=True),
+        sa.Column("barred", sa.JSON(), nullable=True),
         sa.Column("created_at", sa.DateTime(timezone=True), nullable=False),
         sa.Column("ended_at", sa.DateTime(timezone=True), nullable=True),
         sa.ForeignKeyConstraint(["coach_id"], ["coach.id"], name=op.f("fk_course_coach_id_coach")),
