@@ -294,7 +294,7 @@ def step(
     return _decided(way, position, looked, done, rest and last.prescribed, _lapse(past, today), overruling)
 
 
-@lru_cache(maxsize=200_000)
+@lru_cache(maxsize=20_000)
 def _decided(
     way: _Way,
     position: Position,
