@@ -232,6 +232,11 @@ class Past:
         if "week-on-week" in entry.voted:
             self._week_fired = entry.on
 
+    @property
+    def had_nerve_signs(self) -> bool:
+        """Whether nerve signs that went away were told of on any of the rows."""
+        return self._nerves > 0
+
     # --- what the rules ask -------------------------------------------------------------------------------------
 
     def lingering(self) -> Lingering:

@@ -20,7 +20,8 @@ from plans.course import Decision
 from plans.dose import items
 from plans.ledger import RowKind
 from plans.measures import MEASURES, compare, plausible
-from plans.rules import Evidence, Verdict, Vote, votes
+from plans.past import Past
+from plans.rules import Evidence, Settings, Verdict, Vote, votes
 from plans.talk import Ask, answered, next_ask
 
 FIRST = {
@@ -118,7 +119,7 @@ async def change(
     if after == before:
         return
     await _write(desk, person, row, before, after)
-    fresh = await _fresh_votes(desk, course, before, after)
+    fresh = await _fresh_votes(desk, course, row, before, after)
     await telling.tell(desk, course, fresh, row=row, said=after, quote=quote)
     await _tell_of_denial(desk, course, row, before, after)
     if after.why is Why.ILL and after.completion is Completion.NONE:
@@ -158,14 +159,20 @@ async def note(desk: Desk, person: Person, row: LedgerRow | None, said: list[tup
         )
 
 
-async def _fresh_votes(desk: Desk, course: Course, before: CheckIn, after: CheckIn) -> list[Vote]:
+async def _fresh_votes(desk: Desk, course: Course, row: LedgerRow, before: CheckIn, after: CheckIn) -> list[Vote]:
     """The votes of this answer that the earlier one did not call for; a mere maybe is asked back first."""
     settings = day.settings_of(await desk.programme(course))
-    earlier = votes(Evidence(before, settings=settings))
-    later = {"unsure-flag", "nerve-signs"} if next_ask(after) is not None else {"unsure-flag"}
-    return [
-        vote for vote in votes(Evidence(after, settings=settings)) if vote not in earlier and vote.rule not in later
-    ]
+    rows = await courses.history(desk.session, course)
+    past = Past.of((entry for r, entry in rows if r.local_date < row.local_date), settings)
+    earlier, now = (_acting_votes(said, settings, past.had_nerve_signs) for said in (before, after))
+    return [vote for vote in now if vote not in earlier]
+
+
+def _acting_votes(said: CheckIn, settings: Settings, nerve_before: bool) -> list[Vote]:
+    """The votes of an answer as far as it goes: what is still asked back has none."""
+    asked_back = {"unsure-flag", "nerve-signs"} if next_ask(said) is not None else {"unsure-flag"}
+    given = votes(Evidence(said, nerve_before=nerve_before, settings=settings))
+    return [vote for vote in given if vote.rule not in asked_back]
 
 
 async def _tell_of_denial(desk: Desk, course: Course, row: LedgerRow, before: CheckIn, after: CheckIn) -> None:

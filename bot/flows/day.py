@@ -19,7 +19,7 @@ from plans.course import Decision, Overruling
 from plans.ledger import Entry, Question, RowKind
 from plans.pace import Pace, pace_of
 from plans.programme import Programme
-from plans.rules import Settings, Verdict
+from plans.rules import Settings, Tell, Verdict
 from plans.talk import is_begun, next_ask
 
 SEEN_IN_THE_MORNING = frozenset({"morning-after", "lapse", "sore-too-long", "sore-noted", "week-on-week", "stuck"})
@@ -316,7 +316,8 @@ async def _decide(desk: Desk, course: Course, programme: Programme, past: list[E
 
 async def _tell_of_making(desk: Desk, course: Course, past: list[Entry], row: LedgerRow, decision: Decision) -> None:
     """What the coach hears of when a row is made: the list's votes, the morning's news, an answer that stays away."""
-    fresh = [vote for vote in decision.votes if vote.rule in SEEN_IN_THE_MORNING]
+    waits = decision.kind is RowKind.WAITING
+    fresh = [v for v in decision.votes if v.rule in SEEN_IN_THE_MORNING or (waits and v.tell is Tell.NOW)]
     await telling.tell(desk, course, fresh, row=row)
     if decision.question is Question.FLAG:
         await telling.tell_of(desk, course, cause="unsure-flag", at_once=True, row=row, facts={"flag": "unsure"})

@@ -211,6 +211,16 @@ async def test_a_nerve_sign_that_is_gone_eases_the_day_and_its_movement_is_left_
     assert "hamstring stretch with a strap" not in morning.text
     listed = [m.text for m in await chat.from_bot(COACH) if "morning's list" in m.text]
     assert any("Tingle: nerve signs, gone" in text for text in listed), listed
+    client.day = morning
+    await client.tap("Sore, pain or something odd")
+    await client.tap("Numb, tingling or shooting")
+    await client.tap("No")
+    await client.tap("Where we stretch, left")
+    await client.tap("1")
+    caution = (await chat.from_bot(client.number))[-1]
+    assert caution.text.startswith("Stop stretching"), "a second time is no longer harmless"
+    alerts = [m.text for m in await chat.from_bot(COACH)]
+    assert any("Tingle" in text and "nerve signs" in text and "until you let" in text for text in alerts[-3:]), alerts
 
 
 async def test_a_coach_can_ease_and_the_client_is_told_why(chat: Practice) -> None:
