@@ -82,7 +82,12 @@ def test_light_work_at_the_beginning_is_a_warm_up() -> None:
 
 def test_only_the_declared_muscles_are_judged() -> None:
     neck = "movement: neck-side-bend, hold: 5, side: each"
-    assert judged(day(ITEM, neck) * 5, head=HEAD.replace("equipment: [mat]", "equipment: [mat, chair]")).findings == ()
+    assert (
+        judged(
+            day(ITEM, neck) * 5, head=HEAD.replace("equipment: [mat]", "equipment: [mat, chair, rolled towel]")
+        ).findings
+        == ()
+    )
 
 
 def test_each_declared_muscle_needs_its_own_two_days() -> None:
