@@ -27,9 +27,6 @@ CONNECTIONS = 8
 CLASHES_BORNE = 10
 """A transaction that loses against others is run again at most so often. Our own choice."""
 
-IDLE_SECONDS = 15
-"""A process that stops in the middle of a transaction keeps its locks no longer than this. Our own choice: longer than
-any use case waits for anything but the database, and others have taken its work over by then."""
 POOL_SECONDS = 30.0
 CONNECT_SECONDS = 10.0
 
@@ -37,19 +34,15 @@ log = logging.getLogger(__name__)
 
 
 @asynccontextmanager
-async def writing(
-    address: URL, *, connections: int = CONNECTIONS, idle_seconds: int | None = None
-) -> AsyncIterator[AsyncEngine]:
-    """An engine whose transactions change the database; one that is left open longer is undone (0: never)."""
-    idle = IDLE_SECONDS if idle_seconds is None else idle_seconds
-    settings = {"timezone": "UTC", "idle_in_transaction_session_timeout": f"{idle * 1000}"}
+async def writing(address: URL, *, connections: int = CONNECTIONS) -> AsyncIterator[AsyncEngine]:
+    """An engine whose transactions change the database."""
     engine = create_async_engine(
         address,
         pool_size=connections,
         max_overflow=0,
         pool_timeout=POOL_SECONDS,
         hide_parameters=True,
-        connect_args={"timeout": CONNECT_SECONDS, "server_settings": settings},
+        connect_args={"timeout": CONNECT_SECONDS, "server_settings": {"timezone": "UTC"}},
     )
     try:
         yield engine
@@ -60,7 +53,7 @@ async def writing(
 @asynccontextmanager
 async def reading(address: URL) -> AsyncIterator[AsyncEngine]:
     """An engine whose transactions see one moment of the database and cannot change it."""
-    async with writing(address, idle_seconds=0) as engine:
+    async with writing(address) as engine:
         yield engine.execution_options(isolation_level="REPEATABLE READ", postgresql_readonly=True)
 
 
