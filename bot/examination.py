@@ -82,6 +82,7 @@ async def _database(settings: Settings) -> AsyncIterator[Finding]:
         async with engine.opened(settings.database_url) as database:
             yield _engine(database.version)
             async with database.reading() as session:
+                yield _commits(await engine.forgetful(session))
                 yield _counts("messages out", await outbox.counts(session), ("unknown",))
                 yield _counts("updates in", await inbox.counts(session), ("failed",))
     except (SQLAlchemyError, OSError) as error:
@@ -95,6 +96,13 @@ def _engine(found: str) -> Finding:
     old = name == "SQLite" and tuple(int(part) for part in number.split(".")) < SAFE_SQLITE
     hint = ", older than 3.51.3: a rare race at checkpoints is known; one writer avoids it" if old else ""
     return Finding("engine", True, found + hint)
+
+
+def _commits(off: list[str]) -> Finding:
+    if not off:
+        return Finding("commits", True, "what is confirmed is on disk")
+    found = f"{', '.join(off)} off: after a crash messages may leave a second time and answers be lost"
+    return Finding("commits", False, found, f"set {', '.join(off)} to on in the server's configuration")
 
 
 def _counts(thing: str, counts: dict[str, int], odd: tuple[str, ...]) -> Finding:

@@ -143,6 +143,17 @@ async def version_of(connection: AsyncConnection) -> str:
     return f"PostgreSQL {str(found).split()[0]}"
 
 
+async def forgetful(session: AsyncSession) -> list[str]:
+    """The server's settings with which it may lose a commit that it has confirmed, as "fsync"; an SQLite file has none.
+
+    With a lost mark a message can leave a second time (PostgreSQL's documentation, chapter 19.5).
+    """
+    if session.get_bind().dialect.name == "sqlite":
+        return []
+    names = ("fsync", "full_page_writes", "synchronous_commit")
+    return [name for name in names if await session.scalar(text(f"SHOW {name}")) == "off"]
+
+
 async def answers(url: str) -> None:
     """Returns when the database answers once. Raises what `db.trouble.passing` knows while it is away."""
     if not is_file(address_of(url)):

@@ -5,7 +5,7 @@ from __future__ import annotations
 import asyncio
 import logging
 from collections.abc import AsyncIterator
-from contextlib import asynccontextmanager, suppress
+from contextlib import asynccontextmanager
 from typing import Any, TypeVar
 
 from sqlalchemy import text
@@ -27,6 +27,9 @@ CONNECTIONS = 8
 CLASHES_BORNE = 10
 """A transaction that loses against others is run again at most so often. Our own choice."""
 
+IDLE_SECONDS = 15
+"""A process that stops in the middle of a transaction keeps its locks no longer than this. Our own choice: longer than
+any use case waits for anything but the database, and others have taken its work over by then."""
 POOL_SECONDS = 30.0
 CONNECT_SECONDS = 10.0
 
@@ -34,15 +37,19 @@ log = logging.getLogger(__name__)
 
 
 @asynccontextmanager
-async def writing(address: URL, *, connections: int = CONNECTIONS) -> AsyncIterator[AsyncEngine]:
-    """An engine whose transactions change the database."""
+async def writing(
+    address: URL, *, connections: int = CONNECTIONS, idle_seconds: int | None = None
+) -> AsyncIterator[AsyncEngine]:
+    """An engine whose transactions change the database; one that is left open longer is undone (0: never)."""
+    idle = IDLE_SECONDS if idle_seconds is None else idle_seconds
+    settings = {"timezone": "UTC", "idle_in_transaction_session_timeout": f"{idle * 1000}"}
     engine = create_async_engine(
         address,
         pool_size=connections,
         max_overflow=0,
         pool_timeout=POOL_SECONDS,
         hide_parameters=True,
-        connect_args={"timeout": CONNECT_SECONDS, "server_settings": {"timezone": "UTC"}},
+        connect_args={"timeout": CONNECT_SECONDS, "server_settings": settings},
     )
     try:
         yield engine
@@ -53,7 +60,7 @@ async def writing(address: URL, *, connections: int = CONNECTIONS) -> AsyncItera
 @asynccontextmanager
 async def reading(address: URL) -> AsyncIterator[AsyncEngine]:
     """An engine whose transactions see one moment of the database and cannot change it."""
-    async with writing(address) as engine:
+    async with writing(address, idle_seconds=0) as engine:
         yield engine.execution_options(isolation_level="REPEATABLE READ", postgresql_readonly=True)
 
 
@@ -156,8 +163,9 @@ class Listener:
         """Listen no longer."""
         if self._task is not None:
             self._task.cancel()
-            with suppress(asyncio.CancelledError):
-                await self._task
+            await asyncio.wait([self._task])
+            if not self._task.cancelled() and (error := self._task.exception()) is not None:
+                log.info("listener-stopped", extra={"error": type(error).__name__})  # cut off while it connected
 
     async def _listen_on(self, ready: asyncio.Future[None]) -> None:
         await self._once(ready)

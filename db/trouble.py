@@ -20,8 +20,9 @@ CLASHES = frozenset({"40001", "40P01"})
 """SQLSTATE of a transaction that lost against another one and is to be run again: serialization failure, deadlock
 (PostgreSQL's documentation, appendix A)."""
 
-_PASSING_CLASSES = ("08", "53", "57P")
-"""SQLSTATE classes, same source: connection exception, insufficient resources, operator intervention."""
+_PASSING_CLASSES = ("08", "53", "57P", "25P03")
+"""SQLSTATE classes, same source: connection exception, insufficient resources, operator intervention; and the one of a
+transaction that was left open too long."""
 
 _PASSING_IN_SQLITE = ("locked", "disk is full", "disk i/o error", "unable to open")
 

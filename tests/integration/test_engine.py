@@ -15,10 +15,12 @@ from sqlalchemy import insert, text
 from sqlalchemy.exc import IntegrityError
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from db.engine import UnfitDatabase, opened, serving_lock
+from bot.examination import _commits
+from db.engine import UnfitDatabase, forgetful, opened, serving_lock
 from db.schema import Note
 from db.trouble import AlreadyServing
 from tests.integration.fakes import database_in
+from tests.stores import Place
 
 HOLDER = """
 import asyncio, sys
@@ -104,3 +106,10 @@ async def test_an_error_of_the_database_quotes_nothing_that_was_to_be_written(tm
         with pytest.raises(IntegrityError) as broken:
             await database.write(twice)
     assert "knee" not in str(broken.value)
+
+
+async def test_settings_of_a_server_with_which_it_may_forget_are_named(tmp_path: Path, store: Place) -> None:
+    async with database_in(tmp_path) as database, database.reading() as session:
+        found = await forgetful(session)
+    assert found == ([] if store.name == "sqlite" else ["fsync", "full_page_writes"])
+    assert [_commits(found).fine, _commits(["fsync"]).fine] == [store.name == "sqlite", False]

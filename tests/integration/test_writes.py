@@ -218,3 +218,34 @@ async def test_the_clock_that_all_share_is_the_servers(two: tuple[Database, Data
     assert first is not None
     assert second is not None
     assert 0 <= second - first < 5
+
+
+async def test_a_process_that_stops_in_a_transaction_does_not_keep_its_locks(
+    postgres: Server, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """It is undone by the server, and the others go on; its own change fails as trouble that passes."""
+    monkeypatch.setattr("db.postgres.IDLE_SECONDS", 1)
+
+    def setting(value: int, pause: float) -> Job[None]:
+        async def job(session: AsyncSession) -> None:
+            note = await session.get_one(Note, "shared", with_for_update=True, populate_existing=True)
+            await asyncio.sleep(pause)
+            note.value = {"n": value}
+            await session.flush()
+
+        return job
+
+    async with kept_in(Databases(postgres)):
+        url = await here().url(tmp_path)
+        async with opened(url) as stopped, opened(url) as other, asyncio.timeout(10):
+            await stopped.write(noting("shared"))
+            first = asyncio.create_task(stopped.write(setting(1, 2.5)))
+            await asyncio.sleep(0.3)
+            begun = asyncio.get_running_loop().time()
+            await other.write(setting(2, 0))
+            assert asyncio.get_running_loop().time() - begun < 2
+            with pytest.raises(DBAPIError) as caught:
+                await first
+            assert passing(caught.value)
+            async with other.reading() as session:
+                assert await session.scalar(select(Note.value)) == {"n": 2}
