@@ -141,7 +141,7 @@ async def _tap_join(desk: Desk, person: Person, words: list[str]) -> None:
 
 
 async def _tap_screen(desk: Desk, person: Person, words: list[str]) -> None:
-    await joining.screen(desk, person, await _own_course(desk, person, words), _word(words, 1))
+    await joining.screen(desk, person, await _own_course(desk, person, words), _word(words, 1), _word(words, 2))
 
 
 async def _tap_begin(desk: Desk, person: Person, words: list[str]) -> None:
@@ -203,6 +203,10 @@ async def _tap_rule(desk: Desk, person: Person, words: list[str]) -> None:
     await coaching.overrule(desk, person, await _coach(desk, person), _number(words, 0), _word(words, 1))
 
 
+async def _tap_bar(desk: Desk, person: Person, words: list[str]) -> None:
+    await coaching.bar(desk, person, await _coach(desk, person), _number(words, 0), _word(words, 1))
+
+
 async def _tap_go(desk: Desk, person: Person, words: list[str]) -> None:
     await coaching.ask_found_out(desk, person, await _coach(desk, person), _number(words, 0))
 
@@ -227,6 +231,7 @@ TAPS: Mapping[str, Tap] = {
     "invite": _tap_invite,
     "client": _tap_client,
     "rule": _tap_rule,
+    "bar": _tap_bar,
     "go": _tap_go,
     "found": _tap_found,
 }

@@ -11,7 +11,7 @@ from sqlalchemy import exists, select
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from db.schema import Answer, CheckInRow, Course, LedgerRow, MeasureRow, Outbox, Person
-from plans.checkin import CheckIn, Completion, Flag, FlagState, Kind, Morning, Place, Side, Why
+from plans.checkin import Area, CheckIn, Completion, Flag, FlagState, Kind, Morning, Place, Side, Why
 from plans.course import Decision, Position
 from plans.ledger import Entry, RowKind
 
@@ -32,6 +32,7 @@ _TYPES = {
     "completion": Completion,
     "kind": Kind,
     "place": Place,
+    "area": Area,
     "side": Side,
     "why": Why,
     "flag": Flag,

@@ -193,12 +193,12 @@ class Course(Base):
     rests_taken: Mapped[int] = mapped_column(default=0)
     """How many of the rest days that follow the day in hand are already taken."""
     starts_on: Mapped[date | None]
-    screened: Mapped[str | None]
-    """The answer to the joining question about health: none, or something (then the coach's word comes first)."""
+    screened: Mapped[dict[str, str] | None] = mapped_column(JSON)
+    """What was answered about age and health: see `plans.screening`."""
     paused: Mapped[str | None]
     """Why an active course sends nothing for now: ill."""
     barred: Mapped[list[str] | None] = mapped_column(JSON)
-    """Keys of movements that this client is to leave out."""
+    """Keys of movements that this client leaves out."""
     created_at: Mapped[datetime]
     ended_at: Mapped[datetime | None]
 
@@ -223,6 +223,8 @@ class LedgerRow(Base):
     level: Mapped[int]
     prescribed: Mapped[bool] = mapped_column(default=False)
     """A date off that a verdict gave, or a rest day taken before its turn."""
+    lacks: Mapped[list[str] | None] = mapped_column(JSON)
+    """Names of things that the client has not at hand on this date."""
     morning: Mapped[str | None]
     """The answer to this date's morning question: settled, same, worse."""
     decision: Mapped[dict[str, Any] | None]
@@ -243,6 +245,8 @@ class CheckInRow(Base):
     pain: Mapped[int | None]
     kind: Mapped[str | None]
     place: Mapped[str | None]
+    area: Mapped[str | None]
+    """What part of the body hurts when it is elsewhere."""
     side: Mapped[str | None]
     why: Mapped[str | None]
     half: Mapped[bool | None]

@@ -42,6 +42,21 @@ class Place(StrEnum):
     ELSEWHERE = "elsewhere"
 
 
+class Area(StrEnum):
+    """A part of the body that hurts, apart from where the programme works."""
+
+    NECK = "neck"
+    SHOULDER = "shoulder"
+    ARM = "arm"
+    UPPER_BACK = "upper-back"
+    LOWER_BACK = "lower-back"
+    HIP = "hip"
+    THIGH = "thigh"
+    KNEE = "knee"
+    CALF_OR_FOOT = "calf-or-foot"
+    OTHER = "other"
+
+
 class Side(StrEnum):
     """Which side of the body."""
 
@@ -79,14 +94,16 @@ class CheckIn:
     """Everything that a client has said about one day; a field that is None was not said.
 
     `pain` is 0-10, the worst since the last session began, apart from the stretch feeling. `tightness` is 0-10.
-    `half` says of a part whether it was half or more. `sore` are soreness words that are no pain number. `odd` says
-    that the client reported something to be asked about in full: kind, place and number.
+    `area` names where a pain is that is elsewhere. `half` says of a part whether it was half or more. `sore` are
+    soreness words that are no pain number. `odd` says that the client reported something to be asked about in full:
+    kind, place and number.
     """
 
     completion: Completion | None = None
     pain: int | None = None
     kind: Kind | None = None
     place: Place | None = None
+    area: Area | None = None
     side: Side | None = None
     why: Why | None = None
     half: bool | None = None

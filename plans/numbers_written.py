@@ -87,8 +87,10 @@ def _figure(reply: Row, index: int, value: float) -> Figure:
     if _minus(reply, index):
         value, first = -value, index - 1
     link, other = reply.concept(index + 1), _value(reply, index + 2)
-    if other is not None and (link in ("slash", "scale") or reply.units[index + 1].text == "of"):
+    if other is not None and (link in ("slash", "scale") or reply.units[index + 1].text in ("of", "of the")):
         return _of(reply, first, index + 2, value, other)
+    if _value(reply, index + 3) is not None and link in ("counted", "unit") and _says_of(reply, index + 2):
+        return Figure(value, first, index + 3, Form.FRACTION, value)
     whole = _value(reply, index + 3)
     if (
         whole is not None
@@ -99,6 +101,11 @@ def _figure(reply: Row, index: int, value: float) -> Figure:
     if other is not None and link in ("dash", "to", "or", "arrow", "and") and _is_range(reply, index, link):
         return _span(reply, first, index + 2, value, other, link)
     return Figure(value, first, index, Form.OTHER if _unrelated(reply, first, index) else Form.PLAIN, value)
+
+
+def _says_of(reply: Row, index: int) -> bool:
+    """ "1 round out of 2", "2 sets of the 3"; not "3 sets of 10"."""
+    return reply.units[index].text in ("out of", "of the")
 
 
 def _minus(reply: Row, index: int) -> bool:
@@ -134,10 +141,32 @@ def _span(reply: Row, first: int, last: int, value: float, other: float, link: s
     return Figure(other if changed else max(value, other), first, figure_last, form, max(value, other))
 
 
+def _counts_things(reply: Row, first: int, last: int) -> bool:
+    """Whether the number counts what stands after it: "2 men", "8 buckets", "6 baby hats", "two toes", "3 hours later"."""
+    after = reply.units[last + 1 : last + 3]
+    if after and after[0].text.split(" ")[0] in _SPANS:
+        return True
+    if not after or reply.concept(first - 1) in PAINFUL or reply.concept(first - 2) in PAINFUL:
+        return False
+    if after[0].concept == "word" or after[0].concept in BODY:
+        return _is_plural(after[0]) or (len(after) > 1 and after[1].concept == "word" and _is_plural(after[1]))
+    return False
+
+
+_SPANS = words("hours days weeks months years minutes mins")
+_NO_PLURAL = words("always perhaps this thus us yes is was as less plus because thanks course besides afterwards")
+
+
+def _is_plural(unit: Unit) -> bool:
+    last = unit.text.split(" ")[-1]
+    plural = last.endswith("s") and not last.endswith("ss") and len(last) > 3 and last not in _NO_PLURAL
+    return plural or last in ("men", "women", "people", "children", "feet", "teeth")
+
+
 def _unrelated(reply: Row, first: int, last: int) -> bool:
     """Whether a unit, a clock or a counted thing stands around the number."""
     before, after = reply.concept(first - 1), reply.concept(last + 1)
-    if after in ("unit", "counted", "percent", "degree", "clock"):
+    if after in ("unit", "counted", "percent", "degree", "clock") or _counts_things(reply, first, last):
         return True
     if before not in ("before-number", "counted"):
         return False

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from plans.checkin import Kind, Place, Side
+from plans import words_en
+from plans.checkin import Area, Kind, Place, Side
 from plans.numbers_written import BODY
 from plans.reading_numbers import pain_figures, sharp_beside
 from plans.scopes import Said
@@ -74,9 +75,7 @@ def side_in(reply: Said) -> Side | None:
     sides += [(i, side) for i in reply.at("one-side") for side in Side if side in reply.units[i].text.split()]
     if not sides or not (complaining or numbered):
         return None
-    there = [side for i, side in sides if reply.clause[i] in complaining] or [
-        side for i, side in sides if reply.clause[i] in numbered
-    ]
+    there = [side for i, side in sides if reply.clause[i] in complaining | numbered]
     chosen = set(there or [side for _, side in sides])
     return chosen.pop() if len(chosen) == 1 else Side.BOTH
 
@@ -88,6 +87,8 @@ def _is_side(reply: Said, index: int) -> bool:
         return True
     before = reply.units[index - 1] if index else None
     near = {reply.concept(i) for i in (index - 1, index + 1, index + 2)}
+    if reply.concept(index + 1) in ("one", "end", ""):
+        return True
     if {reply.concept(index - 1), reply.concept(index + 1)} <= _ALONE:
         return True
     if {reply.concept(index - 1), reply.concept(index + 1)} & {"number"} and reply.at("pain", "sore"):
@@ -107,6 +108,18 @@ def place_in(reply: Said) -> Place | None:
     if reply.at("elsewhere"):
         return Place.ELSEWHERE
     return Place.HERE if reply.at("here") and reply.at(*_COMPLAINTS) else None
+
+
+def area_in(reply: Said) -> Area | None:
+    """The first part of the body that was named and not denied, as one of the areas."""
+    for index in reply.at(*BODY):
+        for word in reply.units[index].text.split():
+            if word in _AREAS:
+                return _AREAS[word]
+    return None
+
+
+_AREAS = {word: Area(area) for area, line in words_en.AREAS.items() for word in line.split()}
 
 
 def body_in(reply: Said) -> str | None:

@@ -107,7 +107,7 @@ def _vote_of_word(reply: Said, index: int) -> tuple[Completion, int] | None:
     text = reply.units[index].text
     if text == "no" and _stands_alone(reply, index):
         return Completion.NONE, 2
-    if text == "not" and reply.concept(index + 1) in ("", "end") and reply.units[index - 1].text in _HELPERS:
+    if text == "not" and reply.concept(index + 1) in ("", "end", "comma", "because", "but", "so") and reply.units[index - 1].text in _HELPERS:
         return Completion.NONE, 3
     if text == "only" and _only_some(reply, index):
         return Completion.PART, 3
@@ -158,8 +158,11 @@ def _part_vote(reply: Said, index: int, concept: str, denied: bool) -> tuple[Com
     telling = (
         concept == "part" or index == 0 or reply.at("done", "finish", "do", "yes") or reply.concept(index - 1) in _LEADS
     )
-    return (Completion.PART, 3) if telling else None
+    return (Completion.PART, 2 if reply.units[index].text in _WEAK else 3) if telling else None
 
+
+_WEAK = frozenset(("started", "stopped", "only the", "just two", "nothing else", "nothing more"))
+"""Words that say "a part" only where nobody says plainly that all was done."""
 
 _LEADS = words("before-number about pass do hedge comma but no-answer end dash")
 
@@ -193,7 +196,7 @@ def _of_yesterday(reply: Said, index: int) -> bool:
 def _shares(reply: Said) -> Iterator[_Vote]:
     """ "2/3", "4 of 6 exercises", "60 %": a part; "6/6", "100 %": done."""
     for figure, share in _parts_of_a_whole(reply):
-        if 0 < share <= 1 and not reply.at("pain"):
+        if 0 < share <= 1 and not _is_of_pain(reply, figure):
             yield _Vote(figure.first, Completion.DONE if share == 1 else Completion.PART, 3)
 
 
@@ -206,6 +209,13 @@ def _parts_of_a_whole(reply: Said) -> Iterator[tuple[Figure, float]]:
             reply.units[figure.last + 1 : figure.last + 2] and reply.units[figure.last + 1].text == "percent"
         ):
             yield figure, figure.value / 100
+
+
+def _is_of_pain(reply: Said, figure: Figure) -> bool:
+    """Whether a share stands beside a pain and is no share of the session: "pain 3/5"."""
+    if reply.concept(figure.last + 1) in ("counted", "unit") or reply.concept(figure.first - 1) in ("before-number", "do"):
+        return False
+    return any(reply.concept(i) in ("pain", "sore", "tight") for i in range(figure.first - 5, figure.last + 3))
 
 
 def _exceptions(reply: Said) -> Iterator[_Vote]:
@@ -226,6 +236,22 @@ def half_in(reply: Said) -> bool | None:
     return next((share >= 0.5 for _, share in _parts_of_a_whole(reply)), None)
 
 
+def _tells_why(reply: Said) -> bool:
+    """Whether a clause of its own, or what follows "because" or "so", tells of something else than the session."""
+    if reply.at("request"):
+        return False
+    voted = {reply.clause[vote.place] for vote in _votes(reply)}
+    told = [
+        sum(reply.concept(i) in ("word", "someone", "harmless") and reply.units[i].text not in _EMPTY for i in clause)
+        for number, clause in enumerate(reply.clauses)
+        if number not in voted
+    ]
+    return max(told, default=0) >= 2
+
+
+_EMPTY = words("today coach sorry please me him her us they we he she its again rest")
+
+
 def why_in(reply: Said, completion: Completion | None, pain: Pain) -> Why | None:
     """Why it was cut short or left out; None for a session that was done."""
     if completion not in (Completion.PART, Completion.NONE):
@@ -236,7 +262,7 @@ def why_in(reply: Said, completion: Completion | None, pain: Pain) -> Why | None
         (Why.ILL, bool(reply.at("ill", "fever"))),
         (Why.TOO_HARD, bool(reply.at("too-hard"))),
         (Why.TIME, bool(reply.at("time", "time-part"))),
-        (Why.OTHER, bool(reply.at("other-why"))),
+        (Why.OTHER, bool(reply.at("other-why")) or _tells_why(reply)),
     ):
         if said_so:
             return why

@@ -146,7 +146,17 @@ def _is_pain(reply: Said, figure: Figure, earlier: list[Figure]) -> bool:
         )
     if earlier and _turned(reply, earlier[-1], figure):
         return True
+    if _is_a_rating(reply, figure):
+        return True
     return figure.form is Form.SCALE and owner is None and not _praise(reply, figure)
+
+
+def _is_a_rating(reply: Said, figure: Figure) -> bool:
+    """ "It's a 6", "been like a 5 since": a rating in its form, of a pain that was named before."""
+    named = any(index < figure.first for index in reply.at("pain", "severe", "sharp", "dull", "burn", "shoot", "wake"))
+    rated = reply.units[figure.first - 1].text.split(" ")[-1] in ("a", "is", "was", "like") if figure.first else False
+    ends = _ends_bare(reply, figure) or reply.units[figure.last + 1].text in ("since", "at", "when", "on", "in")
+    return named and rated and ends
 
 
 def _ruled_out(reply: Said, figure: Figure) -> bool:
@@ -196,6 +206,8 @@ def _owner_before(reply: Said, figure: Figure) -> str | None:
             strangers += 1
         elif concept in ("end", "question"):
             stops += 1
+        elif concept in ("number", "number-word", "clock"):
+            continue
         elif concept not in _FILLING and reply.units[index].text != "at":
             return body
         if strangers > 2:

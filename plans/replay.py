@@ -6,13 +6,14 @@ from collections.abc import Mapping
 from dataclasses import fields
 from typing import Any
 
-from plans.checkin import CheckIn, Completion, Flag, FlagState, Kind, Morning, Place, Side, Why
+from plans.checkin import Area, CheckIn, Completion, Flag, FlagState, Kind, Morning, Place, Side, Why
 from plans.rules import Evidence, Lingering, Settings, Verdict, Vote, most_cautious, votes
 
 _CHECKIN: dict[str, Any] = {
     "completion": Completion,
     "kind": Kind,
     "place": Place,
+    "area": Area,
     "side": Side,
     "why": Why,
     "flag": Flag,

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from plans.checkin import Completion, Flag, Kind, Morning, Place, Side, Why
-from plans.reading_feel import body_in, is_sharp, kind_in, place_in, side_in, sore_in
+from plans.checkin import Area, Completion, Flag, Kind, Morning, Place, Side, Why
+from plans.reading_feel import area_in, body_in, is_sharp, kind_in, place_in, side_in, sore_in
 from plans.reading_how import completion_in, half_in, why_in
 from plans.reading_numbers import Pain, bare_number, pain_in, tightness_in
 from plans.reading_requests import morning_in, request_in
@@ -26,8 +26,9 @@ class Reply:
     """A reply as read; None means not said. `unsure` means that it would be asked back, about `asked_back`.
 
     `pain` and `tightness` are 0-10. `lasts` is what was said about a nerve sign. `body` is the part of the body that
-    was named, in the client's word. `sign` is the red flag's stable key. `number` is set when the whole text is one
-    number, with or without a unit, in that unit. `error` says why a number was refused.
+    was named, in the client's word; `area` is where a pain is that is elsewhere. `sign` is the red flag's stable key.
+    `number` is set when the whole text is one number, with or without a unit, in that unit. `error` says why a number
+    was refused.
     """
 
     completion: Completion | None = None
@@ -49,6 +50,7 @@ class Reply:
     sign: str | None = None
     lasts: bool | None = None
     body: str | None = None
+    area: Area | None = None
 
     def as_json(self) -> dict[str, str | int | bool | None]:
         """The stable part of a reading, as the command `read-reply --json` prints it."""
@@ -103,6 +105,7 @@ def read_reply(text: str, *, language: str = "en") -> Reply:
         sign=flag.sign if flag else None,
         lasts=flag.lasts if flag else None,
         body=body_in(reply),
+        area=area_in(reply) if place_in(reply) is Place.ELSEWHERE else None,
     )
 
 

@@ -105,10 +105,36 @@ def _in_context(found: list[Unit]) -> list[Unit]:
             found[index] = replace(unit, concept="pass")
         elif unit.text in ("l", "r") and found[index + 1 : index + 2] and found[index + 1].concept in BODY:
             found[index] = replace(unit, concept="left" if unit.text == "l" else "right")
+        elif unit.concept == "someone" or unit.text in _OTHERS:
+            _is_theirs(found, index)
         elif unit.text == "stopped" and _speaks_of(found, index) in _FEELINGS:
             found[index] = replace(unit, concept="gone")
     return found
 
+
+_OTHERS = words("her his their")
+_REPORTS = words("says say said thinks think noticed notices noticing reckons told tells saw asked")
+_THEIR_CLAUSE_ENDS = frozenset(("end", "question", "comma", "but", "because", "so"))
+
+
+def _is_theirs(found: list[Unit], index: int) -> None:
+    """What somebody else has is no sign of the client's: "my dad collapsed with chest pain"; "my wife says I …" is."""
+    for here in range(index + 1, min(index + 12, len(found))):
+        unit = found[here]
+        first = unit.text.split(" ")[0]
+        if unit.concept in _THEIR_CLAUSE_ENDS or first in ("i", "my", "me", "mine", *_REPORTS):
+            return
+        if unit.concept in _SIGNS:
+            found[here] = replace(unit, concept="word")
+
+
+_SIGNS = words(
+    """
+    pain severe sore dull sharp sudden tingle numb no-feel shoot electric burn pop bruise swell no-weight barely-walk
+    gives-way weak droop speech vision stroke heart-attack press breathless puffed faint palpitations racing dizzy fever
+    weight-loss throb ill chest calf thigh heart
+    """
+)
 
 _FEELINGS = words("pain sore dull tingle numb electric shoot burn dizzy throb swell")
 
@@ -148,7 +174,8 @@ def _cover(found: tuple[Unit, ...], start: int, negated: list[bool], doubtful: l
     if reached is None:
         return
     _mark(found, start + 1, reached, negated)
-    _cover_list(found, reached + 1, negated, doubtful)
+    if found[reached].concept not in ("do", "do-all", "done", "finish", "time", "none"):
+        _cover_list(found, reached + 1, negated, doubtful)
 
 
 def _closes(found: tuple[Unit, ...], index: int) -> bool:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from enum import StrEnum
 
-from plans.checkin import CheckIn, Completion, Flag, FlagState, Kind, Place, Side, Why
+from plans.checkin import Area, CheckIn, Completion, Flag, FlagState, Kind, Place, Side, Why
 from plans.redflags import FlagFound
 from plans.replies import Reply
 
@@ -21,6 +21,7 @@ class Ask(StrEnum):
     WHY = "why"
     KIND = "kind"
     PLACE = "place"
+    AREA = "area"
     PAIN = "pain"
 
 
@@ -40,6 +41,8 @@ def next_ask(said: CheckIn) -> Ask | None:
         return Ask.KIND
     if said.odd and said.place is None:
         return Ask.PLACE
+    if said.odd and said.place is Place.ELSEWHERE and said.area is None:
+        return Ask.AREA
     begun = said.odd or said.completion in (Completion.DONE, Completion.PART)
     return Ask.PAIN if begun and said.pain is None else None
 
@@ -64,7 +67,9 @@ def answered(said: CheckIn, ask: Ask, value: str) -> CheckIn:
         return replace(said, why=why, odd=said.odd or why is Why.PAIN)
     if ask is Ask.PLACE:
         place, _, side = value.partition("-")
-        return replace(said, place=Place(place), side=Side(side) if side else None)
+        return replace(said, place=Place(place), side=Side(side) if side else None, area=None)
+    if ask is Ask.AREA:
+        return replace(said, area=Area(value))
     state = FlagState.CONFIRMED if value == "yes" else FlagState.DENIED
     return replace(said, flag_state=state)
 
@@ -93,7 +98,7 @@ def merged(said: CheckIn, reply: Reply, flag: FlagFound | None) -> CheckIn:
     """
     new = {
         name: value
-        for name in ("completion", "pain", "kind", "place", "side", "why", "half", "tightness")
+        for name in ("completion", "pain", "kind", "place", "area", "side", "why", "half", "tightness")
         if (value := getattr(reply, name)) is not None
     }
     changed = replace(said, **new, sore=said.sore or reply.sore)

@@ -16,6 +16,7 @@ LONGEST = 4096
 
 _TAG = re.compile(r"</?[a-z][^<>]{0,200}>")
 _WITHOUT = re.compile(r"\bw/o\b")
+_FIRST = re.compile(r"\b1st\b")
 _HYPHEN = re.compile(r"(?<=[^\W\d_])-(?=[^\W\d_])")
 _PIECE = re.compile(
     r"(?P<clock>\d{1,2}[:h]\d{2}(?!\d))"
@@ -64,7 +65,7 @@ def normalise(text: str) -> str:
     """
     plain = unicodedata.normalize("NFKC", html.unescape(text[:LONGEST])).casefold()
     plain = _TAG.sub(" ", plain.translate(_SAME))
-    return " ".join(_HYPHEN.sub(" ", _WITHOUT.sub("without", plain)).split())
+    return " ".join(_HYPHEN.sub(" ", _FIRST.sub("first", _WITHOUT.sub("without", plain))).split())
 
 
 def units(text: str) -> list[Unit]:

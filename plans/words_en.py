@@ -103,6 +103,19 @@ sharper sharply helped helper
 """
 """Ordinary words that look like the words above and must stay what they are."""
 
+AREAS = {
+    "neck": "neck throat",
+    "shoulder": "shoulder shoulders collarbone clavicle trap traps rotator",
+    "arm": "arm arms forearm forearms elbow elbows wrist wrists hand hands finger fingers thumb biceps triceps",
+    "upper-back": "chest ribcage rib ribs sternum breastbone scapula blade",
+    "lower-back": "back lumbar spine sacrum tailbone coccyx flank waist",
+    "hip": "hip hips groin glute glutes buttock buttocks pelvis piriformis psoas",
+    "thigh": "thigh thighs hamstring hamstrings quad quads adductor adductors",
+    "knee": "knee knees kneecap",
+    "calf-or-foot": "calf calves shin shins ankle ankles foot feet heel heels toe toes achilles sole soles arch",
+}
+"""The words of each area of the body."""
+
 PHRASES = {
     # --- small words -----------------------------------------------------------------------------------------------
     "neg": (

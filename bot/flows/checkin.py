@@ -7,7 +7,7 @@ from dataclasses import fields, replace
 
 from sqlalchemy import select
 
-from bot.flows import day, showing, telling
+from bot.flows import bodies, day, showing, telling
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words.message import Message
@@ -18,6 +18,7 @@ from plans import course as way
 from plans.checkin import CheckIn, Completion, FlagState, Kind, Morning, Why
 from plans.course import Decision
 from plans.dose import items
+from plans.fitting import things
 from plans.ledger import RowKind
 from plans.measures import MEASURES, compare, plausible
 from plans.past import Past
@@ -38,8 +39,8 @@ async def tap(desk: Desk, person: Person, row_id: int, action: str, value: str) 
     if action == "fix":
         await _fix(desk, person, course, row, before)
         return ""
-    if action == "bar":
-        await _bar(desk, person, course, row, value)
+    if action in ("bar", "lacks"):
+        await (_bar if action == "bar" else _lacks)(desk, person, course, row, value)
         return ""
     try:
         after = _after_tap(before, action, value)
@@ -58,6 +59,22 @@ async def _bar(desk: Desk, person: Person, course: Course, row: LedgerRow, value
         raise NotAllowed("checkin.not_yours")
     course.barred = sorted({*(course.barred or ()), keys[int(value)]})
     await note(desk, person, row, [("barred", keys[int(value)])])
+    await _show_again(desk, person, course, row)
+
+
+async def _lacks(desk: Desk, person: Person, course: Course, row: LedgerRow, value: str) -> None:
+    """A thing that is not at hand today. Raises NotAllowed for another number."""
+    programme = await desk.programme(course)
+    needed = things(programme.day(row.day)) if row.day is not None and row.kind == RowKind.SESSION else ()
+    if not value.isdecimal() or int(value) >= len(needed):
+        raise NotAllowed("checkin.not_yours")
+    await do_without(desk, person, course, row, needed[int(value)].name)
+
+
+async def do_without(desk: Desk, person: Person, course: Course, row: LedgerRow, thing: str) -> None:
+    """Changes today's session so that it needs no such thing."""
+    row.lacks = sorted({*(row.lacks or ()), thing})
+    await note(desk, person, row, [("lacks", thing)])
     await _show_again(desk, person, course, row)
 
 
@@ -163,15 +180,16 @@ async def _fresh_votes(desk: Desk, course: Course, row: LedgerRow, before: Check
     """The votes of this answer that the earlier one did not call for; a mere maybe is asked back first."""
     settings = day.settings_of(await desk.programme(course))
     rows = await courses.history(desk.session, course)
-    past = Past.of((entry for r, entry in rows if r.local_date < row.local_date), settings)
-    earlier, now = (_acting_votes(said, settings, past.had_nerve_signs) for said in (before, after))
+    usual = bodies.usual_of(course)
+    past = Past.of((entry for r, entry in rows if r.local_date < row.local_date), settings, usual)
+    earlier, now = (_acting_votes(said, settings, past.had_nerve_signs, usual) for said in (before, after))
     return [vote for vote in now if vote not in earlier]
 
 
-def _acting_votes(said: CheckIn, settings: Settings, nerve_before: bool) -> list[Vote]:
+def _acting_votes(said: CheckIn, settings: Settings, nerve_before: bool, usual: int) -> list[Vote]:
     """The votes of an answer as far as it goes: what is still asked back has none."""
     asked_back = {"unsure-flag", "nerve-signs"} if next_ask(said) is not None else {"unsure-flag"}
-    given = votes(Evidence(said, nerve_before=nerve_before, settings=settings))
+    given = votes(Evidence(said, nerve_before=nerve_before, usual=usual, settings=settings))
     return [vote for vote in given if vote.rule not in asked_back]
 
 
@@ -233,8 +251,8 @@ async def _soften(desk: Desk, course: Course, row: LedgerRow, before: CheckIn, a
         return
     settings = day.settings_of(await desk.programme(course))
     position = courses.position_of(course)
-    now = way.soften_today(after, position, settings)
-    earlier = way.soften_today(before, position, settings)
+    now = way.soften_today(after, position, settings, bodies.usual_of(course))
+    earlier = way.soften_today(before, position, settings, bodies.usual_of(course))
     if now is None or now.kind is RowKind.WAITING or (earlier and earlier.verdict == now.verdict):
         return
     courses.fill_row(row, course, now._replace(day=row.day))

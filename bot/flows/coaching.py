@@ -13,7 +13,7 @@ from bot.flows import showing, telling
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words.facts import facts
-from bot.words.message import Button, Message, Rows, column
+from bot.words.message import ON_PHONE, Button, Message, Rows, column
 from db import alerts, courses, links, programmes
 from db.courses import CourseState
 from db.schema import Coach, Course, LedgerRow, Overrule, Person, ProgrammeVersion
@@ -23,6 +23,7 @@ from plans.checkin import CheckIn, Flag
 from plans.ledger import Entry, RowKind
 from plans.programme import Programme
 from plans.reading import ProgrammeErrors, read_programme
+from plans.screening import Step
 
 SHOWN = 12
 """Problems or findings in one message; the rest is counted."""
@@ -270,6 +271,7 @@ def _actions(desk: Desk, person: Person, course: Course) -> Rows:
                 Button(_("Repeat the day"), f"rule:{course.id}:repeat"),
                 Button(_("Ease the day"), f"rule:{course.id}:ease"),
             ),
+            (Button(_("Leave a movement out"), f"bar:{course.id}:list"),),
         )
     return ()
 
@@ -292,6 +294,38 @@ async def _note_overrule(desk: Desk, course: Course, what: str, note: str | None
     await desk.session.flush()
 
 
+async def bar(desk: Desk, person: Person, coach: Coach, course_id: int, value: str) -> None:
+    """Leaves a movement out of everything that a client gets, or brings it back; with "list" shows which there are.
+
+    Raises NotAllowed for another number.
+    """
+    course = await own_course(desk, coach, course_id)
+    client = await desk.session.get_one(Person, course.person_id)
+    programme = await desk.programme(course)
+    names = {item.movement.key: item.movement.name for day in programme.days for _b, item in dose.items(day.session)}
+    barred = set(course.barred or ())
+    if value != "list":
+        if not value.isdecimal() or int(value) >= len(names):
+            raise NotAllowed("checkin.not_yours")
+        barred ^= {list(names)[int(value)]}
+        course.barred = sorted(barred)
+        left_out = [name for key, name in names.items() if key in barred]
+        await desk.say(
+            client, Message(desk.words(client).say("coach.barred_client", coach=person.label, names=left_out))
+        )
+    number = min(course.day, len(programme.days))
+    here = {item.movement.key for _b, item in dose.items(programme.day(number).session)} | barred
+    _ = desk.words(person).gettext
+    buttons = [
+        Button(f"{_('Bring back') if key in barred else _('Leave out')}: {name}"[:ON_PHONE], f"bar:{course.id}:{n}")
+        for n, (key, name) in enumerate(names.items())
+        if key in here
+    ]
+    left_out = [name for key, name in names.items() if key in barred]
+    text = desk.words(person).say("coach.barred", label=client.label, day=number, names=left_out)
+    await desk.say(person, Message(text, column(*buttons)))
+
+
 async def ask_found_out(desk: Desk, person: Person, coach: Coach, course_id: int) -> None:
     """Before a waiting client goes on, the coach says what was found out."""
     course = await own_course(desk, coach, course_id)
@@ -311,10 +345,13 @@ async def ask_found_out(desk: Desk, person: Person, coach: Coach, course_id: int
 
 
 async def _is_grave(desk: Desk, course: Course) -> bool:
-    """Whether an emergency or same-day sign stands behind the waiting."""
+    """Whether an emergency or same-day sign, or a symptom told at joining, stands behind the waiting."""
     opened = await alerts.open_of(desk.session, course)
     levels = {str(alert.facts.get("flag")) for alert in opened}
     causes = {alert.cause for alert in opened}
+    told = {step for alert in opened for step in str(alert.facts.get("waits", "")).split()}
+    if told & {Step.CHEST, Step.BREATH, Step.FAINT}:
+        return True
     return bool(levels & {Flag.EMERGENCY, Flag.SAME_DAY} or causes & {"strain-like", "severe"})
 
 

@@ -6,7 +6,7 @@ from datetime import date, timedelta
 
 from sqlalchemy import select
 
-from bot.flows import showing, telling, times
+from bot.flows import bodies, showing, telling, times
 from bot.flows.desk import Desk
 from bot.words.message import Message
 from db import courses, due
@@ -240,15 +240,16 @@ async def message_of(desk: Desk, person: Person, course: Course, row: LedgerRow)
     if course.paused is not None and next_ask(said) is None:
         return showing.paused(words, course.id, row.id)
     if row.kind == RowKind.ASKING:
-        return showing.question(words, upto)
+        return showing.question(words, upto, bodies.usual_of(course))
     programme = await desk.programme(course)
     if is_begun(said):
         follows = await ahead(desk, course, programme, [entry for _row, entry in pairs], row.local_date)
         when = pace_on(programme, course, row.local_date).next_training(row.local_date)
-        return showing.noted(words, programme, upto, follows, when, waiting=waiting, barred=course.barred or ())
+        fit, usual = bodies.fit_of(course, row, upto), bodies.usual_of(course)
+        return showing.noted(words, programme, upto, follows, when, waiting=waiting, fit=fit, usual=usual)
     if row.kind in (RowKind.WAITING, RowKind.AWAY):
         return showing.noted_late(words, row.id, said, waiting=waiting)
-    return showing.day(words, programme, upto, course.barred or ())
+    return showing.day(words, programme, upto, bodies.fit_of(course, row, upto))
 
 
 async def ahead(desk: Desk, course: Course, programme: Programme, past: list[Entry], day: date) -> Decision:
@@ -260,6 +261,7 @@ async def ahead(desk: Desk, course: Course, programme: Programme, past: list[Ent
         past,
         pace_on(programme, course, day).next_training(day),
         settings=settings_of(programme),
+        usual=bodies.usual_of(course),
         pace=pace_on(programme, course, day),
         overruling=_as_overruling(overruling, await courses.last_answer_id(desk.session, course)),
         ask=False,
@@ -304,6 +306,7 @@ async def _decide(desk: Desk, course: Course, programme: Programme, past: list[E
         past,
         day,
         settings=settings_of(programme),
+        usual=bodies.usual_of(course),
         pace=pace_on(programme, course, day),
         overruling=overruling,
     )
@@ -323,6 +326,11 @@ async def _tell_of_making(desk: Desk, course: Course, past: list[Entry], row: Le
         await telling.tell_of(desk, course, cause="unsure-flag", at_once=True, row=row, facts={"flag": "unsure"})
     elif decision.kind is RowKind.ASKING and past and past[-1].kind is RowKind.ASKING:
         await telling.tell_of(desk, course, cause="no-answer", at_once=False, row=row)
+    if decision.kind is RowKind.SESSION:
+        pairs = await courses.history(desk.session, course)
+        programme = await desk.programme(course)
+        if showing.handed_out(programme, row, bodies.fit_of(course, row, pairs)).session is None:
+            await telling.tell_of(desk, course, cause="nothing-left", at_once=False, row=row)
     unmeasured = [e for e in past[-2:] if e.kind is RowKind.MEASURE and not e.recorded]
     if decision.reason == "not-measured" and len(unmeasured) == 2:
         await telling.tell_of(desk, course, cause="not-measured", at_once=False, row=row)

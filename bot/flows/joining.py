@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from datetime import date, time, timedelta
 
-from bot.flows import day, places, telling, times
+from bot.flows import day, health, places, telling, times
 from bot.flows.desk import TERMS, Desk
 from bot.words.message import Button, Message, column
 from db import courses, due, links, people
 from db.courses import CourseState
 from db.schema import Coach, Course, Invite, Person
 from plans import dose, localtime
+from plans.screening import next_step, screened
 
 MORNINGS = ("06:00", "06:30", "07:00", "07:30", "08:00", "09:00")
 
@@ -70,12 +71,8 @@ async def ask_next(desk: Desk, person: Person, course: Course) -> None:
         return
     if not await people.has_agreed(desk.session, person, TERMS) or course.invite_id is not None:
         await desk.say(person, await _agreement(desk, person, course))
-    elif course.screened is None:
-        buttons = column(
-            Button(_("None of these"), f"screen:{course.id}:none"),
-            Button(_("Something of this"), f"screen:{course.id}:something"),
-        )
-        await desk.say(person, Message(words.say("joining.screening"), buttons))
+    elif (step := next_step(course.screened or {})) is not None:
+        await desk.say(person, health.question(desk, person, course, step))
     elif person.zone is None:
         await desk.say(person, Message(words.say("joining.zone")))
     elif person.morning is None:
@@ -104,7 +101,7 @@ async def _agreement(desk: Desk, person: Person, course: Course) -> Message:
     )
     _ = words.gettext
     buttons = column(
-        Button(_("I am 18 or over, and I agree"), f"join:{course.id}:agree"),
+        Button(_("I agree"), f"join:{course.id}:agree"),
         Button(_("No, thank you"), f"join:{course.id}:no"),
     )
     return Message(text, buttons)
@@ -135,10 +132,18 @@ async def agree(desk: Desk, person: Person, course: Course, value: str) -> None:
     await ask_next(desk, person, course)
 
 
-async def screen(desk: Desk, person: Person, course: Course, value: str) -> None:
-    """The answer to the health question."""
-    if course.state == CourseState.JOINING and course.screened is None:
-        course.screened = "none" if value == "none" else "something"
+async def screen(desk: Desk, person: Person, course: Course, step: str, value: str) -> None:
+    """One answer about age or health, at joining or when health has changed. Raises NotAllowed for a strange one."""
+    if course.state not in (CourseState.JOINING, CourseState.WAITING):
+        return
+    if not await health.answer(desk, course, step, value):
+        return
+    if course.state == CourseState.WAITING:
+        await health.ask_on(desk, person, course)
+    elif screened(course.screened or {}).too_young:
+        await desk.session.delete(course)
+        await desk.say(person, Message(desk.words(person).say("health.too_young")))
+    else:
         await ask_next(desk, person, course)
 
 
@@ -209,7 +214,9 @@ async def _after_setting(desk: Desk, person: Person) -> None:
 
 async def begin(desk: Desk, person: Person, course: Course, value: str) -> None:
     """Begins today or tomorrow; after "something of this" the coach's word comes first."""
-    if course.state != CourseState.JOINING or course.screened is None or None in (person.zone, person.morning):
+    if course.state != CourseState.JOINING or None in (person.zone, person.morning):
+        return
+    if next_step(course.screened or {}) is not None:
         return
     words = desk.words(person)
     today = times.today(person, desk.now)
@@ -220,9 +227,9 @@ async def begin(desk: Desk, person: Person, course: Course, value: str) -> None:
     coach = await telling.coach_person(desk, course)
     text = desk.words(coach).say("coach.joined", label=person.label, title=programme.title)
     await desk.say(coach, Message(text))
-    if course.screened == "something":
+    await health.tell_coach(desk, course)
+    if screened(course.screened or {}).waits:
         course.state = CourseState.WAITING
-        await telling.tell_of(desk, course, cause="screening", at_once=True, waits=True)
         await desk.say(person, Message(words.say("joining.waits", coach=coach.label)))
     elif at_once:
         await day.make(desk, person, course, today, by_itself=False)

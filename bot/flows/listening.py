@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from bot.flows import checkin, coaching, day, joining, leaving, showing, telling
+from bot.flows import bodies, checkin, coaching, day, health, joining, leaving, showing, telling
 from bot.flows.desk import Desk
 from bot.words.message import Message
 from db import courses, people
@@ -15,6 +15,7 @@ from plans.ledger import Question, RowKind
 from plans.questions import open_question
 from plans.redflags import find_flag
 from plans.replies import Reply, read_reply
+from plans.screening import next_step
 from plans.talk import Ask, merged, next_ask
 
 WELL = re.compile(r"\b(well|fit|fine|healthy) again\b", re.IGNORECASE)
@@ -59,12 +60,18 @@ async def _answers_own_question(desk: Desk, person: Person, text: str) -> bool:
 async def _while_joining(desk: Desk, person: Person, course: Course, text: str) -> None:
     if read_reply(text, language=person.language).request == "stop":
         await leaving.ask(desk, person)
-    elif course.invite_id is None and course.screened is not None and person.zone is None:
+    elif not _is_past_health(course):
+        await joining.ask_next(desk, person, course)
+    elif person.zone is None:
         await joining.type_zone(desk, person, text)
-    elif course.invite_id is None and course.screened is not None and person.morning is None:
+    elif person.morning is None:
         await joining.type_morning(desk, person, text)
     else:
         await joining.ask_next(desk, person, course)
+
+
+def _is_past_health(course: Course) -> bool:
+    return course.invite_id is None and next_step(course.screened or {}) is None
 
 
 async def _client_says(desk: Desk, person: Person, course: Course, text: str) -> None:
@@ -103,6 +110,8 @@ async def _is_a_plain_request(desk: Desk, person: Person, course: Course, reply:
     elif reply.request == "change-time":
         person.asking = "morning"
         await desk.say(person, joining.morning_question(desk, person))
+    elif reply.request == "health-changed" and course.state in (CourseState.ACTIVE, CourseState.WAITING):
+        await health.has_changed(desk, person, course, text)
     elif reply.request == "thanks":
         await desk.say(person, Message(words.say("checkin.welcome")))
     elif reply.request is not None and reply.red_flag is None and reply.completion is None:
@@ -171,7 +180,7 @@ async def _asks_how_now(desk: Desk, course: Course, newest: LedgerRow, reply: Re
     if newest.kind != RowKind.ASKING or reply.red_flag is not None:
         return False
     entries = [entry for _row, entry in await courses.history(desk.session, course)]
-    return open_question(entries, asked_on=newest.local_date) is Question.MORNING
+    return open_question(entries, asked_on=newest.local_date, usual=bodies.usual_of(course)) is Question.MORNING
 
 
 async def _not_read(desk: Desk, person: Person, course: Course, text: str) -> None:

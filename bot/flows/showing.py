@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection, Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from datetime import date
 
 from markupsafe import Markup
@@ -12,11 +12,10 @@ from bot.words.doses import headline, link_words, session_lines
 from bot.words.facts import facts
 from bot.words.message import ON_PHONE, Button, Message, Rows, column, joined
 from db.schema import LedgerRow
-from plans import easing
-from plans.barring import without
-from plans.checkin import CheckIn, Flag, Kind
+from plans.checkin import Area, CheckIn, Flag, Kind, Place
 from plans.course import Decision
 from plans.dose import items
+from plans.fitting import Fit, fitted, stands, things
 from plans.ledger import Entry, Question, RowKind
 from plans.measures import MEASURES
 from plans.pace import pace_of
@@ -25,13 +24,12 @@ from plans.questions import open_question
 from plans.rules import Verdict
 from plans.talk import Ask, next_ask
 
-Barred = Collection[str]
-"""Keys of movements that a client leaves out."""
+NO_FIT = Fit()
 Pairs = Sequence[tuple[LedgerRow, Entry]]
 """A course's rows, oldest first, each beside what the rules see of it; the last is the one to show."""
 
 
-def day(words: Words, programme: Programme, pairs: Pairs, barred: Barred = ()) -> Message:
+def day(words: Words, programme: Programme, pairs: Pairs, fit: Fit = NO_FIT) -> Message:
     """A day that is handed out: what to do, why when it is not simply the next day, and the buttons."""
     row, entry = pairs[-1]
     missing = _still_missing(words, pairs)
@@ -40,10 +38,11 @@ def day(words: Words, programme: Programme, pairs: Pairs, barred: Barred = ()) -
         return Message(words.say("day.off", when=f"{when:%A}"), _odd_button(words, row.id))
     if entry.kind is RowKind.REST:
         return Message(_rest(words, programme, pairs), _odd_button(words, row.id))
-    text = _session(words, programme, pairs, barred)
+    text = _session(words, programme, pairs, fit)
     if entry.kind is RowKind.MEASURE:
         return Message(text, _odd_button(words, row.id))
-    return Message(joined(text, missing.text), first_buttons(words, row.id) + missing.rows)
+    rows = first_buttons(words, row.id) + _without_buttons(words, programme, row, fit) + missing.rows
+    return Message(joined(text, missing.text), rows)
 
 
 def preview(words: Words, programme: Programme, number: int, *, level: int = 0) -> Message:
@@ -54,17 +53,24 @@ def preview(words: Words, programme: Programme, number: int, *, level: int = 0) 
     return day(words, programme, [(row, Entry(date.min, kind, day=number, level=level))])
 
 
-def handed_out(programme: Programme, row: LedgerRow, barred: Barred) -> Day:
-    """The day of a row as its client gets it: eased, and without what they leave out. Raises ValueError without one."""
+def handed_out(programme: Programme, row: LedgerRow, fit: Fit) -> Day:
+    """The day of a row as its client gets it: eased, and as it fits them. Raises ValueError for a row without one."""
     if row.day is None:
         raise ValueError(f"ledger row {row.id} of kind {row.kind} has no day")
-    floor, catalogue = easing.hold_floor(programme.ages), programme.catalogue()
-    return without(easing.eased(programme.day(row.day), row.level, catalogue, hold_floor=floor), barred, catalogue)
+    return fitted(programme.day(row.day), row.level, fit, programme.catalogue(), programme.ages)
 
 
-def _session(words: Words, programme: Programme, pairs: Pairs, barred: Barred, *, why: bool = True) -> Markup:
+def area_that_hurts(pairs: Pairs) -> Area | None:
+    """Where a client's newest answer says that it hurts, when that is not where the programme works."""
+    said = next((entry.checkin for _row, entry in reversed(pairs) if entry.checkin != CheckIn()), CheckIn())
+    return said.area if said.place is Place.ELSEWHERE and said.pain != 0 else None
+
+
+def _session(words: Words, programme: Programme, pairs: Pairs, fit: Fit, *, why: bool = True) -> Markup:
     row, entry = pairs[-1]
-    day = handed_out(programme, row, barred)
+    day = handed_out(programme, row, fit)
+    planned = programme.day(row.day or 1)
+    nothing = day.session is None and planned.session is not None
     test = day.measure
     measure = MEASURES[test.measure] if test else None
     told = None
@@ -78,10 +84,55 @@ def _session(words: Words, programme: Programme, pairs: Pairs, barred: Barred, *
         level=row.level if day.session else 0,
         caution=words.say("day.caution"),
         special=day.caution,
+        support=fit.older and stands(day),
+        spared=None if fit.spares in (None, Area.OTHER) else area_words(fit.spares, words),
+        lacks=fit.lacks,
+        nothing=nothing,
         measure=told,
         text=day.text,
         link=link_words(day, gettext=words.gettext),
     )
+
+
+def _without_buttons(words: Words, programme: Programme, row: LedgerRow, fit: Fit) -> Rows:
+    """What can be said of things that are not at hand today, one button each."""
+    wanted = things(handed_out(programme, row, fit))
+    everything = things(programme.day(row.day or 1))
+    label = words.gettext("No {thing} here today")
+    numbered = [(everything.index(thing), thing) for thing in wanted if thing in everything]
+    return column(
+        *(Button(label.format(thing=thing.name)[:ON_PHONE], f"c:{row.id}:lacks:{n}") for n, thing in numbered[:MOST])
+    )
+
+
+MOST = 2
+"""Buttons for things that are not at hand."""
+
+
+def area_words(area: Area | None, words: Words) -> str:
+    """An area of the body as people name it."""
+    return _areas(words).get(area or Area.OTHER, "")
+
+
+def _areas(words: Words) -> dict[Area, str]:
+    _ = words.gettext
+    return {
+        Area.NECK: _("neck"),
+        Area.SHOULDER: _("shoulder"),
+        Area.ARM: _("arm, wrist or hand"),
+        Area.UPPER_BACK: _("upper back or chest"),
+        Area.LOWER_BACK: _("lower back"),
+        Area.HIP: _("hip or groin"),
+        Area.THIGH: _("thigh"),
+        Area.KNEE: _("knee"),
+        Area.CALF_OR_FOOT: _("calf, ankle or foot"),
+        Area.OTHER: _("another place"),
+    }
+
+
+def _ask_area(words: Words, row: int) -> tuple[Markup, Rows]:
+    buttons = [Button(name, f"c:{row}:area:{area}") for area, name in _areas(words).items()]
+    return words.say("checkin.ask_area"), tuple(tuple(buttons[n : n + 2]) for n in range(0, len(buttons), 2))
 
 
 def _rest(words: Words, programme: Programme, pairs: Pairs) -> Markup:
@@ -124,10 +175,10 @@ def _still_missing(words: Words, pairs: Pairs) -> Message:
     return Message(words.say("day.pain_still_missing"), numbers(f"c:{source.id}:pain", 0))
 
 
-def question(words: Words, pairs: Pairs) -> Message:
+def question(words: Words, pairs: Pairs, usual: int = 0) -> Message:
     """A morning's question, asked before anything is handed out."""
     row, _entry = pairs[-1]
-    asked = open_question([entry for _r, entry in pairs], asked_on=row.local_date)
+    asked = open_question([entry for _r, entry in pairs], asked_on=row.local_date, usual=usual)
     source, said = source_of(pairs)
     if asked is Question.FLAG:
         return Message(*_flag_question(words, source.id, said))
@@ -161,7 +212,8 @@ def noted(
     when: date,
     *,
     waiting: bool,
-    barred: Barred = (),
+    fit: Fit = NO_FIT,
+    usual: int = 0,
 ) -> Message:
     """What was noted of a row, the next question or what follows `when` and why, and a way to correct it."""
     row, entry = pairs[-1]
@@ -175,24 +227,24 @@ def noted(
         return Message(joined(line, words.say("checkin.held")))
     if said.completion is None and entry.kind is RowKind.SESSION:
         softened = words.say("checkin.softened") if row.level else None
-        text = _session(words, programme, pairs, barred, why=False)
+        text = _session(words, programme, pairs, fit, why=False)
         return Message(joined(line, softened, text), first_buttons(words, row.id)[:-1] + _fix(words, row.id))
     if said.completion is None:
         off = words.say("checkin.off_today") if entry.kind is RowKind.REST else None
         return Message(joined(line, off), _fix(words, row.id))
-    tail = words.say("checkin.asked_first") if _asked_first(entry) else None
+    tail = words.say("checkin.asked_first") if open_question([entry], usual=usual) is not None else None
     if said.kind is Kind.NERVE and entry.kind is RowKind.SESSION:
-        which, buttons = _which_movement(words, programme, row, barred)
+        which, buttons = _which_movement(words, programme, row, fit)
         return Message(joined(line, _coming(words, entry, follows, when), tail, which), buttons + _fix(words, row.id))
     tight = words.say("checkin.ask_tightness") if said.tightness is None else None
     rows = numbers(f"c:{row.id}:tight", 0) if tight else ()
     return Message(joined(line, _coming(words, entry, follows, when), tail, tight), rows + _fix(words, row.id))
 
 
-def _which_movement(words: Words, programme: Programme, row: LedgerRow, barred: Barred) -> tuple[Markup, Rows]:
+def _which_movement(words: Words, programme: Programme, row: LedgerRow, fit: Fit) -> tuple[Markup, Rows]:
     """In which movement a nerve spoke, as an offer; or what is left out since."""
     movements = {item.movement.key: item.movement.name for _b, item in items(programme.day(row.day or 1).session)}
-    left_out = [name for key, name in movements.items() if key in barred]
+    left_out = [name for key, name in movements.items() if key in fit.barred]
     if left_out:
         return words.say("checkin.left_out", names=left_out), ()
     rows = column(*(Button(name[:ON_PHONE], f"c:{row.id}:bar:{n}") for n, name in enumerate(movements.values())))
@@ -213,10 +265,6 @@ def paused(words: Words, course: int, row: int | None = None) -> Message:
     """What somebody who is ill sees until they say that they are well again; `row` can still be corrected."""
     button = Button(words.gettext("Well again"), f"well:{course}")
     return Message(words.say("day.paused"), ((button,), *(_fix(words, row) if row is not None else ())))
-
-
-def _asked_first(entry: Entry) -> bool:
-    return open_question([entry]) is not None
 
 
 def _coming(words: Words, entry: Entry, follows: Decision, when: date) -> Markup:
@@ -330,6 +378,7 @@ _ASKS: dict[Ask, Callable[[Words, int], tuple[Markup, Rows]]] = {
     Ask.WHY: _ask_why,
     Ask.KIND: _ask_kind,
     Ask.PLACE: _ask_place,
+    Ask.AREA: _ask_area,
 }
 
 

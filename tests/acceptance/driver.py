@@ -108,6 +108,13 @@ class Practice:
         await self.settled()
         return await self.from_bot(chat, after=before)
 
+    async def screened(self, chat: int, offer: Said, *, age: str = "18 to 64", usual: int = 0) -> list[Said]:
+        """Agrees to what an invitation says and answers every question about health with the plainest answer."""
+        said = [offer]
+        for label in ("I agree", age, "None of these", "None of these", "Yes", str(usual)):
+            said = await self.tap(chat, said[-1], label)
+        return said
+
     async def again(self, chat: int, said: Said) -> Said:
         """A message as it stands now."""
         return next(m for m in await self.messages(chat) if m.id == said.id)

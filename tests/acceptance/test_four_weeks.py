@@ -96,8 +96,7 @@ class Play:
 
     async def _join(self, name: str, chat: int, token: str) -> None:
         (offer,) = await self.chat.say(chat, f"/start {token}", first_name=name.capitalize())
-        (health,) = await self.chat.tap(chat, offer, "I am 18 or over, and I agree")
-        await self.chat.tap(chat, health, "None of these")
+        await self.chat.screened(chat, offer)
         (times,) = await self.chat.say(chat, "Lisbon")
         (begin,) = await self.chat.tap(chat, times, "07:00")
         await self.chat.tap(chat, begin, "Begin today")

@@ -45,8 +45,7 @@ class Client:
         token = re.search(r"start=([\w-]+)", link.text)
         assert token is not None
         offer = (await chat.say(number, f"/start {token[1]}", first_name=name))[-1]
-        health = (await chat.tap(number, offer, "I am 18 or over, and I agree"))[-1]
-        await chat.tap(number, health, "None of these")
+        await chat.screened(number, offer)
         asked = (await chat.messages(number))[-1]
         if "Which city" in asked.text:
             times = (await chat.say(number, "Lisbon"))[-1]
@@ -116,7 +115,7 @@ async def test_pain_before_the_session_brings_the_lighter_version_in_the_same_me
 
 async def test_pain_of_six_before_the_session_makes_a_day_off_and_tells_the_coach(chat: Practice) -> None:
     client = await Client.joins(chat, "Offday")
-    for label in ("Sore, pain or something odd", "Something else", "Somewhere else", "6"):
+    for label in ("Sore, pain or something odd", "Something else", "Somewhere else", "knee", "6"):
         said = await client.tap(label)
     assert "no session today" in said.text
     assert any("Offday needs a look" in m.text and "pain 6" in m.text for m in await chat.from_bot(COACH))
@@ -289,13 +288,15 @@ async def test_something_on_the_health_list_waits_for_the_coach(chat: Practice) 
     token = re.search(r"start=([\w-]+)", link.text)
     assert token is not None
     offer = (await chat.say(number, f"/start {token[1]}", first_name="Careful"))[-1]
-    health = (await chat.tap(number, offer, "I am 18 or over, and I agree"))[-1]
-    await chat.tap(number, health, "Something of this")
+    said = [offer]
+    for label in ("I agree", "65 or over", "None of these", "Something", "No", "Yes", *["No"] * 5, "Yes", "0"):
+        said = await chat.tap(number, said[-1], label)
     times = (await chat.say(number, "New York"))[-1]
     begin = (await chat.tap(number, times, "08:00"))[-1]
     waits = (await chat.tap(number, begin, "Begin today"))[-1]
     assert "looks at this first" in waits.text
     alert = next(m for m in await chat.from_bot(COACH) if "Careful needs a look" in m.text)
+    assert "the health questions: replaced joint" in alert.text
     asked = (await chat.tap(COACH, alert, "Let go on"))[-1]
     await chat.tap(COACH, asked, "Spoke with them, fine to go on")
     await chat.post("clock", days=1)

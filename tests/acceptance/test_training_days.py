@@ -25,8 +25,7 @@ async def joins(chat: Practice, text: str) -> Said:
     token = re.search(r"start=([\w-]+)", link.text)
     assert token is not None
     offer = (await chat.say(CLIENT, f"/start {token[1]}", first_name="Weekday"))[-1]
-    health = (await chat.tap(CLIENT, offer, "I am 18 or over, and I agree"))[-1]
-    city = (await chat.tap(CLIENT, health, "None of these"))[-1]
+    city = (await chat.screened(CLIENT, offer))[-1]
     assert "Which city" in city.text
     times = (await chat.say(CLIENT, "Lisbon"))[-1]
     begin = (await chat.tap(CLIENT, times, "07:00"))[-1]

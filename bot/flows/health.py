@@ -1,0 +1,99 @@
+"""Questions about age and health: before a course begins, and again when somebody says that they have changed."""
+
+from __future__ import annotations
+
+from bot.flows import showing, telling
+from bot.flows.desk import Desk
+from bot.flows.rights import NotAllowed
+from bot.words.message import Button, Message, column
+from db import courses
+from db.courses import CourseState
+from db.schema import Course, Person
+from plans.checkin import CheckIn
+from plans.ledger import RowKind
+from plans.screening import (
+    ADULT,
+    HEALTH,
+    LISTS,
+    NO,
+    NONE,
+    OLDER,
+    SOMETHING,
+    YES,
+    YOUNG,
+    Step,
+    answered,
+    next_step,
+    screened,
+)
+
+
+def question(desk: Desk, person: Person, course: Course, step: Step) -> Message:
+    """One question of the screening and its answers."""
+    words = desk.words(person)
+    _ = words.gettext
+    prefix = f"screen:{course.id}:{step}"
+    text = words.say("health.question", step=str(step))
+    if step is Step.USUAL:
+        return Message(text, showing.numbers(prefix, 0))
+    if step is Step.AGE:
+        ages = ((_("18 to 64"), ADULT), (_("65 or over"), OLDER), (_("Under 18"), YOUNG))
+        return Message(text, column(*(Button(label, f"{prefix}:{value}") for label, value in ages)))
+    if step in LISTS:
+        none, something = (
+            Button(_("None of these"), f"{prefix}:{NONE}"),
+            Button(_("Something"), f"{prefix}:{SOMETHING}"),
+        )
+        return Message(text, column(none, something))
+    return Message(text, ((Button(_("Yes"), f"{prefix}:{YES}"), Button(_("No"), f"{prefix}:{NO}")),))
+
+
+async def answer(desk: Desk, course: Course, step: str, value: str) -> bool:
+    """Keeps one answer; False when the question is not the one that is open. Raises NotAllowed for a strange one."""
+    said = course.screened or {}
+    if next_step(said) != step:
+        return False
+    try:
+        course.screened = answered(said, step, value)
+    except ValueError as error:
+        raise NotAllowed("checkin.not_yours") from error
+    return True
+
+
+async def has_changed(desk: Desk, person: Person, course: Course, text: str) -> None:
+    """A pregnancy, an operation, a diagnosis: the course waits for the coach, the health questions are asked again."""
+    course.screened = {step: said for step, said in (course.screened or {}).items() if step not in HEALTH}
+    course.state = CourseState.WAITING
+    newest = await courses.last_row(desk.session, course)
+    open_still = newest is not None and newest.kind in (RowKind.SESSION, RowKind.ASKING)
+    if newest is not None and open_still and await courses.said_of(desk.session, newest) == CheckIn():
+        newest.kind = RowKind.WAITING
+    await telling.tell_of(desk, course, cause="health-changed", at_once=True, row=newest, quote=text, waits=True)
+    await desk.say(person, Message(desk.words(person).say("health.changed")))
+    await ask_on(desk, person, course)
+
+
+async def ask_on(desk: Desk, person: Person, course: Course) -> None:
+    """Asks a waiting client the next question; after the last the coach has the answers."""
+    step = next_step(course.screened or {})
+    if step is not None:
+        await desk.say(person, question(desk, person, course, step))
+        return
+    await tell_coach(desk, course)
+    coach = await telling.coach_person(desk, course)
+    await desk.say(person, Message(desk.words(person).say("joining.waits", coach=coach.label)))
+
+
+async def tell_coach(desk: Desk, course: Course) -> None:
+    """What was answered with yes: at once where the coach's word comes first, else with the morning list."""
+    found = screened(course.screened or {})
+    if found.waits or course.state == CourseState.WAITING:
+        facts: dict[str, int | float | str | bool] = {"waits": " ".join(found.waits), "usual": _usual(course)}
+        await telling.tell_of(desk, course, cause="screening", at_once=True, facts=facts, waits=True)
+    if found.noted:
+        facts = {"noted": " ".join(found.noted)}
+        await telling.tell_of(desk, course, cause="screening-noted", at_once=False, facts=facts)
+
+
+def _usual(course: Course) -> int:
+    return int((course.screened or {}).get(Step.USUAL, 0))

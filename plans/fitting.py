@@ -1,0 +1,134 @@
+"""A day as one client's body and home allow it: eased, and without what does not fit them just now.
+
+In the place of a movement that does not fit comes the nearest easier neighbour that does, for very loose joints also a
+control movement for the same muscles; where there is none it is left out.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Collection, Iterator, Mapping
+from dataclasses import dataclass, replace
+
+from plans import easing
+from plans.areas import loads
+from plans.cautions import Caution
+from plans.checkin import Area
+from plans.equipment import EVERYWHERE, Thing
+from plans.movements import Movement, MovementKind, easier_than
+from plans.programme import Block, Day, Item, Span
+
+SOFT = ("mat", "cushion")
+"""Things for which a carpet or a folded blanket will always do."""
+
+
+@dataclass(frozen=True, slots=True)
+class Fit:
+    """What one client's day must allow for.
+
+    `barred` are keys of movements that are left out from now on; `older` is 65 and over; `loose` is known
+    hypermobility; `spares` is an area that hurts just now though the programme does not work there; `lacks` are names
+    of things that are not at hand today.
+    """
+
+    barred: Collection[str] = ()
+    older: bool = False
+    loose: bool = False
+    spares: Area | None = None
+    lacks: Collection[str] = ()
+
+    def suits(self, movement: Movement) -> bool:
+        """Whether a movement can stay."""
+        if movement.key in self.barred or (self.loose and Caution.LOOSE_JOINTS in movement.cautions):
+            return False
+        if self.spares is not None and loads(movement, self.spares):
+            return False
+        return not any(thing.name in self.lacks for thing in movement.equipment)
+
+
+def fitted(day: Day, level: int, fit: Fit, movements: Mapping[str, Movement], ages: Span | None = None) -> Day:
+    """The day at an ease level (0-2) as `fit` allows it; `ages` are those that the programme is written for.
+
+    What a coach wrote about a movement that goes goes with it, its load too. A session of which nothing remains
+    becomes none. Raises ValueError for another level.
+    """
+    floor = easing.OLDER_HOLD_FLOOR if fit.older else easing.hold_floor(ages)
+    eased = easing.eased(day, level, movements, hold_floor=floor)
+    if eased.session is None:
+        return eased
+    blocks = [block for old in eased.session.blocks if (block := _block(old, fit, movements)).items]
+    if tuple(blocks) == eased.session.blocks:
+        return eased
+    return replace(eased, session=replace(eased.session, blocks=tuple(blocks)) if blocks else None)
+
+
+def _block(block: Block, fit: Fit, movements: Mapping[str, Movement]) -> Block:
+    items = (_item(item, fit, movements) for item in block.items)
+    return replace(block, items=tuple(item for item in items if item is not None))
+
+
+def _item(item: Item, fit: Fit, movements: Mapping[str, Movement]) -> Item | None:
+    if item.meanwhile is not None and not fit.suits(item.meanwhile):
+        item = replace(item, meanwhile=None)
+    if fit.suits(item.movement):
+        return item
+    found = next(
+        (other for other in _instead(item.movement, fit, movements) if _takes(other, item) and fit.suits(other)), None
+    )
+    if found is None:
+        return None
+    return replace(
+        item,
+        movement=found,
+        meanwhile=None,
+        cue=None,
+        stop=None,
+        variation=None,
+        stance=None,
+        grip=None,
+        link=None,
+        load=None,
+        build_up=None,
+    )
+
+
+def _takes(movement: Movement, item: Item) -> bool:
+    """Whether a movement can be done in the doses of an item: sides are counted the same way."""
+    return movement.sides is item.movement.sides
+
+
+def _instead(movement: Movement, fit: Fit, movements: Mapping[str, Movement]) -> Iterator[Movement]:
+    for key in easier_than(movement.key, movements):
+        yield movements[key]
+    if fit.loose:
+        for other in movements.values():
+            if other.kind is MovementKind.CONTROL and set(other.main) & set(movement.main):
+                yield other
+
+
+def things(day: Day) -> tuple[Thing, ...]:
+    """What a day's session needs that not every home has, each once, in the order of the session."""
+    found: dict[str, Thing] = {}
+    for block in day.session.blocks if day.session else ():
+        for item in block.items:
+            for thing in item.movement.equipment:
+                if thing.name not in (*EVERYWHERE, *SOFT) and not set(thing.instead) & set(EVERYWHERE):
+                    found.setdefault(thing.name, thing)
+    return tuple(found.values())
+
+
+def stands(day: Day) -> bool:
+    """Whether a session has a standing movement, for which older people keep a hand on something firm."""
+    return any(
+        Caution.ONE_LEG_BALANCE in item.movement.cautions or _is_standing(item.movement)
+        for block in (day.session.blocks if day.session else ())
+        for item in block.items
+    )
+
+
+_STAND = re.compile(r"\bStand\b")
+"""How a standing movement begins in words: "Stand side-on to a wall …"."""
+
+
+def _is_standing(movement: Movement) -> bool:
+    return _STAND.search(movement.how) is not None
