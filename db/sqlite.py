@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import fcntl
 import os
+import sqlite3
+import time
 from collections.abc import AsyncIterator, Iterator
 from contextlib import asynccontextmanager, contextmanager
 from pathlib import Path
@@ -48,7 +50,7 @@ async def _engine(address: URL, *, begin: str, pool: int, read_only: bool = Fals
     def prepare(connection: Any, _record: Any) -> None:
         cursor = connection.cursor()
         for pragma in _pragmas(read_only):
-            cursor.execute(f"PRAGMA {pragma}")
+            _set(cursor, pragma)
         cursor.close()
 
     @event.listens_for(engine.sync_engine, "begin")
@@ -59,6 +61,19 @@ async def _engine(address: URL, *, begin: str, pool: int, read_only: bool = Fals
         yield engine
     finally:
         await engine.dispose()
+
+
+def _set(cursor: Any, pragma: str) -> None:
+    """Sets one pragma. A new file that another process turns to WAL just now is locked, and SQLite does not wait."""
+    until = time.monotonic() + BUSY_MS / 1000
+    while True:
+        try:
+            cursor.execute(f"PRAGMA {pragma}")
+            return
+        except sqlite3.OperationalError as error:
+            if "locked" not in str(error) or time.monotonic() > until:
+                raise
+            time.sleep(0.01)
 
 
 def _pragmas(read_only: bool) -> list[str]:

@@ -78,6 +78,8 @@ def _value(reply: Row, index: int) -> float | None:
 def _one_counts(reply: Row, index: int) -> bool:
     """ "One" is a number only where a number must stand: alone, after "pain", after a comma at the end."""
     before, after = reply.concept(index - 1), reply.concept(index + 1)
+    if after == "counted":
+        return True
     ends = after in ("", "end", "comma", "slash", "scale")
     return before in ("pain", "colon", "scale") or (before in ("", "comma", "dash", "about", "done") and ends)
 
@@ -87,6 +89,8 @@ def _figure(reply: Row, index: int, value: float) -> Figure:
     if _minus(reply, index):
         value, first = -value, index - 1
     link, other = reply.concept(index + 1), _value(reply, index + 2)
+    if other == 10 and link in ("from", "slash", "scale") and value <= other:
+        return _of(reply, first, index + 2, value, other)
     if other is not None and (link in ("slash", "scale") or reply.units[index + 1].text in ("of", "of the")):
         return _of(reply, first, index + 2, value, other)
     if _value(reply, index + 3) is not None and link in ("counted", "unit") and _says_of(reply, index + 2):
@@ -98,14 +102,17 @@ def _figure(reply: Row, index: int, value: float) -> Figure:
         and reply.units[index + 2].text in ("of", "out of")
     ):
         return Figure(value, first, index + 3, Form.FRACTION, value)
+    if other is not None and link == "to" and "scale" in reply.units[index - 1].text:
+        return Figure(value, first, index + 2, Form.OTHER, value)
     if other is not None and link in ("dash", "to", "or", "arrow", "and") and _is_range(reply, index, link):
         return _span(reply, first, index + 2, value, other, link)
     return Figure(value, first, index, Form.OTHER if _unrelated(reply, first, index) else Form.PLAIN, value)
 
 
 def _says_of(reply: Row, index: int) -> bool:
-    """ "1 round out of 2", "2 sets of the 3"; not "3 sets of 10"."""
-    return reply.units[index].text in ("out of", "of the")
+    """ "1 round out of 2", "1 round of 3", "2 sets of the 3"; not "3 sets of 10"."""
+    rounds = reply.units[index - 1].text.startswith("round")
+    return reply.units[index].text in ("out of", "of the") or (rounds and reply.units[index].text == "of")
 
 
 def _minus(reply: Row, index: int) -> bool:
@@ -142,15 +149,16 @@ def _span(reply: Row, first: int, last: int, value: float, other: float, link: s
 
 
 def _counts_things(reply: Row, first: int, last: int) -> bool:
-    """Whether the number counts what stands after it: "2 men", "8 buckets", "6 baby hats", "two toes", "3 hours later"."""
+    """Whether the number counts what stands after it: "2 men", "6 baby hats", "two toes", "3 hours later"."""
     after = reply.units[last + 1 : last + 3]
     if after and after[0].text.split(" ")[0] in _SPANS:
         return True
     if not after or reply.concept(first - 1) in PAINFUL or reply.concept(first - 2) in PAINFUL:
         return False
-    if after[0].concept == "word" or after[0].concept in BODY:
-        return _is_plural(after[0]) or (len(after) > 1 and after[1].concept == "word" and _is_plural(after[1]))
-    return False
+    if (after[0].concept == "word" or after[0].concept in BODY) and _is_plural(after[0]):
+        return True
+    told = after[0].concept in ("word", "time", "other-why", "harmless", "someone")
+    return told and len(after) > 1 and after[1].concept == "word" and _is_plural(after[1])
 
 
 _SPANS = words("hours days weeks months years minutes mins")

@@ -64,12 +64,15 @@ def _with_pain(reply: Said, concept: str) -> bool:
 def sore_in(reply: Said) -> bool:
     """Whether soreness words were said."""
     over = {reply.clause[i] for i in reply.at("gone", "settled")}
+    if any(reply.negated[i] or reply.units[i].text in ("nothing", "not") for i in range(len(reply.units))):
+        over |= {reply.clause[i] for i in reply.at("yesterday")}
     return any(reply.clause[i] not in over for i in reply.at("sore", "dull"))
 
 
 def side_in(reply: Said) -> Side | None:
     """The side of what is complained of; None without a complaint or a side."""
-    complaining = {reply.clause[i] for i in reply.at(*_COMPLAINTS)}
+    none = {reply.clause[figure.first] for figure in pain_figures(reply) if figure.value == 0}
+    complaining = {reply.clause[i] for i in reply.at(*_COMPLAINTS)} - none
     numbered = {reply.clause[figure.first] for figure in pain_figures(reply) if figure.value > 0}
     sides = [(i, Side(reply.concept(i))) for i in reply.at("left", "right", "both") if _is_side(reply, i)]
     sides += [(i, side) for i in reply.at("one-side") for side in Side if side in reply.units[i].text.split()]
@@ -84,7 +87,8 @@ def _is_side(reply: Said, index: int) -> bool:
     """Left and right beside a part of the body, after "my", or with "side"; not "left early"."""
     unit = reply.units[index]
     if unit.concept == "both" or " " in unit.text:
-        return True
+        counted = reply.concept(index - 1) == "unit" or reply.concept(index + 1) in ("unit", "counted")
+        return not counted
     before = reply.units[index - 1] if index else None
     near = {reply.concept(i) for i in (index - 1, index + 1, index + 2)}
     if reply.concept(index + 1) in ("one", "end", ""):

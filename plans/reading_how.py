@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from typing import NamedTuple
 
 from plans.checkin import Completion, Why
-from plans.numbers_written import Figure, Form
+from plans.numbers_written import WORDS, Figure, Form
 from plans.reading_numbers import Pain
 from plans.scopes import Said
 from plans.wording import words
@@ -64,7 +64,8 @@ def _votes(reply: Said) -> list[_Vote]:
     found: list[_Vote] = []
     for index in range(len(reply.units)):
         read = _vote(reply, index)
-        if read is not None and (read[0] is Completion.DONE or not _in_question(reply, index)):
+        asked = _in_question(reply, index) and not (reply.concept(index) in ("half", "most") and reply.at("hedge"))
+        if read is not None and (read[0] is Completion.DONE or not asked):
             found.append(_Vote(index, *read))
     return [*found, *_shares(reply), *_exceptions(reply)]
 
@@ -107,12 +108,24 @@ def _vote_of_word(reply: Said, index: int) -> tuple[Completion, int] | None:
     text = reply.units[index].text
     if text == "no" and _stands_alone(reply, index):
         return Completion.NONE, 2
-    if text == "not" and reply.concept(index + 1) in ("", "end", "comma", "because", "but", "so") and reply.units[index - 1].text in _HELPERS:
+    if (
+        text == "no"
+        and reply.concept(index + 1) in ("", "end")
+        and reply.concept(index - 1) in ("so", "but", "actually")
+    ):
+        return Completion.NONE, 4
+    if (
+        text == "not"
+        and reply.concept(index + 1) in ("", "end", "comma", "because", "but", "so")
+        and reply.units[index - 1].text in _HELPERS
+    ):
         return Completion.NONE, 3
     if text == "only" and _only_some(reply, index):
         return Completion.PART, 3
     if text.startswith("could not manage"):
         return Completion.PART, 1
+    if text == "did" and _did_the_work(reply, index):
+        return Completion.DONE, 3
     return (Completion.DONE, 1) if text == "did" and _did_something(reply, index) else None
 
 
@@ -125,6 +138,17 @@ def _in_question(reply: Said, index: int) -> bool:
     asking = any(reply.concept(i) == "question" for i in clause) and clause.start != index
     supposing = any(reply.units[i].text in ("if", "what if") for i in clause)
     return asking or supposing or reply.concept(clause.start) == "asks"
+
+
+def _did_the_work(reply: Said, index: int) -> bool:
+    """ "Did your stretches anyway", "did them all": the whole of it, with no share of it named."""
+    for here in range(index + 1, min(index + 5, len(reply.units))):
+        last = reply.units[here].text.split(" ")[-1]
+        if last in ("stretches", "session", "exercises", "routine", "moves", "them", "programme", "workout"):
+            return reply.concept(here + 1) not in ("before-number",) and not reply.at("half", "most", "few")
+        if reply.units[here].text not in ("the", "your", "my", "all", "of", "these", "those", "whole", "full", "every"):
+            return False
+    return False
 
 
 def _did_something(reply: Said, index: int) -> bool:
@@ -173,7 +197,7 @@ def _stands_alone(reply: Said, index: int) -> bool:
     if index == 0:
         speaker = len(reply.units) > 1 and reply.units[1].text.split(" ")[0] in _NEW_THOUGHT
         return speaker or after in _AFTER_NO
-    return after in ("", "end") and reply.concept(index - 1) in ("end", "mark", "face", "because", "but")
+    return after in ("", "end") and reply.concept(index - 1) in ("end", "mark", "face", "because", "but", "yes")
 
 
 _NEW_THOUGHT = words("i my it sorry not because was too")
@@ -196,13 +220,15 @@ def _of_yesterday(reply: Said, index: int) -> bool:
 def _shares(reply: Said) -> Iterator[_Vote]:
     """ "2/3", "4 of 6 exercises", "60 %": a part; "6/6", "100 %": done."""
     for figure, share in _parts_of_a_whole(reply):
-        if 0 < share <= 1 and not _is_of_pain(reply, figure):
-            yield _Vote(figure.first, Completion.DONE if share == 1 else Completion.PART, 3)
+        if 0 <= share <= 1 and not _is_of_pain(reply, figure):
+            whole = Completion.DONE if share == 1 else Completion.NONE if share == 0 else Completion.PART
+            yield _Vote(figure.first, whole, 3)
 
 
 def _parts_of_a_whole(reply: Said) -> Iterator[tuple[Figure, float]]:
     for figure in reply.figures:
-        whole = reply.units[figure.last].value
+        last = reply.units[figure.last]
+        whole = last.value if last.value is not None else WORDS.get(last.text)
         if figure.form is Form.FRACTION and whole:
             yield figure, figure.value / whole
         elif reply.concept(figure.last + 1) == "percent" or (
@@ -213,7 +239,10 @@ def _parts_of_a_whole(reply: Said) -> Iterator[tuple[Figure, float]]:
 
 def _is_of_pain(reply: Said, figure: Figure) -> bool:
     """Whether a share stands beside a pain and is no share of the session: "pain 3/5"."""
-    if reply.concept(figure.last + 1) in ("counted", "unit") or reply.concept(figure.first - 1) in ("before-number", "do"):
+    if reply.concept(figure.last + 1) in ("counted", "unit") or reply.concept(figure.first - 1) in (
+        "before-number",
+        "do",
+    ):
         return False
     return any(reply.concept(i) in ("pain", "sore", "tight") for i in range(figure.first - 5, figure.last + 3))
 

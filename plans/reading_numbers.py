@@ -74,16 +74,28 @@ def pain_in(reply: Said) -> Pain:
     complained = bool(reply.at("pain", "severe")) or sharp_beside(reply)
     if not named:
         return _without_number(reply, complained)
+    zeros = [index for index in _zeros(reply) if index > named[-1].last]
+    if zeros and any(named[-1].last < mark < zeros[-1] for mark in reply.at("correction", "actually")):
+        return Pain(value=0)
     kept = _kept(reply, named)
     wrong = next((figure for figure in kept if not 0 <= figure.value <= 10 or figure.form is Form.FRACTION), None)
     if wrong is not None:
         return Pain(asked=True, error=f"{_spelt(reply, wrong)} is not on the scale from 0 to 10")
+    if any(_zero(reply)) and _contradicts(reply, kept):
+        return Pain(worst=math.ceil(max(figure.value for figure in kept)), asked=True)
     value = math.ceil(max(figure.value for figure in kept))
     worst = max([value, *(math.ceil(figure.worst) for figure in kept if figure.worst <= 10)])
     if any(_denied(reply, figure) for figure in kept) and value > 0:
         return Pain(worst=worst, asked=True)
     alone = len(kept) == 1 and kept[0].form is Form.SCALE and _owner(reply, kept[0]) is None
     return Pain(value, worst, asked=alone and value >= 8)
+
+
+def _contradicts(reply: Said, kept: list[Figure]) -> bool:
+    """ "No pain at all, pain about a 6": both said of pain as such, with no place and no turn between them."""
+    if reply.at("but", "now", "was", "yesterday", "correction", "actually", "left", "right", "gone", "settled"):
+        return False
+    return not reply.at(*BODY) and any(figure.value > 0 and _owner(reply, figure) == "pain" for figure in kept)
 
 
 def sharp_beside(reply: Said) -> bool:
@@ -101,12 +113,17 @@ def _without_number(reply: Said, complained: bool) -> Pain:
 
 
 def _zero(reply: Said) -> Iterator[bool]:
-    """Every "no pain" that says it of pain as such, not of a sharp pain or of the chest."""
+    """A True for every "no pain"."""
+    return (True for _index in _zeros(reply))
+
+
+def _zeros(reply: Said) -> Iterator[int]:
+    """Where "no pain" is said of pain as such, not of a sharp pain or of the chest."""
     for index, unit in enumerate(reply.units):
         if unit.concept == "no-pain" or (
             unit.concept == "pain" and reply.negated[index] and not _narrowed(reply, index)
         ):
-            yield True
+            yield index
 
 
 def _narrowed(reply: Said, index: int) -> bool:
@@ -119,44 +136,80 @@ def _narrowed(reply: Said, index: int) -> bool:
 
 
 def pain_figures(reply: Said) -> list[Figure]:
-    """The numbers that are pains, in order."""
+    """The numbers that are pains, in order; one beside a completion only where no pain is named as such."""
     found: list[Figure] = []
     for figure in reply.figures:
         if figure.form is not Form.OTHER and _is_pain(reply, figure, found):
             found.append(figure)
-    return found
+    named = [figure for figure in found if not _is_beside_completion(reply, figure, found[: found.index(figure)])]
+    return named if named or any(_zero(reply)) else found
 
 
 def _is_pain(reply: Said, figure: Figure, earlier: list[Figure]) -> bool:
     if _ruled_out(reply, figure) and not (earlier and _restated(reply, figure)):
         return False
     owner = _owner(reply, figure)
-    if owner in ("tight", *_NOT_PAIN):
+    if owner in ("tight", *_NOT_PAIN) or (_has_own_word(reply, figure) and (earlier or any(_zero(reply)))):
         return False
-    if owner in PAINFUL:
+    if owner in PAINFUL or _goes_on(reply, figure, earlier) or _is_a_rating(reply, figure):
         return True
     if owner in BODY - {"heart"}:
         return figure.form is not Form.FRACTION and 0 <= figure.value <= 10
     if owner in _COMPLETION:
-        counted = figure.first > 0 and reply.units[figure.first - 1].text == "in"
-        return (
-            figure.form is not Form.FRACTION
-            and not counted
-            and (_ends_bare(reply, figure) or _owner_after(reply, figure) is not None)
-        )
-    if earlier and _turned(reply, earlier[-1], figure):
-        return True
-    if _is_a_rating(reply, figure):
-        return True
+        return _is_beside_completion(reply, figure, earlier)
     return figure.form is Form.SCALE and owner is None and not _praise(reply, figure)
+
+
+def _goes_on(reply: Said, figure: Figure, earlier: list[Figure]) -> bool:
+    """Whether a number carries an earlier pain on: a change, a correction, "3 by the end"."""
+    if not earlier:
+        return False
+    now = _beside(reply, figure, ("now",)) and _ends_bare(reply, figure)
+    return now or _turned(reply, earlier[-1], figure)
+
+
+def _is_beside_completion(reply: Said, figure: Figure, earlier: list[Figure]) -> bool:
+    """Whether a bare number is a pain only because it stands right after a completion: "done, 3"."""
+    owner = _owner(reply, figure)
+    if owner not in _COMPLETION or figure.form is Form.FRACTION or _goes_on(reply, figure, earlier):
+        return False
+    if _is_a_rating(reply, figure) or (figure.first > 0 and _counts_the_work(reply, figure, owner)):
+        return False
+    return _ends_bare(reply, figure) or _owner_after(reply, figure) is not None
+
+
+def _counts_the_work(reply: Said, figure: Figure, owner: str) -> bool:
+    """ "Done in 20", "did all 6", "managed the first three": a number that belongs to the work."""
+    before = reply.units[figure.first - 1]
+    return (
+        before.text == "in"
+        or before.text.endswith((" all", " the"))
+        or (owner in ("part", "half") and before.concept not in ("comma", "end", "dash", "colon", "and", "but"))
+    )
+
+
+def _has_own_word(reply: Said, figure: Figure) -> bool:
+    """ "Grumpiness 9", "ten out of ten weather": a number that belongs to a word of its own."""
+    after, before = reply.concept(figure.last + 1), reply.units[figure.first - 1] if figure.first else None
+    owned = before is not None and before.concept == "word" and before.text.endswith(("ness", "ion", "ity", "ment"))
+    return owned or (figure.form is Form.SCALE and after == "word")
 
 
 def _is_a_rating(reply: Said, figure: Figure) -> bool:
     """ "It's a 6", "been like a 5 since": a rating in its form, of a pain that was named before."""
     named = any(index < figure.first for index in reply.at("pain", "severe", "sharp", "dull", "burn", "shoot", "wake"))
-    rated = reply.units[figure.first - 1].text.split(" ")[-1] in ("a", "is", "was", "like") if figure.first else False
+    rated = reply.units[figure.first - 1].text.split(" ")[-1] in _RATED if figure.first else False
+    alone = all(reply.concept(i) in ("pass", "number", "number-word", "comma") for i in _clause_of(reply, figure))
+    rated = rated or alone
     ends = _ends_bare(reply, figure) or reply.units[figure.last + 1].text in ("since", "at", "when", "on", "in")
     return named and rated and ends
+
+
+_RATED = words("a is was like say about around maybe probably roughly level number just only")
+
+
+def _clause_of(reply: Said, figure: Figure) -> range:
+    return reply.clauses[reply.clause[figure.first]]
 
 
 def _ruled_out(reply: Said, figure: Figure) -> bool:
@@ -176,6 +229,8 @@ def _ends_bare(reply: Said, figure: Figure) -> bool:
 def _turned(reply: Said, earlier: Figure, figure: Figure) -> bool:
     """Whether a number goes on from an earlier pain: "was 5, now 2", "3, sorry, 4", "not 5 but 3"."""
     between = range(earlier.last + 1, figure.first)
+    if _takes_back(reply, earlier, figure) and _ends_bare(reply, figure):
+        return True
     return len(between) <= 5 and any(reply.concept(i) in _TURNS for i in between) and _ends_bare(reply, figure)
 
 
@@ -233,12 +288,32 @@ def _kept(reply: Said, named: list[Figure]) -> list[Figure]:
         return later
     if len(named) > 1 and reply.concept(named[-1].first - 1) == "to" and reply.units[named[-1].first - 1].text != "to":
         return [named[-1]]
+    taken_back = [n for n in range(1, len(named)) if _takes_back(reply, named[n - 1], named[n])]
+    if taken_back:
+        named = named[taken_back[-1] :]
     today = [figure for figure in named if not _beside(reply, figure, ("yesterday",))] or named
     now = [figure for figure in today if _beside(reply, figure, ("now",))]
     was = [figure for figure in today if _beside(reply, figure, ("was", "yesterday"))]
     if now and len(was) + len(now) >= 2 and len(today) > 1:
         return [now[-1]]
-    return today
+    return [figure for figure in today if not _was_before(reply, figure)] or today
+
+
+def _was_before(reply: Said, figure: Figure) -> bool:
+    """ "Before it was 6", "a 7 last week", "5 before": a pain of an earlier time."""
+    ahead = [reply.units[i].text for i in range(max(0, figure.first - 3), figure.first)]
+    after = reply.units[figure.last + 1] if figure.last + 1 < len(reply.units) else None
+    return "before" in ahead or (after is not None and (after.text == "before" or after.concept == "yesterday"))
+
+
+def _takes_back(reply: Said, first: Figure, second: Figure) -> bool:
+    """Whether the words between two pains take the first one back: "six sorry, zero", "a two, no, like a one"."""
+    between = range(first.last + 1, second.first)
+    return len(between) <= 14 and any(
+        reply.concept(i) in ("actually", "correction") or reply.units[i].text in ("no", "wait", "sorry", "wrong")
+        for i in between
+        if not reply.negated[min(i + 1, len(reply.units) - 1)]
+    )
 
 
 def _beside(reply: Said, figure: Figure, concepts: tuple[str, ...]) -> bool:

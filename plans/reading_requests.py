@@ -14,7 +14,8 @@ def request_in(reply: Said) -> str | None:
         if reply.at(concept):
             return concept
     for concept in ("stop", "help"):
-        if reply.at(concept) and len(reply.units) <= 4:
+        plainly = any(len(reply.units[i].text.split()) > 2 or i == 0 for i in reply.at(concept))
+        if reply.at(concept) and (len(reply.units) <= 4 or (concept == "stop" and plainly)):
             return concept
     if _asks(reply):
         return "question"

@@ -6,7 +6,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from plans.checkin import Flag
+from plans.numbers_written import BODY
 from plans.scopes import Said, said
+from plans.wording import words
 
 WINDOW = 7
 """Units between the words of one sign."""
@@ -36,10 +38,11 @@ class _Sign:
     level: Flag
     needs: tuple[frozenset[str], ...]
     sure: bool
+    window: int
 
 
-def _sign(key: str, level: Flag, *needs: str, sure: bool = True) -> _Sign:
-    return _Sign(key, level, tuple(frozenset(need.split()) for need in needs), sure)
+def _sign(key: str, level: Flag, *needs: str, sure: bool = True, window: int = WINDOW) -> _Sign:
+    return _Sign(key, level, tuple(frozenset(need.split()) for need in needs), sure, window)
 
 
 _E, _S, _C = Flag.EMERGENCY, Flag.SAME_DAY, Flag.CLINICIAN
@@ -86,13 +89,14 @@ SIGNS = (
     _sign("weakness", _C, "weak"),
     _sign("dizzy", _C, "dizzy"),
     _sign("night-pain", _C, "wake", "pain dull sore throb"),
+    _sign("night-pain", _C, "night", "pain dull throb", "lasts"),
     _sign("night-pain", _C, "night", "pain dull throb", sure=False),
-    _sign("fever", _C, "fever", "pain dull sore swell"),
-    _sign("weight-loss", _C, "weight-loss", "pain dull sore fever wake night tired"),
+    _sign("fever", _C, "fever", "pain dull sore swell", window=14),
+    _sign("weight-loss", _C, "weight-loss", "pain dull sore fever wake night tired", window=14),
 )
 """Each row: key, level, the word classes that stand near each other in one sentence, and whether that is enough."""
 
-_DOUBT = frozenset(("past", "hypothetical", "hedge", "someone", "pleasant", "almost-none"))
+_DOUBT = frozenset(("past", "hypothetical", "hedge", "pleasant", "almost-none"))
 
 
 def find_flag(text: str) -> FlagFound | None:
@@ -130,7 +134,9 @@ def _members(reply: Said, sign: _Sign, anchor: int) -> list[int] | None:
     members = [anchor]
     for need in sign.needs[1:]:
         near = [
-            i for i in _near(reply, anchor) if reply.concept(i) in need and i not in members and not reply.negated[i]
+            i
+            for i in _near(reply, anchor, sign.window)
+            if reply.concept(i) in need and i not in members and not reply.negated[i]
         ]
         if not near:
             return None
@@ -138,10 +144,10 @@ def _members(reply: Said, sign: _Sign, anchor: int) -> list[int] | None:
     return members
 
 
-def _near(reply: Said, anchor: int) -> Iterator[int]:
+def _near(reply: Said, anchor: int, window: int) -> Iterator[int]:
     """The indexes of the same sentence within the window, not across a "but"."""
     for step in (-1, 1):
-        for index in range(anchor + step, anchor + step * (WINDOW + 1), step):
+        for index in range(anchor + step, anchor + step * (window + 1), step):
             if not 0 <= index < len(reply.units) or reply.sentence[index] != reply.sentence[anchor]:
                 break
             if reply.concept(index) == "but":
@@ -153,14 +159,39 @@ def _flag(reply: Said, sign: _Sign, members: list[int]) -> FlagFound:
     first, last = min(members), max(members)
     span = (reply.units[first].start, reply.units[last].end)
     lasts = _lasts(reply, first)
-    doubted = any(_doubted(reply, index) for index in members)
+    doubted = any(_doubted(reply, index) for index in members) or _is_of_a_thing(reply, sign, first)
     open_still = (sign.key == "nerve" and lasts is not True) or (sign.level is Flag.SAME_DAY and lasts is False)
     sure = sign.sure and not doubted and not open_still
     return FlagFound(sign.level, sign.key, sure, reply.text[span[0] : span[1]], span, lasts, doubted)
 
 
+_OF_THINGS = words("pop swelling gives-way faint vision breath")
+"""Signs whose words are also said of things: a band that snapped, a river that is swollen, a phone that passed out."""
+
+_NO_THINGS = words("i it he she they something and so then suddenly also just")
+
+
+def _is_of_a_thing(reply: Said, sign: _Sign, index: int) -> bool:
+    """Whether the subject is a word that is no part of the body: then it is asked back and not taken for sure."""
+    if sign.key not in _OF_THINGS or any(reply.concept(i) in BODY for i in reply.clauses[reply.clause[index]]):
+        return False
+    before = index - 1
+    while before >= 0 and reply.concept(before) in ("pass", "was") and reply.units[before].text in _VERBS:
+        before -= 1
+    subject = reply.units[before] if 0 <= before < index and reply.clause[before] == reply.clause[index] else None
+    return (
+        subject is not None
+        and subject.concept == "word"
+        and not subject.text.endswith("ly")
+        and subject.text not in _NO_THINGS
+    )
+
+
+_VERBS = words("is was are were has have had got gets")
+
+
 def _lasts(reply: Said, index: int) -> bool | None:
-    here = {reply.concept(i) for i in range(index - 12, index + 13)}
+    here = {reply.concept(i) for i in range(index - 18, index + 19)}
     if "lasts" in here:
         return True
     return False if "gone" in here or "settled" in here else None

@@ -101,6 +101,12 @@ def _in_context(found: list[Unit]) -> list[Unit]:
     for index, unit in enumerate(found):
         if unit.concept == "sharp" and _is_clock_word(found, index):
             found[index] = replace(unit, concept="clock")
+        elif unit.text.startswith("right ") and unit.concept == "harmless" and _is_named(found, index):
+            found[index] = replace(unit, concept="right")
+        elif unit.text == "gone" and _became(found, index):
+            found[index] = replace(unit, concept="pass")
+        elif unit.text == "probably" and index + 1 < len(found) and found[index + 1].concept in _DOINGS:
+            found[index] = replace(unit, concept="hedge")
         elif unit.text == "started" and _begins_to(found, index):
             found[index] = replace(unit, concept="pass")
         elif unit.text in ("l", "r") and found[index + 1 : index + 2] and found[index + 1].concept in BODY:
@@ -139,10 +145,29 @@ _SIGNS = words(
 _FEELINGS = words("pain sore dull tingle numb electric shoot burn dizzy throb swell")
 
 
+def _became(found: list[Unit], index: int) -> bool:
+    """ "Gone all puffy", "gone numb": it became so, and is not over."""
+    after = [unit.concept for unit in found[index + 1 : index + 3]]
+    return any(concept in _SIGNS for concept in after)
+
+
+_DOINGS = words("done finish do part half most")
+
+
+def _is_named(found: list[Unit], index: int) -> bool:
+    """ "On the right when I hung": a side, though "right when" is no side elsewhere."""
+    return index > 0 and found[index - 1].text.split(" ")[-1] in ("the", "my")
+
+
 def _begins_to(found: list[Unit], index: int) -> bool:
     """ "Started to hurt", "started at 7": the verb says nothing of how much was done."""
     after = found[index + 1] if index + 1 < len(found) else None
-    return after is not None and (after.text in ("to", "at", "feeling", "getting") or after.concept in _FEELINGS)
+    if index and found[index - 1].text in ("we", "it", "pain", "which", "that"):
+        return True
+    if after is None:
+        return False
+    small = ("to", "at", "feeling", "getting", "on", "when", "since", "as", "after", "while", "during", "around")
+    return after.text.split(" ")[0] in small or after.concept in _FEELINGS | {"yesterday", "now", "lasts", "word"}
 
 
 def _is_clock_word(found: list[Unit], index: int) -> bool:
@@ -189,7 +214,7 @@ def _cover_back(found: tuple[Unit, ...], start: int, negated: list[bool]) -> Non
         if found[index].concept == "comma":
             return
         index -= 1
-    stops = _CLAUSE_ENDS | {"and", "done", "finish", "do", "part", "half", "yes", "number"}
+    stops = _CLAUSE_ENDS | {"mark", "face", "ill", "and", "done", "finish", "do", "part", "half", "yes", "number"}
     while index >= 0 and found[index].concept not in stops:
         negated[index] = True
         index -= 1
@@ -235,7 +260,9 @@ def _cover_list(found: tuple[Unit, ...], index: int, negated: list[bool], doubtf
         if concept in ("comma", "and"):
             if not _or_follows(found, index):
                 reached = _first_concept(found, index + 1)
-                if reached is not None:
+                said_of_signs = found[index - 1].concept in _SIGNS | BODY
+                more = index + 1 < len(found) and found[index + 1].text in ("more", "only", "just")
+                if reached is not None and said_of_signs and not more:
                     doubtful[reached] = True
                 return
         elif concept not in _LINKS and not _still_same_phrase(found, index):

@@ -16,6 +16,17 @@ LONGEST = 4096
 
 _TAG = re.compile(r"</?[a-z][^<>]{0,200}>")
 _WITHOUT = re.compile(r"\bw/o\b")
+_HALF = re.compile(r"\b(\d|one|two|three|four|five|six|seven|eight|nine)(?: and a half| 1/2|½)(?! hours?| an)")
+_SHORT = re.compile(r"\b(l8r|l8er|gr8|2day|2moro|2nite|2night|b4|m8)\b")
+_SHORT_FOR = {"l8r": "later", "l8er": "later", "gr8": "great", "2day": "today", "2moro": "tomorrow"} | {
+    "2nite": "tonight",
+    "2night": "tonight",
+    "b4": "before",
+    "m8": "mate",
+}
+_ISH = re.compile(r"(?<=\d)ish\b")
+_DIGITS = {"one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9}
+_MINUS = re.compile(r"\bminus (?=\d)")
 _FIRST = re.compile(r"\b1st\b")
 _HYPHEN = re.compile(r"(?<=[^\W\d_])-(?=[^\W\d_])")
 _PIECE = re.compile(
@@ -64,8 +75,15 @@ def normalise(text: str) -> str:
     "didn't hurt"
     """
     plain = unicodedata.normalize("NFKC", html.unescape(text[:LONGEST])).casefold()
-    plain = _TAG.sub(" ", plain.translate(_SAME))
+    plain = _ISH.sub("", _TAG.sub(" ", plain.translate(_SAME)))
+    plain = _SHORT.sub(lambda found: _SHORT_FOR[found[0]], plain)
+    plain = _MINUS.sub("-", _HALF.sub(_with_half, plain))
     return " ".join(_HYPHEN.sub(" ", _FIRST.sub("first", _WITHOUT.sub("without", plain))).split())
+
+
+def _with_half(found: re.Match[str]) -> str:
+    """ "Two and a half" as 2.5, so that it can be rounded up."""
+    return f"{_DIGITS.get(found[1], found[1])}.5"
 
 
 def units(text: str) -> list[Unit]:

@@ -26,7 +26,10 @@ CONTRACTIONS = {
     "didn": "did not", "couldn": "could not", "what's": "what is", "whats": "what is", "i'd've": "i would have",
     "o'clock": "oclock", "you're": "you are", "we're": "we are", "they're": "they are", "he's": "he is",
     "she's": "she is", "you've": "you have", "we've": "we have", "y'all": "you", "w": "with", "bc": "because",
-    "cuz": "because", "cos": "because", "coz": "because", "u": "you", "tmr": "tomorrow", "nothin": "nothing",
+    "cuz": "because", "cos": "because", "coz": "because", "u": "you", "tmr": "tomorrow", "outta": "out of",
+    "outa": "out of",
+    "em": "them", "thru": "through", "tho": "though", "soz": "sorry", "abt": "about", "b4": "before", "nt": "not",
+    "wrk": "work", "nothin": "nothing",
     "feelin": "feeling", "hurtin": "hurting", "tinglin": "tingling", "achin": "aching",
 }  # fmt: skip
 
@@ -123,7 +126,7 @@ PHRASES = {
         "problem|problems|issue|issues|trouble with, free of|from, w o, no one, denied, denies, deny, none of, "
         "nowhere, no kind of"
     ),
-    "none-word": "none, nil, nada, zilch, nope none",
+    "none-word": "none, nil, nada, nope none",
     "but": (
         "but, except, although, though, however, apart from, other than, besides, just, only that, other wise, "
         "otherwise, instead, then"
@@ -141,11 +144,16 @@ PHRASES = {
         "sensations, on, there, this, especially, particularly, single, actual, proper, obvious, visible, very, too, "
         "so far, does, i, it, that, you, loud, audible, new, near, inside, feel any, hint, trace, symptoms, symptom, "
         "out, going, went, go, goes, gone through, become, became, became, these, those, than "
-        "yesterday|before|last_time|last_week|usual|normal, your, suffered, suffer"
+        "yesterday|before|last_time|last_week|usual|normal, your, suffered, suffer, do not know "
+        "from|how|why|where|what, no idea how|why|where, idk why|how, no clue how|why|where, coach, mate, dear, "
+        "darling, bro, buddy, love, lol, haha, um, uh, ok so, hello, hi, morning coach, no idea from, no clue from, "
+        "no idea from what, idk from what, i do not know what from, anyway, already, yay, phew"
     ),
     "hedge": (
         "maybe, perhaps, possibly, not sure, not certain, not really sure, dunno, do not know, idk, no idea, might "
-        "be, could be, hard to say|tell, i guess, unsure"
+        "be, could be, hard to say|tell, i guess, unsure, i believe, can not swear|remember, could not "
+        "swear|remember, i think i|so, i suppose i|so, pretty sure i, lost count, lost track, i suppose, not sure "
+        "tbh, might of, might have, i might have, could have been"
     ),
     "almost-none": (
         "hardly any, barely any, almost no, nearly no, not much, no big, no major, no real, no serious, no bad, not a "
@@ -156,18 +164,23 @@ PHRASES = {
         "my|our dad|mum|mom|father|mother|husband|wife|partner|son|daughter|brother|sister|uncle|granny|nan|coach, "
         "my|our "
         "friend|colleague|neighbour|neighbor|boss|kid|child|baby|dog|cat|grandma|grandad|flatmate|teammate|mate, my "
-        "boyfriend|girlfriend|aunt"
+        "boyfriend|girlfriend|aunt, wife, husband, hubby, mum, dad, nan, somebody else, wifes, husbands, mums, dads, "
+        "my|our "
+        "cousin|cousins|nephew|niece|grandson|granddaughter|grandchild|grandchildren|neighbours|colleagues, "
+        "someone else"
     ),
     "past": (
         "last year|month|summer|winter|season|spring|autumn, years|months|weeks ago, a year|month ago, a few|couple "
         "years|months|weeks ago, ago, used to, back then, in the past, previously, as a child|kid|teenager, history "
         "of, years back, when i was, once had, before i joined|started, had once, in my twenties|thirties|youth, a "
-        "couple of years|months ago"
+        "couple of years|months ago, back in, as a young man|woman|girl|boy|lad|teen, when i was young|little, at "
+        "school i, in my teens, decades ago"
     ),
     "hypothetical": (
         "if, what if, in case, should i, would, might, worried about|that, afraid of|that, scared of|that, to avoid, "
         "prevent, avoid, could it, is it normal, will it, can it, does it mean, hope it is not, hoping, imagine, do "
-        "not want to, so that i do not, wonder, wondering, looks like it may|might"
+        "not want to, so that i do not, wonder, wondering, looks like it may|might, what if i get, should it, if it "
+        "ever, if somebody, if someone, does a, count as, would you call"
     ),
     "gone": (
         "gone, went away, goes away, go away, disappeared, disappears, passed quickly, resolved, no longer, no more, "
@@ -181,13 +194,21 @@ PHRASES = {
         "yesterday|then|monday|tuesday|wednesday|thursday|friday|saturday|sunday, ever since, has not gone|stopped, "
         "will not ease, keeps on, non stop, nonstop, does not stop, would not go|stop, never goes|stops|went, for "
         "hours|days|weeks, hours later|after, lasting, lasted, lasts, stays, has stayed, remains, the whole "
-        "day|night, hours now, is staying, not settled, every time i"
+        "day|night, hours now, is staying, not settled, every time i, not go away, not going away, not gone away, not "
+        "come back, has not come back, still going, still is, still does, still do, still can not, never came back, "
+        "will not settle, no position helps, whatever way i lay|lie, whichever way i lay|lie, whatever i do, could "
+        "not get it to settle, not settle, not shifting, will not shift, can not shake it, could not shake it, all "
+        "week, all the time, all the while, for two|three|four|five days, two|three|four|five days now, is lasting, "
+        "it is lasting, still there today, still there now, since then, still there"
     ),
     "yesterday": (
         "yesterday, last night, last time, last week, the day before, on "
         "monday|tuesday|wednesday|thursday|friday|saturday|sunday, two days ago, the other day, days ago"
     ),
-    "now": "now, today, this morning, at the end, in the end, by the end, afterwards, currently, at the moment",
+    "now": (
+        "now, today, this morning, at the end, in the end, by the end, afterwards, currently, at the moment, after "
+        "that, when i finished, once done, by the end of it"
+    ),
     "was": "was, started at|with|as|by, began at, at first, at the start|beginning, initially, earlier",
     "correction": (
         "sorry i meant|mean, i mean, i meant, meant, correction, make that, i mean to say, rather, no wait, wait no, "
@@ -213,7 +234,14 @@ PHRASES = {
         "powered through, through with it, wrapped up, did session, made the session, made my exercises|stretches, "
         "made|make|do all exercise|exercises, made all, made everything, have make all, did 100, in the bag, finito, "
         "mission accomplished, did u? whole session, did good, went well, went fine, went great, went ok, session "
-        "went, all went, boxed off, stretched"
+        "went, all went, boxed off, stretched, popped it in, popped in a quick session, made it all, did every single "
+        "one, every single one of them, whole routine, did the full, have do all the? session|exercises|exercise, did "
+        "do it, did do all, dun, dunn, did the thing, did the whole routine, did them, did both, got it in, did ti, "
+        "all boxes ticked, boxes ticked, nailed the, entire session, the entire session, performed every stretch, "
+        "performed all, have performed, is made, session is made, session was finished, i got through it, through it "
+        "before, shot through it, done the needful, did the all, did all nine|eight|seven|six|five|four "
+        "moves|stretches|exercises|of_them, all nine|eight|seven|six|five|four moves|stretches|exercises, completed "
+        "it, fully done, did the lot"
     ),
     "finish": "finished, finish, completed, complete, completing, finishing, fully completed, finalised",
     "do": (
@@ -232,7 +260,8 @@ PHRASES = {
     ),
     "no-answer": (
         "nope, nah, naw, negative, no way, no thanks, no chance, non, nein, nay, not today, not this time, no not "
-        "today, not tonight, no session, not happening, not now, none today, nothing today, did nothing, do nothing"
+        "today, not tonight, no session, not happening, not now, none today, nothing today, did nothing, do nothing, "
+        "no can do today, no chance today, zilch, zilch zero, no make, sorry no, bruh no, nah not today"
     ),
     "none": (
         "today no, could not face it, skipped, skipped it|today|this|todays, skip, skip it|today, skipping, skipping "
@@ -242,13 +271,17 @@ PHRASES = {
         "today, passed on, passed today, passing today, not possible, did not even start, not started, no exercise "
         "today, giving it a miss, sitting this one out, sitting it out, no session for me, did zero, have not "
         "started, did not start, took a rest day, did not make it, did not manage, no can do, bailed, blew it off, "
-        "could not today"
+        "could not today, couldnt today, no stretching, did none of them|it, none of it, did none, had to skip, not "
+        "managed, no time for it, was not able to, could not find the mat, did not even roll, not even roll, today "
+        "not, no make today, no way am i doing it, instead of stretching, i left it, so i left it, not been able to "
+        "today, not had a minute, have not had a minute, had not a minute, did not get to it, skipped the "
+        "whole|lot|session, skipped the whole thing"
     ),
     "later": (
         "will do at|after|before|in|around, later, tomorrow, tonight, will do it, will do it later|tonight|tomorrow, "
         "this evening, after work|lunch|dinner|school, in the evening, going to do it, planning to, next time, this "
         "afternoon, do it later, postponed, in an hour, in a bit, about to start, starting soon, haven yet, soon, "
-        "will try, will make it, yet"
+        "will try, will make it, yet, l8r, laters, ltr, tonite"
     ),
     "part": (
         "part, part of it, partly, partial, partially, some of it|them, did some, minutes|mins|min of it, only some, "
@@ -261,7 +294,13 @@ PHRASES = {
         "the last|for, but not the|all, leaving out, could not finish, only the, only did, only some, only part, only "
         "two|three|four, just two, stopping early, left the last, most of it without, gave up on, quit after, one "
         "short, cut short, instead of two|three|four|five|2|3|4|5|6|10|the_full|all, shortened, shortened it, short "
-        "version"
+        "version, did the rest, the rest yes, rest is done, did the others, all bar, everything bar, got through all "
+        "but, did all but, finished all but, everything but, did the first, did the left|right side|one, never did "
+        "the, rest done, did the floor|standing|easy ones, first round only, first two then, first three then, first "
+        "one then, only finish, skipped one|1, left out the, whole thing minus, minus the, all minus, short bit, not "
+        "the full, not the rest, after set two|three, 4 down, started it got, called it, so called it, quit after "
+        "the, round one only, only the half, only half, got six|five|four|three|two|ten mins|minutes in, moved on "
+        "after, just the warmup, bit of it"
     ),
     "half": "half, half of it|them, about half, roughly half, 50",
     "most": (
@@ -281,25 +320,34 @@ PHRASES = {
         "no have time, have no time, have not time, no time, not enough time, out of time, short of|on time, lack of "
         "time, had no time, do not have time, did not have time, too busy, busy, running late, was late, meeting, "
         "meetings, too late, not have|find|had time, not any time, rushed, in a rush|hurry, hectic, time got away, "
-        "for time, pressed for time, busy day|week, overslept, work ran late, worked late, kids, deadline, deadlines, "
-        "at work, stuck at work, work was crazy|mad|busy, hurry, slept in, can|could not find the? time, had to "
-        "leave|go|run, time issue|issues|pressure, work got in the way, no free time, much work, lot of work, too "
-        "much work, have work, work today, a call, phone call, work call, zoom call, appointment, appointments, "
-        "school run, working late|all, on shift, working today, worked all day, work work, work meeting, long day at "
-        "work, because of work, timing, had to work, got called away, got home late, late home, not the time"
+        "for time, pressed for time, busy day|week, work ran late, worked late, kids, deadline, deadlines, at work, "
+        "stuck at work, work was crazy|mad|busy, hurry, can|could not find the? time, had to leave|go|run, time "
+        "issue|issues|pressure, work got in the way, no free time, much work, lot of work, too much work, have work, "
+        "work today, a call, phone call, work call, zoom call, appointment, appointments, school run, working "
+        "late|all, on shift, working today, worked all day, work work, work meeting, long day at work, because of "
+        "work, timing, had to work, got called away, got home late, late home, not the time, not a free minute, no "
+        "free minute, time was finish|finished|over, bus was late, kept me in a meeting, boss kept me, to myself all "
+        "day, double shift, lecture, lectures, rehearsal, choir rehearsal, called into, got called, boss has "
+        "called|called, on call, bleep went, inspection, exam, exams, a mock, got a mock, wrk mad, work mad, work is "
+        "mad|mental, handover, ward phone, had to dash, must go to work, electricity man, so ran out of time, out of "
+        "time so, deadline day, shift ran over, overtime, revision"
     ),
     "too-hard": (
         "too hard, too difficult, too tough, too much, too heavy, too intense, too long, too advanced, too strenuous, "
         "too challenging, beyond me, could not hold it|them|the, was hard, very hard, so hard, hard for me, "
         "exhausting, exhausted, could not keep up, not strong enough, could not manage the|it|all, too demanding, "
         "wiped out, could not get into, difficult, not flexible enough, ran out of steam, out of steam, no strength "
-        "left, legs gave up, impossible, too complicated, wiped me out, could not cope, too big, too steep"
+        "left, legs gave up, impossible, too complicated, wiped me out, could not cope, too big, too steep, could not "
+        "get back up, could not balance, could not get back up off, could not hold on, too hard for an old, hard "
+        "today, beyond my"
     ),
     "ill": (
         "ill, sick, flu, unwell, covid, a cold, have cold, got cold, migraine, stomach bug, food poisoning, throwing "
         "up, vomiting, vomit, nausea, nauseous, sore throat, not well, not feeling well|good|great, under the "
         "weather, feel poorly, poorly, cold and cough, coughing, cough, virus, infection, tummy bug, feel rough, bug, "
-        "sickness, diarrhoea, diarrhea, feeling rough, in bed with, runny nose, hungover"
+        "sickness, diarrhoea, diarrhea, feeling rough, in bed with, runny nose, hungover, upset stomach, stomach is "
+        "upset, stomach upset, the flu, got flu, have flu, ate something bad, fever and cough, streaming cold, this "
+        "cold, lost my voice, tummy upset, got a cold"
     ),
     "other-why": (
         "too hot, child|kid|kids|son|daughter|baby|husband|wife|mother|father is|was|are sick|ill|unwell, forgot, "
@@ -307,7 +355,11 @@ PHRASES = {
         "space, no equipment, no band, lost motivation, no motivation, not motivated, could not be bothered, did not "
         "feel like it, not feel like it, not in the mood, not feeling it|up_to_it, no energy, too tired, tired, "
         "knackered, shattered, lazy, no room, power cut, guests, visitors, wedding, party, lost the link, fell asleep "
-        "on the sofa|couch, dog tired, so tired, sleepy, on the road, weather, not bothered"
+        "on the sofa|couch, dog tired, so tired, sleepy, on the road, weather, not bothered, cba, heart was not in "
+        "it, no heart for it, bored of it, got bored, slept in, slept through, overslept, power was off, funeral, "
+        "buried, battery died|went, phone died|was_dead, too cosy, forgot about, zero motivation, forget, i forget, "
+        "slept thru|through, no signal, camping, gaming, staff do, electricity was gone, room was dark, floor was "
+        "being, temptation, snapped after, no mat here, without a mat, power went"
     ),
     # --- feeling ----------------------------------------------------------------------------------------------------
     "pain": (
@@ -320,9 +372,9 @@ PHRASES = {
         "irritated, a stitch"
     ),
     "no-pain": (
-        "pain free, painless, painlessly, pain none|nil|zero|no|nope, free of|from pain, no hurt, nothing "
-        "hurts|hurt|hurting, 0 pain, zero pain, no pain whatsoever, pain not, sin dolor, without pain, no any pain, "
-        "nothing hurts at all, not hurt, not hurting, not painful, never hurt, no more pain"
+        "pain free, painless, painlessly, free of|from pain, no hurt, nothing hurts|hurt|hurting, 0 pain, zero pain, "
+        "no pain whatsoever, pain not, sin dolor, without pain, no any pain, nothing hurts at all, not hurt, not "
+        "hurting, not painful, never hurt, no more pain, pain none|nil|zero|nope"
     ),
     "severe": (
         "unbearable, excruciating, agonising, agonizing, worst pain ever|of|imaginable, worst ever, severe, severely, "
@@ -360,8 +412,8 @@ PHRASES = {
         "getting better, a touch better, not better, no better, better but"
     ),
     "same": (
-        "the same, same, no change, unchanged, still there, same as before|yesterday, as before, not changed, about "
-        "the same, no different, same again, still the same, has not changed, same same"
+        "the same, same, no change, unchanged, same as before|yesterday, as before, not changed, about the same, no "
+        "different, same again, still the same, has not changed, same same"
     ),
     "worse": (
         "worse, worsened, getting worse, got worse, it increased, increased, more painful, more sore, much worse, "
@@ -371,16 +423,18 @@ PHRASES = {
     "sharp": (
         "sharp, stabbing, stab, stabbed, stabs, stabby, piercing, like a knife, like knife, knife like, knife, "
         "knifing, twinge, twinges, twinged, twingy, razor, jolt of pain, a sharp one, searing, lightning, like a "
-        "needle"
+        "needle, ice pick, like a dagger, dagger, like a nail, like a skewer, skewer, like a hot needle, like a stab"
     ),
     "sudden": (
-        "sudden, suddenly, all of a sudden, out of nowhere, from nowhere, all at once, abrupt, abruptly, at once"
+        "sudden, suddenly, all of a sudden, out of nowhere, from nowhere, all at once, abrupt, abruptly, at once, "
+        "came on in a minute|second, in a minute, out of the blue, just like that"
     ),
     "tingle": (
         "tingle, tingles, tingled, tingling, tingly, tinglings, pins and? needles, pin and needles, pins n needles, "
         "pins needles, pins, prickling, prickly, prickle, prickles, needles, fizzing, fizzy feeling, buzzing in, ants "
         "in|on|crawling, crawling feeling|sensation, sciatica, sciatic, trapped nerve, pinched nerve, nerve pain, "
-        "nerve, nervy, paresthesia, paraesthesia, static feeling, hormigueo"
+        "nerve, nervy, paresthesia, paraesthesia, static feeling, hormigueo, static, like static, buzzing like, "
+        "buzzes, buzzing, vibrating, vibrates, fizzes, fizzle, ants running, prickles all, pricking"
     ),
     "numb": (
         "numb, numbness, numbed, numbing, no feeling in, can not feel my "
@@ -391,7 +445,9 @@ PHRASES = {
         "left|right, no sensation, no sensation in, feels dead, dead leg, sleeping foot|leg|hand, does not feel "
         "anything in, no feeling, leg|legs|foot|feet|arm|hand|hands|toes|fingers|thigh|calf fell|falls|went|goes|gone "
         "asleep|dead, leg|foot|arm|hand|thigh|calf is|was asleep|dead, legs|feet|hands|toes|fingers are|were asleep, "
-        "can not feel toes|feet|hands|fingers|foot"
+        "can not feel toes|feet|hands|fingers|foot, like after an? injection, like after the? dentist, cotton wool, "
+        "like a block of wood, block of wood, like wood, felt nowt, not feel the carpet|floor|ground|pedal|pedals, "
+        "foot|feet|leg|hand|arm sleeps, sleeps since, not awaking, just not there, dead as a"
     ),
     "no-feel": "can|could not feel anything|a_thing|much|it, feel|felt nothing, not feel anything",
     "shoot": (
@@ -402,22 +458,28 @@ PHRASES = {
     ),
     "electric": (
         "electric, electricity, electrical, electric shock, electric shocks, like electricity, shock like, shocks, a "
-        "shock, current going, electrocuted, electro, electroshock, like a shock, electrical shock, like shock"
+        "shock, current going, electrocuted, electro, electroshock, like a shock, electrical shock, like shock, "
+        "current, current coming, current in|through|down, electric current, with electricity, like current, jolts of "
+        "electricity, lightning from|down|through|into|in my"
     ),
     "burn": "burning, burn, burns, burned, burnt, on fire",
     "pop": (
         "pop, popped, pops, popping, snap, snapped, snapping, tore, torn, ripped, rip, something gave, something "
         "went, twang, twanged, ping, pinged, tearing, ruptured, rupture, heard a crack, loud crack, felt a crack, a "
         "crack, tear, something tore, dislocated, out of its? socket, crunch, plop, felt something go, something "
-        "moved"
+        "moved, crack pop, bang in it, heard a bang, felt a bang, a bang in, kicked me in the? "
+        "heel|calf|leg|back_of_the_leg, felt like someone kicked"
     ),
     "bruise": (
         "bruise, bruised, bruises, bruising, black and blue, haematoma, hematoma, gone purple, went purple, purple, "
-        "black mark, turned blue, blue mark"
+        "black mark, turned blue, blue mark, black n blue, black and blue patch, blue patch, colour of a plum, color "
+        "of a plum, purple patch, black patch"
     ),
     "swell": (
         "blew up, blow up, swelling, swollen, swelled, swells, swell, swole, puffy, puffed up, ballooned, blown up, "
-        "swelled up, swollen up, inflated, thick knee|ankle, size of a"
+        "swelled up, swollen up, inflated, thick knee|ankle, size of a, like a "
+        "balloon|melon|sausage|football|grapefruit|tennis_ball, bigger than the other, twice the size, double the "
+        "size, thick like, full of water, fat as a, blown up like, way bigger than"
     ),
     "no-weight": (
         "can|could not load, can|could not put|bear|take|place|load any|my? full? weight, no weight on it?, can|could "
@@ -427,7 +489,8 @@ PHRASES = {
         "not put weight, not put any weight, not putting weight, not support me, not support my weight, weight "
         "bearing is impossible, will not hold me, will not take, does not hold me, can not to walk|stand, no can "
         "walk, can not put my? foot down, could not put foot down, not stand on, no longer walk, can no longer "
-        "walk|stand, not walk on, walk impossible"
+        "walk|stand, not walk on, walk impossible, walk on it is not possible, stand on it is not possible, walk on "
+        "it not possible, not possible to walk|stand"
     ),
     "barely-walk": (
         "hurts|painful to stand on?, too much to stand on?, hard|difficult|impossible|tricky to put weight, can|could "
@@ -440,7 +503,9 @@ PHRASES = {
         "knee|ankle|hip|leg just gives, knee|ankle|hip|leg gave|gives in, gives way, gave way, give way, giving way, "
         "given way, gives out, gave out, giving out, give out, buckled, buckles, buckling, buckle, gave up under me, "
         "collapses under me, collapsed under me, goes from under me, went from under me, folded under me, unstable, "
-        "gives in, gave under me, not stable, gived way, locked up|solid, slipped out, popped out, out of joint"
+        "gives in, gave under me, not stable, gived way, locked up|solid, slipped out, popped out, out of joint, "
+        "folding under me, folds under me, went out on me, goes out on me, keeps giving, let me down on the stairs, "
+        "keeps folding, gives under me"
     ),
     "weak": (
         "went|gone|goes limp, losing|loses strength|power|grip, weak, weakness, weaker, lost strength|power, loss of "
@@ -448,7 +513,11 @@ PHRASES = {
         "can not raise my, could not raise my, can not move my, could not move my, can not grip, could not grip, foot "
         "drop, drop foot, dropping things, paralysed, paralyzed, paralysis, limp arm|leg, no strength, no power, no "
         "force in, lost force, strength gone, dragging my foot|leg, foot drags, can not lift my? foot|arm|leg, lost "
-        "control of my arm|leg|hand|foot, can not control my|the arm|leg|hand|foot"
+        "control of my arm|leg|hand|foot, can not control my|the arm|leg|hand|foot, will not lift, would not lift, "
+        "not lift, fell out of my hand, falls out of my hand, fall out of my hand, like it is not mine, not mine, no "
+        "grip, keep|kept dropping mugs|cups|things|stuff, foot slaps, slapping foot, can not lift the toes|foot|arm, "
+        "can not lift my toes|foot, can not hold a cup|mug|pen, will not do what i want, not obey, floppy, went "
+        "floppy, all floppy, no power left"
     ),
     "droop": (
         "hanging, hangs, drooping, droop, drooped, droops, droopy, lopsided, face dropped, dropped on one side, "
@@ -459,13 +528,19 @@ PHRASES = {
         "come out wrong, can|could not find|get words|the_words|my_words|the_right_words, mumbling, trouble "
         "speaking|talking, talking funny|nonsense, words would not come, not get words|the_words|my_words, difficulty "
         "speaking|talking, jumbled words, words were jumbled, unable to speak|talk, hard to speak|talk, "
-        "problem|problems speaking|talking|to_speak, cant speak"
+        "problem|problems speaking|talking|to_speak, cant speak, words coming|come|came out all? "
+        "scrambled|funny|wrong|jumbled|backwards, could not say my, talking like, mouth full of marbles, words will "
+        "not come, mixing up my? words, speech is coming|came out, speech coming out wrong, can not get my words out, "
+        "could not get my words out, say the wrong words, could not find my words, can not find my words, lost my "
+        "words, could not find words, just could not talk, could not talk"
     ),
     "vision": (
         "vision, eyesight, sight, blurred, blurry, double vision, seeing double, saw double, see double, can not see, "
         "could not see, lost vision|sight, went blind, blind in, blind, eye went, tunnel vision, spots in front, "
         "vision loss, black spots, vision went, sees double, see stars, seeing stars, saw stars, can not see well, "
-        "trouble seeing, see blurry"
+        "trouble seeing, see blurry, seeing two of, see two of, saw two of, black curtain, grey curtain, like a? "
+        "curtain, curtain over|came, see on one eye|side, half my vision|sight, see only half, half of what i see, "
+        "grey veil, went grey"
     ),
     "odd": "weird, odd, strange, lost, loss, trouble, problem, problems, funny, double, changed",
     "stroke": (
@@ -476,7 +551,9 @@ PHRASES = {
     "press": (
         "pressure, pressing, pressed, squeeze, squeezing, squeezed, crushing, crushed, crush, heavy, heaviness, "
         "heavyness, tight band, constricted, constriction, a weight on, band around, vice, clamped, clenching, "
-        "elephant, squashed, pressings, gripping, pushing, oppression, oppressing, compressed, compression"
+        "elephant, squashed, pressings, gripping, pushing, oppression, oppressing, compressed, compression, truck, "
+        "truck on, sitting on me, sits on me, sitting on my, standing on my, brick on, bricks on, parked on, weight "
+        "on my"
     ),
     "breathless": (
         "breathless, breathlessness, can|could hardly|barely breathe|breath, short of breath, shortness of breath, "
@@ -486,21 +563,28 @@ PHRASES = {
         "breathe, not get enough? air|breath, no air, not breathing well|properly, fighting for breath, catch my "
         "breath, breathing difficulty|difficulties|problems|trouble, breath problem|problems, can not get my breath, "
         "could not get my breath, suffocating, problem|problems to? breathe|breath|breathing, breathing is "
-        "hard|difficult|heavy, short breath, lack of air|breath, not able to breathe, no breath, missing air"
+        "hard|difficult|heavy, short breath, lack of air|breath, not able to breathe, no breath, missing air, "
+        "can|could not finish|get a sentence, can|could not get a whole sentence, huffing like, huffing sitting, can "
+        "not finish sentences|a_sentence, terribly short of breath, no puff left"
     ),
     "puffed": "out of breath, puffed, puffing, winded, panting",
     "faint": (
         "faint, fainted, fainting, passed out, pass out, passing out, blacked out, black out, blackout, collapsed, "
         "collapse, lost consciousness, unconscious, keeled over, fell unconscious, syncope, fainty, nearly fainted, "
         "almost fainted, about to faint, everything went black, went black, fall unconscious, lost conscience, lose "
-        "consciousness, losing consciousness, came to on the floor, woke up on the floor, faints, fell down without"
+        "consciousness, losing consciousness, came to on the floor, woke up on the floor, faints, fell down without, "
+        "lights out, went lights out, everything went dark, went dark, all went dark, hit the floor|deck, came round "
+        "on, woke up on the carpet|mat|ground, greyed out, next thing i am|was on, out cold, out for a few "
+        "secs|seconds"
     ),
     "palpitations": (
         "heart rhythm, rhythm is off|irregular|odd|weird|wrong, palpitations, palpitation, irregular "
         "heartbeat|beat|pulse|heart, heart skipped|skips|skipping|missed, skipped beats|beat|a_beat, skipping "
         "beats|a_beat, skip beats|a_beat, fluttering, flutter, arrhythmia, irregular, missed beats, heart jumping, "
         "irregularly, extra beats, heart flip, beats strange|weird, heart beat weird|odd|strange, out of rhythm, not "
-        "regular, unregular, atrial fibrillation, afib"
+        "regular, unregular, atrial fibrillation, afib, missing beats|a_beat, misses beats|a_beat, heart "
+        "stumbles|stumbling, heart is? doing somersaults, heart is? all over the place, ticker is? all over the "
+        "place, skips then, heart is? out of sync, heart somersaults, beats are missing, heart trips|tripping"
     ),
     "talk": "speech, talking, speaking",
     "sweat": "sweating, sweat, cold sweat, clammy",
@@ -513,25 +597,32 @@ PHRASES = {
         "faint headed, faintheaded, dizzy, dizziness, lightheaded, light headed, lightheadedness, light headedness, "
         "head spinning, head is spinning, room spinning, room was spinning, room spun, spinning room, vertigo, woozy, "
         "giddy, dizzyness, head spins, world spinning, everything spinning, everything spun, everything was spinning, "
-        "head rush, unsteady, head was spinning, head started spinning, head turns, head swimming"
+        "head rush, unsteady, head was spinning, head started spinning, head turns, head swimming, room went round, "
+        "went round and round, swimmy headed, swimmy, spinny, head went round, head goes round, head did the, light "
+        "in the head, swimming head, head was swimming, wobbly head"
     ),
     "fever": (
         "fever, high temperature, a temperature, temperature, chills, night sweats, high fever, running a "
-        "temperature, shivering, feverish"
+        "temperature, shivering, feverish, a temp, temp of, got a temp, got temp, temperature of"
     ),
     "weight-loss": (
         "weight loss, losing weight, lost weight, losing a lot of weight, dropped weight, lost a lot of weight, lost "
-        "so much weight, weight is dropping, weight dropping, loosing weight, losing kilos, lost kilos"
+        "so much weight, weight is dropping, weight dropping, loosing weight, losing kilos, lost kilos, lost "
+        "loads|lots|tons|plenty of weight, trousers are falling off, clothes are falling off, weight is falling off, "
+        "dropping weight, getting thinner, lost a stone, lost two|three stone, without trying, without diet, without "
+        "dieting"
     ),
     "wake": (
         "woke up at 1|2|3|4 because|with|from, woke me, wakes me, woke me up, wakes me up, waking me, woken by, keeps "
         "me awake|up, kept me awake|up, could not sleep, can not sleep, woke up with|from|by|because, waking up with, "
         "wake up with|from|by|because, no sleep because, awake all night, awake with, hardly slept, not sleep, wakes "
-        "up me, wake me up, woken up by, waking up from|by|because, up all night"
+        "up me, wake me up, woken up by, waking up from|by|because, up all night, drags me out of sleep, pulls me out "
+        "of sleep, kept waking me, keeps waking me, wakes me from sleep, woke me three|four|two times, waking up "
+        "because"
     ),
     "night": (
         "at night, in the night, night pain, nights, every night, during the night, all night long, nightly, by "
-        "night, middle of the night"
+        "night, middle of the night, half the night, through the night"
     ),
     "throb": "throbbing, throb, throbs, throbbed, pulsing, pulsating",
     "warm": "warm, hot, red, reddish, redness, warmth, heat, feels hot, warmer, hotter",
@@ -547,7 +638,12 @@ PHRASES = {
         "control my? pee|urine|wee|bladder|bowel|bowels, leaking urine|pee, lost control of my? bladder|bowel|bowels, "
         "pooed myself, peeing myself, hard to pee|urinate, not able to pee|urinate, difficult to pee|urinate, "
         "problem|problems to pee|urinate|go_toilet, not feel when i pee|wee|go, accident in my pants, peed a "
-        "little|bit, leaked urine|pee, leak urine|pee, wet my pants, urinary retention"
+        "little|bit, leaked urine|pee, leak urine|pee, wet my pants, urinary retention, not notice|know|feel when i "
+        "need to go, can not hold my? water|wee, could not hold my? water|wee, no poo|pee|bladder|bowel control, no "
+        "control of|over my? bladder|bowel|bowels|pee|poo, accident in bed|my_bed|the_bed|my_trousers|my_pants, wet "
+        "the bed, not feel the paper, not feel it when i wipe, not feel when i wipe, leaking pee|wee, leak a bit of "
+        "pee, bladder does|do not work, bladder not work, not been able to pee|wee|go, been able to pee, unable to "
+        "pee, pooing myself, pooing without knowing, pooed without knowing, weeing without knowing"
     ),
     "saddle": (
         "between my? the? legs, between my|the thighs, groin, saddle, saddle area, genitals, genital, crotch, private "
@@ -574,7 +670,7 @@ PHRASES = {
     "calf": "calf",
     "thigh": "thigh",
     "leg": "leg, lower leg, upper leg",
-    "heart": "heart, heartbeat, pulse, heart beat, my beat",
+    "heart": "heart, heartbeat, pulse, heart beat, my beat, ticker",
     "limb": (
         "arms, hamstring, hamstrings, hams, quad, quads, quadriceps, calves, thighs, legs, foot, feet, toe, toes, "
         "shin, shins, heel, heels, arch, achilles, ankle, ankles, knee, knees, kneecap, hand, hands, finger, fingers, "
@@ -591,7 +687,7 @@ PHRASES = {
     ),
     # --- sides and places ------------------------------------------------------------------------------------------
     "left": "left, leftie, left hand side, left side, lhs, lefthand",
-    "right": "right, right hand side, right side, rhs, righthand",
+    "right": "right, right hand side, right side, rhs, righthand, rt",
     "both": (
         "both, both sides, each side, either side, left and right, right and left, bilateral, bilaterally, both of "
         "them, l and r, both left and right, two sides, the two sides"
@@ -599,35 +695,53 @@ PHRASES = {
     "elsewhere": (
         "elsewhere, somewhere else, another place, different place|spot|area|part, another spot|area|part, not where "
         "we stretch|stretched|worked, not where i stretch|stretched, other place|part|area, unrelated, in other "
-        "place, not the stretched, from something else, not from the session|stretching|stretches"
+        "place, not the stretched, from something else, not from the session|stretching|stretches, is not a spot we "
+        "work|stretch, not a spot we work|stretch, not a place we stretch|work, not one we stretch|work, nothing to "
+        "do with the stretches|session|stretching, not from the stretches, not an area we stretch|work, not the area "
+        "we stretch|work, not where the stretch is, not the bit we stretch"
     ),
     "here": (
-        "here, where we stretch|stretched|worked, where i stretch|stretched, in the stretched, same place|spot, the "
-        "same place|spot, the place we stretch, the stretched muscle|muscles, right where|there, where the stretch "
-        "is, in the muscle we stretch, exactly there"
+        "where we stretch|stretched|worked, where i stretch|stretched, in the stretched, same place|spot, the same "
+        "place|spot, the place we stretch, the stretched muscle|muscles, right where|there, where the stretch is, in "
+        "the muscle we stretch, exactly there, in the area we are stretching, the area we stretch, the area we are "
+        "stretching, exactly in the area, exactly here, right here, exactly where, in the bit we stretch, the bit we "
+        "stretch, right in the bit we stretch, where we have been stretching"
     ),
     # --- requests --------------------------------------------------------------------------------------------------
     "stop": (
         "stop, unsubscribe, stop messaging|texting|sending, stop it|this, stop messages, leave me alone, stop please, "
-        "please stop, stop writing, do not message|text|write me|us, no more messages, opt out"
+        "please stop, stop writing, do not message|text|write me|us, no more messages, opt out, stop sending, stop "
+        "the messages, please stop the messages, stop messaging me, stop texting me, do not want it any more|anymore, "
+        "do not want this any more|anymore, do not want these any more|anymore, stop all messages, no more texts, "
+        "stop the messages for now, stop the messages please"
     ),
     "pause": (
         "pause, pause please, take a break, need a break, on holiday, on vacation, going on holiday|vacation, going "
         "away, away next week, away for, i am away, need a pause, have a break, freeze my, put it on hold, on hold, "
-        "away until, away this week"
+        "away until, away this week, weeks break, week break, days break, week off please, weeks off please, no more "
+        "messages until|till, no messages until|till, take a week|fortnight off, time off please, hold off until, "
+        "pause it|me|until|for, break please, pausing"
     ),
     "change-time": (
         "change the|my time, other time, different time, another time please, change time, send it|this|them|me "
         "later|earlier|at, send me the? message|messages|session at|earlier|later, message me at|earlier|later, move "
         "the time, earlier messages, later messages, send messages at|earlier|later, change when, change the hour, "
         "change hour, messages earlier|later, message earlier|later, text me at|earlier|later, reschedule the "
-        "messages"
+        "messages, too early for me, too late for me, have it in the evening|morning|afternoon, make it|them "
+        "earlier|later, move it|them to, shift it|them to, get it later|earlier, send mine, send it "
+        "after|before|in_the, to send at, send at, can you make it, move to the? evening|morning|evenings|mornings, "
+        "change it to, move my, later in the day, earlier in the day, in the evening instead, evenings instead, "
+        "mornings instead, message come in the, come in the evening|morning|afternoon, come at, send session "
+        "after|at|before, send the session after|at|before, kindly send, messages in the evening|morning, after ten "
+        "please"
     ),
     "health-changed": (
         "pregnant, pregnancy, expecting a baby, had an operation, had surgery, having surgery, an operation, surgery, "
         "operation, operated, diagnosed, diagnosis, broke my, broken, fractured, fracture, new medication, started "
         "medication, doctor told|said|says, physio told|said|says, been told i have, osteoporosis, arthritis, blood "
-        "clot, thrombosis, pacemaker"
+        "clot, thrombosis, pacemaker, changed with my health, my health has changed, my health changed, health has "
+        "changed, new medicine, started a new medicine, new tablets, started new tablets, new pills, have been put "
+        "on, new diagnosis, gave me a? new? diagnosis, consultant gave me"
     ),
     "help": "help, help me, help please, sos, need help, please help",
     "lighter": (
@@ -651,7 +765,10 @@ PHRASES = {
         "quit, quit the programme|program, leave the programme|program, end the|my programme|program, cancel, cancel "
         "my|the, i want out, do not want to continue, want to quit, want to stop the programme|program, stop the "
         "programme|program, end my, drop out, dropping out, give up the programme|program, i quit, no longer want to, "
-        "not want to continue"
+        "not want to continue, done with this? programme|program|plan|bot|course|whole_thing, done with it all, done "
+        "with you|this, done with you for good, finished with this? programme|program, finished with this|you, i am "
+        "out, take me off the? list, remove me, take me off this, sign me off, not for me, it is not for me, want "
+        "out, sign me out, i am leaving the programme, delete my account"
     ),
     "asks": (
         "how, what, why, when, where, which, who, can i, can you, could you, could i, may i, is it, is this, is "
@@ -830,6 +947,19 @@ PHRASES = {
         "better half, one and a half, half asleep, half awake, half eight|seven|six|nine|ten|five|four|three|two, "
         "asleep by|at|on|straight|in|early|again|right, fell asleep "
         "on|in|early|at|before|after|straight|during|again|while|by|with, kids asleep, baby asleep, fast asleep, kids "
-        "fell asleep, children asleep, i fell asleep"
+        "fell asleep, children asleep, i fell asleep, skipped a beat when, nearly|almost fainted when "
+        "the|i_saw|i_heard, swollen with pride|joy, swelled with pride, brain is? numb|fried, brain is numb from, "
+        "snap decision, numb to his|her|their|my|the, inbox is, head is spinning with, spinning with "
+        "deadlines|work|ideas, screen is|was? too? blurry, too blurry on, sharp drop, electric atmosphere, spine "
+        "tingling, was going to skip, going to skip it|today, nearly skipped, almost skipped, wanted to skip, tempted "
+        "to skip, nearly forgot, almost forgot, both ends, a pain to, pain in the neck kept|again|with|today, is a "
+        "pain in the neck|backside|arse|butt, such a pain, killer leg day, killer day, not wake me up? at? night, "
+        "does not wake me, burning the candle, shooting hoops, kid has 39 fever, weak wifi|coffee|tea|signal, my "
+        "phone has trouble, coffee was weak, weak today was my coffee, thing weak today, tunnel vision on, breathless "
+        "reviews, collapsed in giggles|laughter|a_heap, collapsed laughing, gave way to, pop quiz, stab in the dark, "
+        "midnight oil, burning the midnight oil, chest of drawers, dead bug one, brain totally numb, pinch me, hear "
+        "any pop, hear a pop this time, killing me after, phone passed out, bike chain snapped, chain snapped, river "
+        "is swollen, electricity went, half built, both times, left me, that is the right, was the right, missed the "
+        "bus|train|step|call|alarm|boat|message"
     ),
 }

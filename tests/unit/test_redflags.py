@@ -108,19 +108,28 @@ def test_a_no_does_not_reach_past_its_own_thing(text: str) -> None:
         "a stroke of luck",
         "can't stand planks",
         "in a faint hope",
+        "my dad had a stroke",
+        "my friend Hilde fainted in her yoga class",
+        "her chest pain came back",
     ],
 )
 def test_idioms_and_names_of_movements_are_no_flag(text: str) -> None:
     assert find_flag(text) is None
 
 
+def test_what_somebody_else_noticed_about_the_client_is_a_flag() -> None:
+    found = find_flag("my wife says the left side of my face is suddenly hanging down")
+    assert found is not None
+    assert (found.level, found.sure) == ("emergency", True)
+
+
 @pytest.mark.parametrize(
     "text",
     [
         "last year I had chest pain",
+        "the river is swollen",
         "what if I feel a pop",
         "I might have fainted",
-        "my dad had a stroke",
         "a pop, maybe",
         "dizzy?",
     ],
