@@ -80,6 +80,8 @@ def _one_counts(reply: Row, index: int) -> bool:
     before, after = reply.concept(index - 1), reply.concept(index + 1)
     if after == "counted":
         return True
+    if before == "scale" and after in ("word", "pass", *BODY):
+        return False
     ends = after in ("", "end", "comma", "slash", "scale")
     return before in ("pain", "colon", "scale") or (before in ("", "comma", "dash", "about", "done") and ends)
 
@@ -88,7 +90,9 @@ def _figure(reply: Row, index: int, value: float) -> Figure:
     first = index
     if _minus(reply, index):
         value, first = -value, index - 1
-    link, other = reply.concept(index + 1), _value(reply, index + 2)
+    link, other, second = reply.concept(index + 1), _value(reply, index + 2), index + 2
+    if other is None and link == "to" and reply.units[second : second + 1] and reply.units[second].text in ("a", "an"):
+        other, second = _value(reply, index + 3), index + 3
     if other == 10 and link in ("from", "slash", "scale") and value <= other:
         return _of(reply, first, index + 2, value, other)
     if other is not None and (link in ("slash", "scale") or reply.units[index + 1].text in ("of", "of the")):
@@ -105,7 +109,7 @@ def _figure(reply: Row, index: int, value: float) -> Figure:
     if other is not None and link == "to" and "scale" in reply.units[index - 1].text:
         return Figure(value, first, index + 2, Form.OTHER, value)
     if other is not None and link in ("dash", "to", "or", "arrow", "and") and _is_range(reply, index, link):
-        return _span(reply, first, index + 2, value, other, link)
+        return _span(reply, first, second, value, other, link)
     return Figure(value, first, index, Form.OTHER if _unrelated(reply, first, index) else Form.PLAIN, value)
 
 
@@ -140,7 +144,8 @@ def _of(reply: Row, first: int, last: int, value: float, whole: float) -> Figure
 
 
 def _span(reply: Row, first: int, last: int, value: float, other: float, link: str) -> Figure:
-    changed = link == "arrow" or reply.concept(first - 1) == "from" or (link == "to" and other < value)
+    ahead = {reply.concept(first - 1), reply.concept(first - 2)}
+    changed = link == "arrow" or "from" in ahead or (link == "to" and other < value)
     figure_last, form = last, Form.OTHER if _unrelated(reply, first, last) else Form.PLAIN
     whole = _value(reply, last + 2)
     if whole is not None and reply.concept(last + 1) in ("slash", "scale"):
@@ -167,6 +172,8 @@ _NO_PLURAL = words("always perhaps this thus us yes is was as less plus because 
 
 def _is_plural(unit: Unit) -> bool:
     last = unit.text.split(" ")[-1]
+    if last == "side":
+        return True
     plural = last.endswith("s") and not last.endswith("ss") and len(last) > 3 and last not in _NO_PLURAL
     return plural or last in ("men", "women", "people", "children", "feet", "teeth")
 
@@ -178,5 +185,8 @@ def _unrelated(reply: Row, first: int, last: int) -> bool:
         return True
     if before not in ("before-number", "counted"):
         return False
-    said_of_pain = bool({reply.concept(first - 2), reply.concept(first - 3)} & (PAINFUL | BODY))
-    return not (reply.units[first - 1].text == "at" and said_of_pain)
+    near = [reply.concept(first - 2)] + (
+        [reply.concept(first - 3)] if reply.concept(first - 2) in ("pass", "was") else []
+    )
+    said_of_pain = bool(set(near) & (PAINFUL | BODY))
+    return not (reply.units[first - 1].text in ("at", "only") and said_of_pain)

@@ -65,7 +65,8 @@ def sore_in(reply: Said) -> bool:
     """Whether soreness words were said."""
     over = {reply.clause[i] for i in reply.at("gone", "settled")}
     if any(reply.negated[i] or reply.units[i].text in ("nothing", "not") for i in range(len(reply.units))):
-        over |= {reply.clause[i] for i in reply.at("yesterday")}
+        was = {reply.clause[i] for i in reply.at("was")}
+        over |= {reply.clause[i] for i in reply.at("yesterday") if reply.clause[i] in was}
     return any(reply.clause[i] not in over for i in reply.at("sore", "dull"))
 
 
@@ -91,7 +92,7 @@ def _is_side(reply: Said, index: int) -> bool:
         return not counted
     before = reply.units[index - 1] if index else None
     near = {reply.concept(i) for i in (index - 1, index + 1, index + 2)}
-    if reply.concept(index + 1) in ("one", "end", ""):
+    if reply.concept(index + 1) == "one":
         return True
     if {reply.concept(index - 1), reply.concept(index + 1)} <= _ALONE:
         return True

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from typing import NamedTuple
 
 from plans.checkin import Completion, Why
-from plans.numbers_written import WORDS, Figure, Form
+from plans.numbers_written import BODY, WORDS, Figure, Form
 from plans.reading_numbers import Pain
 from plans.scopes import Said
 from plans.wording import words
@@ -28,11 +28,13 @@ def completion_in(reply: Said) -> tuple[Completion | None, bool]:
     (<Completion.PART: 'part'>, True)
     """
     votes = _corrected(reply, _heaviest(_votes(reply)))
-    kinds = {vote.completion for vote in votes}
+    asks_for = bool(reply.at("stop", "pause", "change-time", "quit-programme"))
+    kinds = {vote.completion for vote in votes if vote.weight > 1 or not asks_for}
     if not kinds:
-        return _implied(reply), True
-    clear = not any(_hedges(reply, index) for index in reply.at("hedge"))
-    if kinds == {Completion.DONE, Completion.PART}:
+        return None if asks_for else _implied(reply), True
+    spoken = {reply.sentence[vote.place] for vote in votes}
+    clear = not any(_hedges(reply, index) for index in reply.at("hedge") if reply.sentence[index] in spoken)
+    if Completion.PART in kinds and len(kinds) == 2:
         return Completion.PART, clear
     if len(kinds) == 1:
         return kinds.pop(), clear
@@ -52,6 +54,8 @@ def _heaviest(votes: list[_Vote]) -> list[_Vote]:
 
 def _implied(reply: Said) -> Completion | None:
     """A reason alone says that nothing was done: "too busy today", "ill"."""
+    if any(i and reply.units[i - 1].text == "too" for i in reply.at("sore", "pain", "dull")):
+        return Completion.NONE
     others = {"pain", "sore", "dull", "tight"} & reply.concepts
     return (
         Completion.NONE
@@ -254,6 +258,18 @@ def _exceptions(reply: Said) -> Iterator[_Vote]:
             before = {reply.concept(i) for i in range(index - 3, index)}
             if before & {"done", "finish", "do-all", "everything", "all"}:
                 yield _Vote(index, Completion.PART, 3)
+        elif _leaves_out(reply, index):
+            yield _Vote(index, Completion.PART, 3)
+
+
+def _leaves_out(reply: Said, index: int) -> bool:
+    """ "Got through all but the lunges", "did everything but those"; not "did all but my hip was hurting"."""
+    if reply.units[index].text != "but" or not index or not reply.units[index - 1].text.endswith(("all", "everything")):
+        return False
+    clause = reply.clauses[reply.clause[index + 1]] if index + 1 < len(reply.units) else range(0)
+    after = reply.units[index + 1].text.split(" ")[0] if clause else ""
+    told = any(reply.concept(i) in ("pain", "sore", "dull", "tight", "was") or reply.concept(i) in BODY for i in clause)
+    return after in ("the", "those", "these", "one", "two", "that", "them") and not told
 
 
 def half_in(reply: Said) -> bool | None:
@@ -265,17 +281,28 @@ def half_in(reply: Said) -> bool | None:
     return next((share >= 0.5 for _, share in _parts_of_a_whole(reply)), None)
 
 
+def _hurts_too_much(reply: Said, completion: Completion, pain: Pain) -> bool:
+    """A pain of 3 and more beside a session that was left out, or as what a "so" refers to."""
+    told = completion is Completion.NONE or bool(reply.at("so", "because"))
+    return pain.value is not None and pain.value >= 3 and told
+
+
 def _tells_why(reply: Said) -> bool:
     """Whether a clause of its own, or what follows "because" or "so", tells of something else than the session."""
-    if reply.at("request"):
+    if reply.at("hedge", "correction"):
         return False
+    if any(_tells(reply, range(max(0, i - 8), i)) for i in reply.at("so")):
+        return True
+    if any(_tells(reply, range(i + 1, min(i + 8, len(reply.units)))) for i in reply.at("because")):
+        return True
     voted = {reply.clause[vote.place] for vote in _votes(reply)}
-    told = [
-        sum(reply.concept(i) in ("word", "someone", "harmless") and reply.units[i].text not in _EMPTY for i in clause)
-        for number, clause in enumerate(reply.clauses)
-        if number not in voted
-    ]
-    return max(told, default=0) >= 2
+    told = [_tells(reply, clause) for number, clause in enumerate(reply.clauses) if number not in voted]
+    return max(told, default=0) >= 2 or bool(reply.at("someone"))
+
+
+def _tells(reply: Said, where: range) -> int:
+    """How many words there speak of something that the lexicon does not know, or of somebody."""
+    return sum(reply.concept(i) in ("word", "someone", "harmless") and reply.units[i].text not in _EMPTY for i in where)
 
 
 _EMPTY = words("today coach sorry please me him her us they we he she its again rest")
@@ -287,10 +314,12 @@ def why_in(reply: Said, completion: Completion | None, pain: Pain) -> Why | None
         return None
     feels = bool(reply.at("pain", "sharp", "severe", "sore", "dull")) and (pain.value is None or pain.value >= 3)
     for why, said_so in (
+        (Why.ILL, bool(reply.at("fever"))),
         (Why.PAIN, feels),
-        (Why.ILL, bool(reply.at("ill", "fever"))),
+        (Why.ILL, bool(reply.at("ill"))),
         (Why.TOO_HARD, bool(reply.at("too-hard"))),
         (Why.TIME, bool(reply.at("time", "time-part"))),
+        (Why.PAIN, _hurts_too_much(reply, completion, pain)),
         (Why.OTHER, bool(reply.at("other-why")) or _tells_why(reply)),
     ):
         if said_so:

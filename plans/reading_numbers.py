@@ -73,7 +73,8 @@ def pain_in(reply: Said) -> Pain:
     named = pain_figures(reply)
     complained = bool(reply.at("pain", "severe")) or sharp_beside(reply)
     if not named:
-        return _without_number(reply, complained)
+        changed = _changed(reply)
+        return _without_number(reply, complained) if changed is None else Pain(changed)
     zeros = [index for index in _zeros(reply) if index > named[-1].last]
     if zeros and any(named[-1].last < mark < zeros[-1] for mark in reply.at("correction", "actually")):
         return Pain(value=0)
@@ -89,6 +90,19 @@ def pain_in(reply: Said) -> Pain:
         return Pain(worst=worst, asked=True)
     alone = len(kept) == 1 and kept[0].form is Form.SCALE and _owner(reply, kept[0]) is None
     return Pain(value, worst, asked=alone and value >= 8)
+
+
+def _changed(reply: Said) -> int | None:
+    """ "Was a 5, now a 2", "started at 4, went down to 1": a change that can only be one of pain."""
+    found = [figure for figure in reply.figures if figure.form is Form.PLAIN]
+    if len(found) != 2 or len(reply.figures) != 2 or reply.at("tight", *_NOT_PAIN):
+        return None
+    first, last = found
+    before = any(reply.concept(i) in ("was", "from") for i in range(first.first - 3, first.first))
+    before = before or (first.first > 0 and reply.units[first.first - 1].text == "was a")
+    after = any(reply.concept(i) in ("now", "to") for i in range(last.first - 3, last.last + 2))
+    right = all(0 <= figure.value <= 10 for figure in found)
+    return math.ceil(last.value) if before and after and right else None
 
 
 def _contradicts(reply: Said, kept: list[Figure]) -> bool:
@@ -151,6 +165,8 @@ def _is_pain(reply: Said, figure: Figure, earlier: list[Figure]) -> bool:
     owner = _owner(reply, figure)
     if owner in ("tight", *_NOT_PAIN) or (_has_own_word(reply, figure) and (earlier or any(_zero(reply)))):
         return False
+    if not 0 <= figure.value <= 10 and not _is_in_pains_clause(reply, figure) and owner in PAINFUL:
+        return False
     if owner in PAINFUL or _goes_on(reply, figure, earlier) or _is_a_rating(reply, figure):
         return True
     if owner in BODY - {"heart"}:
@@ -158,6 +174,13 @@ def _is_pain(reply: Said, figure: Figure, earlier: list[Figure]) -> bool:
     if owner in _COMPLETION:
         return _is_beside_completion(reply, figure, earlier)
     return figure.form is Form.SCALE and owner is None and not _praise(reply, figure)
+
+
+def _is_in_pains_clause(reply: Said, figure: Figure) -> bool:
+    """Whether the number stands with the pain and not behind an "and" of its own: "… and outside is -6"."""
+    clause = _clause_of(reply, figure)
+    begin = max((i for i in clause if i < figure.first and reply.concept(i) == "and"), default=clause.start)
+    return any(reply.concept(i) in PAINFUL for i in range(begin, clause.stop))
 
 
 def _goes_on(reply: Said, figure: Figure, earlier: list[Figure]) -> bool:
@@ -303,7 +326,9 @@ def _was_before(reply: Said, figure: Figure) -> bool:
     """ "Before it was 6", "a 7 last week", "5 before": a pain of an earlier time."""
     ahead = [reply.units[i].text for i in range(max(0, figure.first - 3), figure.first)]
     after = reply.units[figure.last + 1] if figure.last + 1 < len(reply.units) else None
-    return "before" in ahead or (after is not None and (after.text == "before" or after.concept == "yesterday"))
+    return bool({"before", "down from", "was down from"} & set(ahead)) or (
+        after is not None and (after.text == "before" or after.concept == "yesterday")
+    )
 
 
 def _takes_back(reply: Said, first: Figure, second: Figure) -> bool:

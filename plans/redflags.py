@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
@@ -88,8 +89,9 @@ SIGNS = (
     _sign("nerve", _C, "burn", "limb leg arm calf thigh pain"),
     _sign("weakness", _C, "weak"),
     _sign("dizzy", _C, "dizzy"),
-    _sign("night-pain", _C, "wake", "pain dull sore throb"),
+    _sign("night-pain", _C, "wake", "pain dull sore throb", window=12),
     _sign("night-pain", _C, "night", "pain dull throb", "lasts"),
+    _sign("night-pain", _C, "nightlong", "pain dull throb"),
     _sign("night-pain", _C, "night", "pain dull throb", sure=False),
     _sign("fever", _C, "fever", "pain dull sore swell", window=14),
     _sign("weight-loss", _C, "weight-loss", "pain dull sore fever wake night tired", window=14),
@@ -192,9 +194,12 @@ _VERBS = words("is was are were has have had got gets")
 
 def _lasts(reply: Said, index: int) -> bool | None:
     here = {reply.concept(i) for i in range(index - 18, index + 19)}
-    if "lasts" in here:
+    if here & {"lasts", "nightlong"}:
         return True
     return False if "gone" in here or "settled" in here else None
+
+
+_YEAR = re.compile(r"\b(?:in|since|back in|from) (?:19|20)\d\d\b")
 
 
 def _doubted(reply: Said, index: int) -> bool:
@@ -203,5 +208,7 @@ def _doubted(reply: Said, index: int) -> bool:
         i for i in range(max(0, index - 10), min(len(reply.units), index + 8)) if reply.clause[i] == reply.clause[index]
     ]
     concepts = {reply.concept(i) for i in clause}
+    if _YEAR.search(reply.text[reply.units[clause[0]].start : reply.units[clause[-1]].end]):
+        return True
     concepts |= {"hedge"} & {reply.concept(i) for i in range(index - 3, index + 4)}
     return reply.doubtful[index] or bool(concepts & _DOUBT) or "question" in concepts

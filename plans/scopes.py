@@ -128,7 +128,9 @@ def _is_theirs(found: list[Unit], index: int) -> None:
     for here in range(index + 1, min(index + 12, len(found))):
         unit = found[here]
         first = unit.text.split(" ")[0]
-        if unit.concept in _THEIR_CLAUSE_ENDS or first in ("i", "my", "me", "mine", *_REPORTS):
+        if unit.concept in _THEIR_CLAUSE_ENDS or first in ("i", "my", "me", "mine"):
+            return
+        if first in _REPORTS and (here + 1 >= len(found) or found[here + 1].text not in ("he", "she", "they")):
             return
         if unit.concept in _SIGNS:
             found[here] = replace(unit, concept="word")

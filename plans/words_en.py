@@ -8,6 +8,7 @@ from __future__ import annotations
 
 SIGNS = {
     "👍": "yes", "✅": "yes", "✔": "yes", "☑": "yes", "👌": "yes", "🆗": "yes", "✓": "yes", "🙌": "yes",
+    "💪": "yes", "💯": "yes", "🙅": "no-answer",
     "👎": "no-answer", "❌": "no-answer", "✖": "no-answer",
     "🤕": "face", "😢": "face", "😭": "face", "😣": "face", "😖": "face",
 }  # fmt: skip
@@ -58,7 +59,10 @@ MISSPELT = {
     "tinlging": "tingling", "bruse": "bruise", "bruize": "bruise", "foots": "feet", "foor": "foot",
     "swolen": "swollen", "swoln": "swollen", "preg": "pregnant", "hlp": "help", "hepl": "help",
     "wihtout": "without", "whitout": "without", "witout": "without", "excercise": "exercise",
-    "excercises": "exercises",
+    "excercises": "exercises", "teh": "the", "tem": "them", "exept": "except", "strech": "stretch",
+    "streches": "stretches", "streching": "stretching", "wether": "weather", "exersise": "exercise",
+    "exersises": "exercises", "exercices": "exercises", "stretchs": "stretches", "finnished": "finished",
+    "finishd": "finished", "complited": "completed", "becouse": "because", "becuase": "because",
 }  # fmt: skip
 """Short words typed wrong, one by one: guessing at short words would turn ordinary words into alarming ones."""
 
@@ -174,7 +178,7 @@ PHRASES = {
         "years|months|weeks ago, ago, used to, back then, in the past, previously, as a child|kid|teenager, history "
         "of, years back, when i was, once had, before i joined|started, had once, in my twenties|thirties|youth, a "
         "couple of years|months ago, back in, as a young man|woman|girl|boy|lad|teen, when i was young|little, at "
-        "school i, in my teens, decades ago"
+        "school i, in my teens, decades ago, when i was a kid|student|child"
     ),
     "hypothetical": (
         "if, what if, in case, should i, would, might, worried about|that, afraid of|that, scared of|that, to avoid, "
@@ -190,16 +194,16 @@ PHRASES = {
     ),
     "lasts": (
         "still, will not go|stop, does not go|stop|ease, did not go|stop, not going, not gone, not go, constant, "
-        "constantly, all day, all night, persists, persistent, persisting, permanent, since "
+        "constantly, all day, persists, persistent, persisting, permanent, since "
         "yesterday|then|monday|tuesday|wednesday|thursday|friday|saturday|sunday, ever since, has not gone|stopped, "
         "will not ease, keeps on, non stop, nonstop, does not stop, would not go|stop, never goes|stops|went, for "
-        "hours|days|weeks, hours later|after, lasting, lasted, lasts, stays, has stayed, remains, the whole "
-        "day|night, hours now, is staying, not settled, every time i, not go away, not going away, not gone away, not "
-        "come back, has not come back, still going, still is, still does, still do, still can not, never came back, "
-        "will not settle, no position helps, whatever way i lay|lie, whichever way i lay|lie, whatever i do, could "
-        "not get it to settle, not settle, not shifting, will not shift, can not shake it, could not shake it, all "
-        "week, all the time, all the while, for two|three|four|five days, two|three|four|five days now, is lasting, "
-        "it is lasting, still there today, still there now, since then, still there"
+        "hours|days|weeks, hours later|after, lasting, lasted, lasts, stays, has stayed, remains, hours now, is "
+        "staying, not settled, every time i, not go away, not going away, not gone away, not come back, has not come "
+        "back, still going, still is, still does, still do, still can not, never came back, will not settle, no "
+        "position helps, whatever way i lay|lie, whichever way i lay|lie, whatever i do, could not get it to settle, "
+        "not settle, not shifting, will not shift, can not shake it, could not shake it, all week, all the time, all "
+        "the while, for two|three|four|five days, two|three|four|five days now, is lasting, it is lasting, still "
+        "there today, still there now, since then, still there, the whole day"
     ),
     "yesterday": (
         "yesterday, last night, last time, last week, the day before, on "
@@ -241,7 +245,9 @@ PHRASES = {
         "performed all, have performed, is made, session is made, session was finished, i got through it, through it "
         "before, shot through it, done the needful, did the all, did all nine|eight|seven|six|five|four "
         "moves|stretches|exercises|of_them, all nine|eight|seven|six|five|four moves|stretches|exercises, completed "
-        "it, fully done, did the lot"
+        "it, fully done, did the lot, exercises made, all exercises made, got my|the stretches|session|exercises "
+        "in|done, did complete everything|it|all, did my stretch|stretching, did the stretch|stretching, managed the "
+        "whole session, still managed the whole session, managed the full session"
     ),
     "finish": "finished, finish, completed, complete, completing, finishing, fully completed, finalised",
     "do": (
@@ -256,7 +262,7 @@ PHRASES = {
     ),
     "yes": (
         "yes, yep, yeah, yup, aye, yes sir, yeah done, affirmative, of course, sure did, yes please, si, oui, ja, da, "
-        "absolutely, roger, yess, indeed"
+        "absolutely, roger, yess, indeed, jep, jup, yessir, yup yup, yes coach"
     ),
     "no-answer": (
         "nope, nah, naw, negative, no way, no thanks, no chance, non, nein, nay, not today, not this time, no not "
@@ -294,13 +300,13 @@ PHRASES = {
         "the last|for, but not the|all, leaving out, could not finish, only the, only did, only some, only part, only "
         "two|three|four, just two, stopping early, left the last, most of it without, gave up on, quit after, one "
         "short, cut short, instead of two|three|four|five|2|3|4|5|6|10|the_full|all, shortened, shortened it, short "
-        "version, did the rest, the rest yes, rest is done, did the others, all bar, everything bar, got through all "
-        "but, did all but, finished all but, everything but, did the first, did the left|right side|one, never did "
-        "the, rest done, did the floor|standing|easy ones, first round only, first two then, first three then, first "
-        "one then, only finish, skipped one|1, left out the, whole thing minus, minus the, all minus, short bit, not "
-        "the full, not the rest, after set two|three, 4 down, started it got, called it, so called it, quit after "
-        "the, round one only, only the half, only half, got six|five|four|three|two|ten mins|minutes in, moved on "
-        "after, just the warmup, bit of it"
+        "version, did the rest, the rest yes, rest is done, did the others, all bar, everything bar, did the first, "
+        "did the left|right side|one, never did the, rest done, did the floor|standing|easy ones, first round only, "
+        "first two then, first three then, first one then, only finish, skipped one|1, left out the, whole thing "
+        "minus, minus the, all minus, short bit, not the full, not the rest, after set two|three, 4 down, started it "
+        "got, called it, so called it, quit after the, round one only, only the half, only half, got "
+        "six|five|four|three|two|ten mins|minutes in, moved on after, just the warmup, bit of it, managed the "
+        "seated|standing|easy|first ones, most of them not"
     ),
     "half": "half, half of it|them, about half, roughly half, 50",
     "most": (
@@ -330,7 +336,8 @@ PHRASES = {
         "day, double shift, lecture, lectures, rehearsal, choir rehearsal, called into, got called, boss has "
         "called|called, on call, bleep went, inspection, exam, exams, a mock, got a mock, wrk mad, work mad, work is "
         "mad|mental, handover, ward phone, had to dash, must go to work, electricity man, so ran out of time, out of "
-        "time so, deadline day, shift ran over, overtime, revision"
+        "time so, deadline day, shift ran over, overtime, revision, work was mental|hectic|mad|busy|insane, rush to "
+        "work, rushed to work, boss wanted, airport"
     ),
     "too-hard": (
         "too hard, too difficult, too tough, too much, too heavy, too intense, too long, too advanced, too strenuous, "
@@ -374,7 +381,8 @@ PHRASES = {
     "no-pain": (
         "pain free, painless, painlessly, free of|from pain, no hurt, nothing hurts|hurt|hurting, 0 pain, zero pain, "
         "no pain whatsoever, pain not, sin dolor, without pain, no any pain, nothing hurts at all, not hurt, not "
-        "hurting, not painful, never hurt, no more pain, pain none|nil|zero|nope"
+        "hurting, not painful, never hurt, no more pain, pain none|nil|zero|nope, pain is not there, there is no "
+        "pain, pain not there, pain is none|zero|nil, pain free today"
     ),
     "severe": (
         "unbearable, excruciating, agonising, agonizing, worst pain ever|of|imaginable, worst ever, severe, severely, "
@@ -618,11 +626,12 @@ PHRASES = {
         "wake up with|from|by|because, no sleep because, awake all night, awake with, hardly slept, not sleep, wakes "
         "up me, wake me up, woken up by, waking up from|by|because, up all night, drags me out of sleep, pulls me out "
         "of sleep, kept waking me, keeps waking me, wakes me from sleep, woke me three|four|two times, waking up "
-        "because"
+        "because, does not let me sleep, will not let me sleep, keeps me from sleeping, wakes me each|every"
     ),
+    "nightlong": "all night, half the night, the whole night, all night long, the night through",
     "night": (
-        "at night, in the night, night pain, nights, every night, during the night, all night long, nightly, by "
-        "night, middle of the night, half the night, through the night"
+        "at night, in the night, nights, every night, during the night, nightly, by night, middle of the night, "
+        "through the night, night, each night"
     ),
     "throb": "throbbing, throb, throbs, throbbed, pulsing, pulsating",
     "warm": "warm, hot, red, reddish, redness, warmth, heat, feels hot, warmer, hotter",
@@ -643,7 +652,8 @@ PHRASES = {
         "control of|over my? bladder|bowel|bowels|pee|poo, accident in bed|my_bed|the_bed|my_trousers|my_pants, wet "
         "the bed, not feel the paper, not feel it when i wipe, not feel when i wipe, leaking pee|wee, leak a bit of "
         "pee, bladder does|do not work, bladder not work, not been able to pee|wee|go, been able to pee, unable to "
-        "pee, pooing myself, pooing without knowing, pooed without knowing, weeing without knowing"
+        "pee, pooing myself, pooing without knowing, pooed without knowing, weeing without knowing, no control when i "
+        "go, it just comes, no control on the toilet, no feeling when i go"
     ),
     "saddle": (
         "between my? the? legs, between my|the thighs, groin, saddle, saddle area, genitals, genital, crotch, private "
@@ -705,7 +715,8 @@ PHRASES = {
         "place|spot, the place we stretch, the stretched muscle|muscles, right where|there, where the stretch is, in "
         "the muscle we stretch, exactly there, in the area we are stretching, the area we stretch, the area we are "
         "stretching, exactly in the area, exactly here, right here, exactly where, in the bit we stretch, the bit we "
-        "stretch, right in the bit we stretch, where we have been stretching"
+        "stretch, right in the bit we stretch, where we have been stretching, where the stretch works|goes|hits|is, "
+        "right where the stretch"
     ),
     # --- requests --------------------------------------------------------------------------------------------------
     "stop": (
@@ -720,7 +731,7 @@ PHRASES = {
         "away, away next week, away for, i am away, need a pause, have a break, freeze my, put it on hold, on hold, "
         "away until, away this week, weeks break, week break, days break, week off please, weeks off please, no more "
         "messages until|till, no messages until|till, take a week|fortnight off, time off please, hold off until, "
-        "pause it|me|until|for, break please, pausing"
+        "pause it|me|until|for, break please, pausing, a break until|till|for, take a break until, break until|till"
     ),
     "change-time": (
         "change the|my time, other time, different time, another time please, change time, send it|this|them|me "
@@ -733,7 +744,7 @@ PHRASES = {
         "change it to, move my, later in the day, earlier in the day, in the evening instead, evenings instead, "
         "mornings instead, message come in the, come in the evening|morning|afternoon, come at, send session "
         "after|at|before, send the session after|at|before, kindly send, messages in the evening|morning, after ten "
-        "please"
+        "please, later time, earlier time, other hour, different hour"
     ),
     "health-changed": (
         "pregnant, pregnancy, expecting a baby, had an operation, had surgery, having surgery, an operation, surgery, "
@@ -960,6 +971,9 @@ PHRASES = {
         "midnight oil, burning the midnight oil, chest of drawers, dead bug one, brain totally numb, pinch me, hear "
         "any pop, hear a pop this time, killing me after, phone passed out, bike chain snapped, chain snapped, river "
         "is swollen, electricity went, half built, both times, left me, that is the right, was the right, missed the "
-        "bus|train|step|call|alarm|boat|message"
+        "bus|train|step|call|alarm|boat|message, popped the|my mat|kettle|shoes|dinner|lunch, sharp dive, night "
+        "night, the night before, that night, one night, tuesday night, monday night, friday night, saturday night, "
+        "sunday night, thursday night, wednesday night, night bus, quiz night, movie night, girls night, date night, "
+        "night off"
     ),
 }

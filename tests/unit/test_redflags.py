@@ -127,7 +127,7 @@ def test_what_somebody_else_noticed_about_the_client_is_a_flag() -> None:
     "text",
     [
         "last year I had chest pain",
-        "the river is swollen",
+        "the lake got swollen",
         "what if I feel a pop",
         "I might have fainted",
         "a pop, maybe",
