@@ -117,6 +117,25 @@ def things(day: Day) -> tuple[Thing, ...]:
     return tuple(found.values())
 
 
+_WITHOUT = re.compile(r"\b(no|without|not|forgot|lost|broke|missing|havent|dont)\b|n['’]t\b", re.IGNORECASE)
+
+
+def missed(text: str, needed: Collection[Thing]) -> Thing | None:
+    """The thing that a short text says is not at hand: "no strap here today". None when it names none.
+
+    >>> missed("I have no strap with me", [Thing("strap", ("towel",))])
+    Thing(name='strap', instead=('towel',))
+    """
+    if len(text) > LONGEST or _WITHOUT.search(text) is None:
+        return None
+    words = set(re.findall(r"[^\W\d_]+", text.lower()))
+    return next((thing for thing in needed if thing.name.lower().split()[-1] in words), None)
+
+
+LONGEST = 80
+"""Characters of a text that is read as being about a thing."""
+
+
 def stands(day: Day) -> bool:
     """Whether a session has a standing movement, for which older people keep a hand on something firm."""
     return any(

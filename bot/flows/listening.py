@@ -11,6 +11,7 @@ from db import courses, people
 from db.courses import CourseState
 from db.schema import Course, LedgerRow, Person
 from plans.checkin import CheckIn
+from plans.fitting import missed, things
 from plans.ledger import Question, RowKind
 from plans.questions import open_question
 from plans.redflags import find_flag
@@ -86,6 +87,8 @@ async def _client_says(desk: Desk, person: Person, course: Course, text: str) ->
     if row is None:
         await _pass_on(desk, person, course, text)
         return
+    if await _lacks_a_thing(desk, person, course, row, reply, text):
+        return
     if await _is_a_plain_request(desk, person, course, reply, text):
         return
     if await _is_an_open_number(desk, person, course, row, reply):
@@ -99,6 +102,19 @@ async def _row_meant(desk: Desk, course: Course) -> LedgerRow | None:
     if not pairs:
         return None
     return showing.source_of(pairs)[0] if pairs[-1][0].kind == RowKind.ASKING else pairs[-1][0]
+
+
+async def _lacks_a_thing(desk: Desk, person: Person, course: Course, row: LedgerRow, reply: Reply, text: str) -> bool:
+    """ "No strap here": today's session is changed, when it needs one and is not done yet."""
+    if row.kind != RowKind.SESSION or row.day is None or reply.completion is not None or reply.red_flag is not None:
+        return False
+    if (await courses.said_of(desk.session, row)).completion is not None:
+        return False
+    thing = missed(text, things((await desk.programme(course)).day(row.day)))
+    if thing is None:
+        return False
+    await checkin.do_without(desk, person, course, row, thing.name)
+    return True
 
 
 async def _is_a_plain_request(desk: Desk, person: Person, course: Course, reply: Reply, text: str) -> bool:

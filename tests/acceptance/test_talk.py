@@ -38,14 +38,14 @@ class Client:
         return cls(chat, number, await cls.follows_a_link(chat, number, name))
 
     @staticmethod
-    async def follows_a_link(chat: Practice, number: int, name: str) -> Said:
+    async def follows_a_link(chat: Practice, number: int, name: str, *, age: str = "18 to 64", usual: int = 0) -> Said:
         """Opens a fresh link and answers everything; gives the last message."""
         menu = (await chat.say(COACH, "/invite"))[-1]
         link = (await chat.tap(COACH, menu, "Invite one client"))[-1]
         token = re.search(r"start=([\w-]+)", link.text)
         assert token is not None
         offer = (await chat.say(number, f"/start {token[1]}", first_name=name))[-1]
-        await chat.screened(number, offer)
+        await chat.screened(number, offer, age=age, usual=usual)
         asked = (await chat.messages(number))[-1]
         if "Which city" in asked.text:
             times = (await chat.say(number, "Lisbon"))[-1]
@@ -303,3 +303,114 @@ async def test_something_on_the_health_list_waits_for_the_coach(chat: Practice) 
     first = (await chat.from_bot(number))[-1]
     assert first.text.startswith("Day 1:")
     assert "· lighter" not in first.text
+
+
+# --- a client's own body and home -----------------------------------------------------------------------------------
+
+
+async def test_a_pain_elsewhere_spares_its_place_and_leaves_the_day_as_it_is(chat: Practice) -> None:
+    client = await Client.joins(chat, "Knee")
+    assert "kneel" in client.day.text.lower() or "Half-kneeling" in client.day.text
+    for label in ("Sore, pain or something odd", "Something else", "Somewhere else", "knee", "4"):
+        said = await client.tap(label)
+    assert "Changed so that it spares this place: knee." in said.text
+    assert "lighter" not in said.text
+    said = await client.tap("All done, no pain")
+    assert "Tomorrow is day 2" in said.text
+
+
+async def test_without_a_thing_the_session_changes_for_today(chat: Practice) -> None:
+    client = await Client.joins(chat, "Unequipped")
+    while not any(label.startswith("No ") for label, _data in client.day.buttons):
+        await client.tap("All done, no pain")
+        await client.next_morning()
+    label = next(label for label, _data in client.day.buttons if label.startswith("No "))
+    thing = label.removeprefix("No ").removesuffix(" here today")
+    said = await client.tap(label)
+    assert f"Changed so that it needs none of this: {thing}." in said.text
+    assert label not in [text for text, _data in said.buttons]
+
+
+async def test_words_about_a_missing_thing_do_the_same(chat: Practice) -> None:
+    client = await Client.joins(chat, "Typist")
+    while not any(label.startswith("No ") for label, _data in client.day.buttons):
+        await client.tap("All done, no pain")
+        await client.next_morning()
+    label = next(label for label, _data in client.day.buttons if label.startswith("No "))
+    thing = label.removeprefix("No ").removesuffix(" here today")
+    assert f"needs none of this: {thing}." in (await client.says(f"I don't have a {thing} with me")).text
+
+
+async def test_a_changed_health_waits_and_asks_the_health_questions_again(chat: Practice) -> None:
+    client = await Client.joins(chat, "Pregnant")
+    asked = await client.says("I just found out that I am pregnant")
+    assert "is any of this true for you" in asked.text
+    assert any("Pregnant needs a look" in m.text and "health has changed" in m.text for m in await chat.from_bot(COACH))
+    said = [asked]
+    for label in ("None of these", "Something", "No", "No", "No", "Yes", "No", "No", "No"):
+        said = await chat.tap(client.number, said[-1], label)
+    assert "looks at this first" in said[-1].text
+    assert any("pregnant or recently so" in m.text for m in await chat.from_bot(COACH))
+    before = max(m.id for m in await chat.messages(client.number))
+    await chat.post("clock", next="morning")
+    assert await chat.from_bot(client.number, after=before) == []
+
+
+async def test_a_usual_pain_is_no_reason_to_stay_and_is_not_asked_about_in_the_morning(chat: Practice) -> None:
+    number = next(NEXT)
+    day = await Client.follows_a_link(chat, number, "Usually", usual=2)
+    client = Client(chat, number, day)
+    await client.tap("Done, some pain")
+    said = await client.tap("3")
+    assert "Tomorrow is day 2, because it went well." in said.text
+    assert "In the morning I first ask" not in said.text
+    assert (await client.next_morning()).text.startswith("Day 2:")
+
+
+async def test_a_usual_pain_of_four_waits_for_the_coachs_word(chat: Practice) -> None:
+    number = next(NEXT)
+    waits = await Client.follows_a_link(chat, number, "Aching", usual=4)
+    assert "looks at this first" in waits.text
+    assert any("Aching needs a look" in m.text and "usual pain 4 of 10" in m.text for m in await chat.from_bot(COACH))
+
+
+async def test_at_65_and_over_standing_work_names_a_support(chat: Practice) -> None:
+    number = next(NEXT)
+    day = await Client.follows_a_link(chat, number, "Older", age="65 or over")
+    client = Client(chat, number, day)
+    for _date in range(7):
+        if "keep a hand on a wall or a chair" in client.day.text:
+            break
+        await client.tap("All done, no pain")
+        await client.next_morning()
+    assert "keep a hand on a wall or a chair" in client.day.text
+
+
+async def test_under_18_nobody_joins_by_themselves(chat: Practice) -> None:
+    number = next(NEXT)
+    menu = (await chat.say(COACH, "/invite"))[-1]
+    link = (await chat.tap(COACH, menu, "Invite one client"))[-1]
+    token = re.search(r"start=([\w-]+)", link.text)
+    assert token is not None
+    offer = (await chat.say(number, f"/start {token[1]}", first_name="Young"))[-1]
+    age = (await chat.tap(number, offer, "I agree"))[-1]
+    said = (await chat.tap(number, age, "Under 18"))[-1]
+    assert "guardian" in said.text
+    assert "no course" in (await chat.say(number, "/today"))[-1].text
+
+
+async def test_a_coach_leaves_a_movement_out_and_brings_it_back(chat: Practice) -> None:
+    client = await Client.joins(chat, "Barred")
+    people = (await chat.say(COACH, "/people"))[-1]
+    page = (await chat.tap(COACH, people, "Barred"))[-1]
+    shown = (await chat.tap(COACH, page, "Leave a movement out"))[-1]
+    label = next(text for text, _data in shown.buttons if text.startswith("Leave out: "))
+    name = label.removeprefix("Leave out: ")
+    assert name in client.day.text
+    again = (await chat.tap(COACH, shown, label))[-1]
+    assert f"Left out for Barred: {name}" in again.text
+    told = (await chat.from_bot(client.number))[-1]
+    assert f"Left out from now on: {name}" in told.text
+    assert name not in (await client.says("/today")).text
+    await chat.tap(COACH, again, f"Bring back: {name}")
+    assert name in (await client.says("/today")).text
