@@ -24,6 +24,7 @@ _COMPLAINTS = frozenset(
         "tight",
         "press",
         "droop",
+        "vision",
         *_POP,
         *_NERVE,
     )
@@ -92,8 +93,10 @@ def _is_side(reply: Said, index: int) -> bool:
         return not counted
     before = reply.units[index - 1] if index else None
     near = {reply.concept(i) for i in (index - 1, index + 1, index + 2)}
-    if reply.concept(index + 1) == "one":
+    if reply.concept(index + 1) == "one" or reply.units[min(index + 1, len(reply.units) - 1)].text in ("half", "part"):
         return True
+    if index == 0 and reply.concept(1) == "comma":
+        return False
     if {reply.concept(index - 1), reply.concept(index + 1)} <= _ALONE:
         return True
     if {reply.concept(index - 1), reply.concept(index + 1)} & {"number"} and reply.at("pain", "sore"):

@@ -102,7 +102,7 @@ def _vote(reply: Said, index: int) -> tuple[Completion, int] | None:
         return _SAID[concept]
     if concept == "done":
         return _done_vote(reply, index, denied)
-    if concept in ("part", "half", "most", "few"):
+    if concept in ("part", "half", "most", "few") and not reply.units[index].text.startswith("not quite r"):
         return _part_vote(reply, index, concept, denied)
     return _vote_of_word(reply, index)
 
@@ -171,6 +171,8 @@ def _only_some(reply: Said, index: int) -> bool:
     """ "Did the easy ones only": a part, unless the clause speaks of pain."""
     clause = reply.clauses[reply.clause[index]]
     told = any(reply.units[i].text in ("did", "managed", "do", "got", "could") for i in clause)
+    if reply.units[index - 1].text in ("it was", "it is", "was", "is"):
+        return False
     return told and not any(reply.concept(i) in ("pain", "sore") for i in clause)
 
 
@@ -189,7 +191,20 @@ def _part_vote(reply: Said, index: int, concept: str, denied: bool) -> tuple[Com
     return (Completion.PART, 2 if reply.units[index].text in _WEAK else 3) if telling else None
 
 
-_WEAK = frozenset(("started", "stopped", "only the", "just two", "nothing else", "nothing more"))
+_WEAK = frozenset(
+    (
+        "half way",
+        "halfway",
+        "did the first",
+        "first round only",
+        "started",
+        "stopped",
+        "only the",
+        "just two",
+        "nothing else",
+        "nothing more",
+    )
+)
 """Words that say "a part" only where nobody says plainly that all was done."""
 
 _LEADS = words("before-number about pass do hedge comma but no-answer end dash")
@@ -201,7 +216,15 @@ def _stands_alone(reply: Said, index: int) -> bool:
     if index == 0:
         speaker = len(reply.units) > 1 and reply.units[1].text.split(" ")[0] in _NEW_THOUGHT
         return speaker or after in _AFTER_NO
-    return after in ("", "end") and reply.concept(index - 1) in ("end", "mark", "face", "because", "but", "yes")
+    return after in ("", "end") and reply.concept(index - 1) in (
+        "end",
+        "mark",
+        "face",
+        "because",
+        "but",
+        "yes",
+        "comma",
+    )
 
 
 _NEW_THOUGHT = words("i my it sorry not because was too")

@@ -220,9 +220,12 @@ def _has_own_word(reply: Said, figure: Figure) -> bool:
 
 def _is_a_rating(reply: Said, figure: Figure) -> bool:
     """ "It's a 6", "been like a 5 since": a rating in its form, of a pain that was named before."""
+    told = reply.at("pain", "severe", "sharp", "dull", "burn", "shoot", "wake")
+    alone = all(reply.concept(i) in ("pass", "number", "number-word", "comma") for i in _clause_of(reply, figure))
+    if alone and len(reply.figures) == 1 and (told or reply.at(*_COMPLETION)):
+        return True
     named = any(index < figure.first for index in reply.at("pain", "severe", "sharp", "dull", "burn", "shoot", "wake"))
     rated = reply.units[figure.first - 1].text.split(" ")[-1] in _RATED if figure.first else False
-    alone = all(reply.concept(i) in ("pass", "number", "number-word", "comma") for i in _clause_of(reply, figure))
     rated = rated or alone
     ends = _ends_bare(reply, figure) or reply.units[figure.last + 1].text in ("since", "at", "when", "on", "in")
     return named and rated and ends

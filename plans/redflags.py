@@ -43,7 +43,9 @@ class _Sign:
 
 
 def _sign(key: str, level: Flag, *needs: str, sure: bool = True, window: int = WINDOW) -> _Sign:
-    return _Sign(key, level, tuple(frozenset(need.split()) for need in needs), sure, window)
+    return _Sign(
+        key, level, tuple(frozenset(need.split()) for need in needs), sure, 12 if level is Flag.EMERGENCY else window
+    )
 
 
 _E, _S, _C = Flag.EMERGENCY, Flag.SAME_DAY, Flag.CLINICIAN

@@ -91,7 +91,8 @@ def said(text: str) -> Said:
     found = tuple(_in_context(units(plain)))
     negated, doubtful = [False] * len(found), [False] * len(found)
     for index, unit in enumerate(found):
-        if unit.concept in ("neg", "none-word"):
+        answers = unit.text in ("nope", "nah") and index > 0 and found[index - 1].concept == "question"
+        if unit.concept in ("neg", "none-word") or answers:
             _cover(found, index, negated, doubtful)
     return Said(found, tuple(negated), tuple(doubtful), plain)
 
@@ -103,6 +104,8 @@ def _in_context(found: list[Unit]) -> list[Unit]:
             found[index] = replace(unit, concept="clock")
         elif unit.text.startswith("right ") and unit.concept == "harmless" and _is_named(found, index):
             found[index] = replace(unit, concept="right")
+        elif unit.text == "no more" and index + 1 < len(found) and found[index + 1].concept in _SIGNS:
+            found[index] = replace(unit, concept="neg")
         elif unit.text == "gone" and _became(found, index):
             found[index] = replace(unit, concept="pass")
         elif unit.text == "probably" and index + 1 < len(found) and found[index + 1].concept in _DOINGS:

@@ -27,6 +27,7 @@ _SHORT_FOR = {"l8r": "later", "l8er": "later", "gr8": "great", "2day": "today", 
 _BEFORE = re.compile(
     r"\bbefore (?:it was )?(\d+)[,;]? (?:and |but )?(?:now|after)(?: only| just)? (\d+)"
     r"|\b(\d+) before[,;]? (?:and |but )?(?:now|after)(?: only| just)? (\d+)"
+    r"|\b(\d+) before[,;]? (?:and |but )?(\d+) after\b"
 )
 _ISH = re.compile(r"(?<=\d)ish\b")
 _DIGITS = {"one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9}
@@ -81,9 +82,15 @@ def normalise(text: str) -> str:
     plain = unicodedata.normalize("NFKC", html.unescape(text[:LONGEST])).casefold()
     plain = _ISH.sub("", _TAG.sub(" ", plain.translate(_SAME)))
     plain = _SHORT.sub(lambda found: _SHORT_FOR[found[0]], plain)
-    plain = _BEFORE.sub(lambda found: f"was {found[1] or found[3]} now {found[2] or found[4]}", plain)
+    plain = _BEFORE.sub(_changed, plain)
     plain = _MINUS.sub("-", _HALF.sub(_with_half, plain))
     return " ".join(_HYPHEN.sub(" ", _FIRST.sub("first", _WITHOUT.sub("without", plain))).split())
+
+
+def _changed(found: re.Match[str]) -> str:
+    """ "4 before, 8 after" as "was 4 now 8"."""
+    first, last = (number for number in found.groups() if number is not None)
+    return f"was {first} now {last}"
 
 
 def _with_half(found: re.Match[str]) -> str:

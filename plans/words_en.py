@@ -28,7 +28,7 @@ CONTRACTIONS = {
     "o'clock": "oclock", "you're": "you are", "we're": "we are", "they're": "they are", "he's": "he is",
     "she's": "she is", "you've": "you have", "we've": "we have", "y'all": "you", "w": "with", "bc": "because",
     "cuz": "because", "cos": "because", "coz": "because", "u": "you", "tmr": "tomorrow", "outta": "out of",
-    "outa": "out of",
+    "outa": "out of", "dint": "did not", "didint": "did not",
     "em": "them", "thru": "through", "tho": "though", "soz": "sorry", "abt": "about", "b4": "before", "nt": "not",
     "wrk": "work", "nothin": "nothing",
     "feelin": "feeling", "hurtin": "hurting", "tinglin": "tingling", "achin": "aching",
@@ -151,7 +151,8 @@ PHRASES = {
         "yesterday|before|last_time|last_week|usual|normal, your, suffered, suffer, do not know "
         "from|how|why|where|what, no idea how|why|where, idk why|how, no clue how|why|where, coach, mate, dear, "
         "darling, bro, buddy, love, lol, haha, um, uh, ok so, hello, hi, morning coach, no idea from, no clue from, "
-        "no idea from what, idk from what, i do not know what from, anyway, already, yay, phew"
+        "no idea from what, idk from what, i do not know what from, anyway, already, yay, phew, a few "
+        "seconds|minutes|days|hours|times|weeks|months|years|moments"
     ),
     "hedge": (
         "maybe, perhaps, possibly, not sure, not certain, not really sure, dunno, do not know, idk, no idea, might "
@@ -169,9 +170,8 @@ PHRASES = {
         "my|our "
         "friend|colleague|neighbour|neighbor|boss|kid|child|baby|dog|cat|grandma|grandad|flatmate|teammate|mate, my "
         "boyfriend|girlfriend|aunt, wife, husband, hubby, mum, dad, nan, somebody else, wifes, husbands, mums, dads, "
-        "my|our "
-        "cousin|cousins|nephew|niece|grandson|granddaughter|grandchild|grandchildren|neighbours|colleagues, "
-        "someone else"
+        "my|our cousin|cousins|nephew|niece|grandson|granddaughter|grandchild|grandchildren|neighbours|colleagues, "
+        "someone else, my|our little_one|toddler|eldest|youngest|twins|girl|boy|kids|children|parents"
     ),
     "past": (
         "last year|month|summer|winter|season|spring|autumn, years|months|weeks ago, a year|month ago, a few|couple "
@@ -247,7 +247,8 @@ PHRASES = {
         "moves|stretches|exercises|of_them, all nine|eight|seven|six|five|four moves|stretches|exercises, completed "
         "it, fully done, did the lot, exercises made, all exercises made, got my|the stretches|session|exercises "
         "in|done, did complete everything|it|all, did my stretch|stretching, did the stretch|stretching, managed the "
-        "whole session, still managed the whole session, managed the full session"
+        "whole session, still managed the whole session, managed the full session, did todays, did todays one, got it "
+        "all done, got all done, did my session, did our session"
     ),
     "finish": "finished, finish, completed, complete, completing, finishing, fully completed, finalised",
     "do": (
@@ -301,12 +302,12 @@ PHRASES = {
         "two|three|four, just two, stopping early, left the last, most of it without, gave up on, quit after, one "
         "short, cut short, instead of two|three|four|five|2|3|4|5|6|10|the_full|all, shortened, shortened it, short "
         "version, did the rest, the rest yes, rest is done, did the others, all bar, everything bar, did the first, "
-        "did the left|right side|one, never did the, rest done, did the floor|standing|easy ones, first round only, "
-        "first two then, first three then, first one then, only finish, skipped one|1, left out the, whole thing "
-        "minus, minus the, all minus, short bit, not the full, not the rest, after set two|three, 4 down, started it "
-        "got, called it, so called it, quit after the, round one only, only the half, only half, got "
-        "six|five|four|three|two|ten mins|minutes in, moved on after, just the warmup, bit of it, managed the "
-        "seated|standing|easy|first ones, most of them not"
+        "did the left|right side|one, never did the, rest done, did the floor|standing|easy ones, first two then, "
+        "first three then, first one then, only finish, skipped one|1, left out the, whole thing minus, minus the, "
+        "all minus, short bit, not the full, not the rest, after set two|three, 4 down, started it got, called it, so "
+        "called it, quit after the, round one only, only the half, only half, got six|five|four|three|two|ten "
+        "mins|minutes in, moved on after, just the warmup, bit of it, managed the seated|standing|easy|first ones, "
+        "most of them not, only first round, first round only"
     ),
     "half": "half, half of it|them, about half, roughly half, 50",
     "most": (
@@ -337,7 +338,7 @@ PHRASES = {
         "called|called, on call, bleep went, inspection, exam, exams, a mock, got a mock, wrk mad, work mad, work is "
         "mad|mental, handover, ward phone, had to dash, must go to work, electricity man, so ran out of time, out of "
         "time so, deadline day, shift ran over, overtime, revision, work was mental|hectic|mad|busy|insane, rush to "
-        "work, rushed to work, boss wanted, airport"
+        "work, rushed to work, boss wanted"
     ),
     "too-hard": (
         "too hard, too difficult, too tough, too much, too heavy, too intense, too long, too advanced, too strenuous, "
@@ -354,7 +355,7 @@ PHRASES = {
         "weather, feel poorly, poorly, cold and cough, coughing, cough, virus, infection, tummy bug, feel rough, bug, "
         "sickness, diarrhoea, diarrhea, feeling rough, in bed with, runny nose, hungover, upset stomach, stomach is "
         "upset, stomach upset, the flu, got flu, have flu, ate something bad, fever and cough, streaming cold, this "
-        "cold, lost my voice, tummy upset, got a cold"
+        "cold, lost my voice, tummy upset, got a cold, bad cold, heavy cold, head cold"
     ),
     "other-why": (
         "too hot, child|kid|kids|son|daughter|baby|husband|wife|mother|father is|was|are sick|ill|unwell, forgot, "
@@ -366,7 +367,7 @@ PHRASES = {
         "it, no heart for it, bored of it, got bored, slept in, slept through, overslept, power was off, funeral, "
         "buried, battery died|went, phone died|was_dead, too cosy, forgot about, zero motivation, forget, i forget, "
         "slept thru|through, no signal, camping, gaming, staff do, electricity was gone, room was dark, floor was "
-        "being, temptation, snapped after, no mat here, without a mat, power went"
+        "being, temptation, snapped after, no mat here, without a mat, power went, at the airport, airport"
     ),
     # --- feeling ----------------------------------------------------------------------------------------------------
     "pain": (
@@ -561,7 +562,8 @@ PHRASES = {
         "heavyness, tight band, constricted, constriction, a weight on, band around, vice, clamped, clenching, "
         "elephant, squashed, pressings, gripping, pushing, oppression, oppressing, compressed, compression, truck, "
         "truck on, sitting on me, sits on me, sitting on my, standing on my, brick on, bricks on, parked on, weight "
-        "on my"
+        "on my, somebody|someone was|is? sitting, sitting on it, standing on it, big stone, heavy stone, stone on, "
+        "like a stone on"
     ),
     "breathless": (
         "breathless, breathlessness, can|could hardly|barely breathe|breath, short of breath, shortness of breath, "
@@ -592,7 +594,8 @@ PHRASES = {
         "irregularly, extra beats, heart flip, beats strange|weird, heart beat weird|odd|strange, out of rhythm, not "
         "regular, unregular, atrial fibrillation, afib, missing beats|a_beat, misses beats|a_beat, heart "
         "stumbles|stumbling, heart is? doing somersaults, heart is? all over the place, ticker is? all over the "
-        "place, skips then, heart is? out of sync, heart somersaults, beats are missing, heart trips|tripping"
+        "place, skips then, heart is? out of sync, heart somersaults, beats are missing, heart trips|tripping, off "
+        "rhythm, beating all over the? place, beating irregularly|irregular|wrong, beats off"
     ),
     "talk": "speech, talking, speaking",
     "sweat": "sweating, sweat, cold sweat, clammy",
@@ -653,7 +656,8 @@ PHRASES = {
         "the bed, not feel the paper, not feel it when i wipe, not feel when i wipe, leaking pee|wee, leak a bit of "
         "pee, bladder does|do not work, bladder not work, not been able to pee|wee|go, been able to pee, unable to "
         "pee, pooing myself, pooing without knowing, pooed without knowing, weeing without knowing, no control when i "
-        "go, it just comes, no control on the toilet, no feeling when i go"
+        "go, it just comes, no control on the toilet, no feeling when i go, poop|poo|pee|wee accident, "
+        "poop|poo|pee|wee accidents, nothing comes, not when the? bladder is full, bladder is full"
     ),
     "saddle": (
         "between my? the? legs, between my|the thighs, groin, saddle, saddle area, genitals, genital, crotch, private "
@@ -974,6 +978,9 @@ PHRASES = {
         "bus|train|step|call|alarm|boat|message, popped the|my mat|kettle|shoes|dinner|lunch, sharp dive, night "
         "night, the night before, that night, one night, tuesday night, monday night, friday night, saturday night, "
         "sunday night, thursday night, wednesday night, night bus, quiz night, movie night, girls night, date night, "
-        "night off"
+        "night off, nerve floss|flossing|glide|glides, some nerve, got some nerve, lost my nerve, electric "
+        "blue|green|pink, killing me not, took the sting, sting out of, stabbing at, get on my nerves, on my nerves, "
+        "not quite remember|sure|right|awake, can not quite remember, stop nagging, nerves before, nerve "
+        "wracking|racking"
     ),
 }
