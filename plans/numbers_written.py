@@ -83,7 +83,7 @@ def _one_counts(reply: Row, index: int) -> bool:
     if before == "scale" and after in ("word", "pass", *BODY):
         return False
     ends = after in ("", "end", "comma", "slash", "scale")
-    return before in ("pain", "colon", "scale") or (before in ("", "comma", "dash", "about", "done") and ends)
+    return before in ("pain", "colon", "scale") or (before in ("", "comma", "dash", "about", "done", "to") and ends)
 
 
 def _figure(reply: Row, index: int, value: float) -> Figure:
@@ -183,7 +183,11 @@ def _unrelated(reply: Row, first: int, last: int) -> bool:
     before, after = reply.concept(first - 1), reply.concept(last + 1)
     if after in ("unit", "counted", "percent", "degree", "clock") or _counts_things(reply, first, last):
         return True
+    if first and reply.units[first - 1].text.split(" ")[-1] == "other":
+        return True
     if before not in ("before-number", "counted"):
+        return False
+    if reply.units[first - 1].text == "only" and after in ("", "end", "comma"):
         return False
     near = [reply.concept(first - 2)] + (
         [reply.concept(first - 3)] if reply.concept(first - 2) in ("pass", "was") else []

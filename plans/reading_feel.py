@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from plans import words_en
 from plans.checkin import Area, Kind, Place, Side
 from plans.numbers_written import BODY
@@ -65,8 +67,10 @@ def _with_pain(reply: Said, concept: str) -> bool:
 def sore_in(reply: Said) -> bool:
     """Whether soreness words were said."""
     over = {reply.clause[i] for i in reply.at("gone", "settled")}
+    was = {reply.clause[i] for i in reply.at("was")}
+    if reply.at("now"):
+        over |= {reply.clause[i] for i in reply.at("yesterday") if reply.clause[i] in was}
     if any(reply.negated[i] or reply.units[i].text in ("nothing", "not") for i in range(len(reply.units))):
-        was = {reply.clause[i] for i in reply.at("was")}
         over |= {reply.clause[i] for i in reply.at("yesterday") if reply.clause[i] in was}
     return any(reply.clause[i] not in over for i in reply.at("sore", "dull"))
 
@@ -113,6 +117,9 @@ _ALONE = frozenset(("", "comma", "end", "and"))
 
 def place_in(reply: Said) -> Place | None:
     """Whether the pain was said to be where the programme works, or elsewhere."""
+    worked = _WORKED.search(reply.text)
+    if worked is not None and reply.at(*_COMPLAINTS, "number", "number-word"):
+        return Place.ELSEWHERE if worked[1] else Place.HERE
     if reply.at("elsewhere"):
         return Place.ELSEWHERE
     return Place.HERE if reply.at("here") and reply.at(*_COMPLAINTS) else None
@@ -128,6 +135,14 @@ def area_in(reply: Said) -> Area | None:
 
 
 _AREAS = {word: Area(area) for area, line in words_en.AREAS.items() for word in line.split()}
+
+
+_WORKED = re.compile(
+    r"(\b(?:not|isn't|wasn't|is not)\b[\w' ]{0,24})?"
+    r"\b(?:where|spot|area|place|part|bit|muscles?)(?: that| which)? (?:we|i|you)(?: are| were|'re)? "
+    r"(?:stretch|work|train)"
+)
+"""The place where the programme works, or not that place."""
 
 
 def body_in(reply: Said) -> str | None:

@@ -52,11 +52,17 @@ def _heaviest(votes: list[_Vote]) -> list[_Vote]:
     return [vote for vote in votes if vote.weight == most]
 
 
+MUCH = 12
+"""Words of a reply that says a reason and nothing else; in a longer one the reason may be of anything."""
+
+
 def _implied(reply: Said) -> Completion | None:
     """A reason alone says that nothing was done: "too busy today", "ill"."""
     if any(i and reply.units[i - 1].text == "too" for i in reply.at("sore", "pain", "dull")):
         return Completion.NONE
-    others = {"pain", "sore", "dull", "tight"} & reply.concepts
+    if sum(unit.concept != "pass" for unit in reply.units) > MUCH:
+        return None
+    others = {"pain", "sore", "dull", "tight", "swell", "pop", "bruise", "question"} & reply.concepts
     return (
         Completion.NONE
         if reply.at("time", "ill", "other-why", "fever") and not others and not reply.at("asks")
@@ -124,6 +130,8 @@ def _vote_of_word(reply: Said, index: int) -> tuple[Completion, int] | None:
         and reply.units[index - 1].text in _HELPERS
     ):
         return Completion.NONE, 3
+    if text in _MADE and _is_of_the_work(reply, index):
+        return Completion.DONE, 3
     if text == "only" and _only_some(reply, index):
         return Completion.PART, 3
     if text.startswith("could not manage"):
@@ -142,6 +150,21 @@ def _in_question(reply: Said, index: int) -> bool:
     asking = any(reply.concept(i) == "question" for i in clause) and clause.start != index
     supposing = any(reply.units[i].text in ("if", "what if") for i in clause)
     return asking or supposing or reply.concept(clause.start) == "asks"
+
+
+_MADE = words("made maked realised realized performed executed practised practiced did managed ok okay")
+_WORK = words("stretches stretch session exercises exercise routine moves movements programme program workout training")
+
+
+def _is_of_the_work(reply: Said, index: int) -> bool:
+    """ "The exercises are made", "session is realised", "made the programme anyway"."""
+    near = range(max(0, index - 4), min(index + 4, len(reply.units)))
+    told = any(
+        reply.units[i].text.split(" ")[-1] in _WORK and reply.clause[i] == reply.clause[index] and not reply.negated[i]
+        for i in near
+    )
+    quiet = reply.units[index].text not in ("did", "managed") and not reply.at("half", "most", "few", "part")
+    return told and quiet and not reply.negated[index]
 
 
 def _did_the_work(reply: Said, index: int) -> bool:
@@ -170,7 +193,7 @@ def _did_something(reply: Said, index: int) -> bool:
 def _only_some(reply: Said, index: int) -> bool:
     """ "Did the easy ones only": a part, unless the clause speaks of pain."""
     clause = reply.clauses[reply.clause[index]]
-    told = any(reply.units[i].text in ("did", "managed", "do", "got", "could") for i in clause)
+    told = any(reply.units[i].text in ("did", "managed", "do", "got", "could", "finished", "made") for i in clause)
     if reply.units[index - 1].text in ("it was", "it is", "was", "is"):
         return False
     return told and not any(reply.concept(i) in ("pain", "sore") for i in clause)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 from dataclasses import dataclass
+from itertools import pairwise
 
 from plans.numbers_written import BODY, PAINFUL, Figure, Form
 from plans.scopes import Said
@@ -99,7 +100,8 @@ def _changed(reply: Said) -> int | None:
         return None
     first, last = found
     before = any(reply.concept(i) in ("was", "from") for i in range(first.first - 3, first.first))
-    before = before or (first.first > 0 and reply.units[first.first - 1].text == "was a")
+    ahead = reply.units[max(0, first.first - 3) : first.first]
+    before = before or any(unit.text.startswith(("was a", "it was")) for unit in ahead)
     after = any(reply.concept(i) in ("now", "to") for i in range(last.first - 3, last.last + 2))
     right = all(0 <= figure.value <= 10 for figure in found)
     return math.ceil(last.value) if before and after and right else None
@@ -221,8 +223,13 @@ def _has_own_word(reply: Said, figure: Figure) -> bool:
 def _is_a_rating(reply: Said, figure: Figure) -> bool:
     """ "It's a 6", "been like a 5 since": a rating in its form, of a pain that was named before."""
     told = reply.at("pain", "severe", "sharp", "dull", "burn", "shoot", "wake")
-    alone = all(reply.concept(i) in ("pass", "number", "number-word", "comma") for i in _clause_of(reply, figure))
-    if alone and len(reply.figures) == 1 and (told or reply.at(*_COMPLETION)):
+    alone = all(
+        reply.concept(i) in ("pass", "number", "number-word", "comma", "end", "about")
+        for i in _clause_of(reply, figure)
+    )
+    plain = [other for other in reply.figures if other.form in (Form.PLAIN, Form.SCALE)]
+    instead = any(unit.text == "instead" for unit in reply.units[max(0, figure.first - 3) : figure.first])
+    if alone and not instead and len(plain) == 1 and (told or reply.at(*_COMPLETION)):
         return True
     named = any(index < figure.first for index in reply.at("pain", "severe", "sharp", "dull", "burn", "shoot", "wake"))
     rated = reply.units[figure.first - 1].text.split(" ")[-1] in _RATED if figure.first else False
@@ -244,8 +251,8 @@ def _ruled_out(reply: Said, figure: Figure) -> bool:
 
 def _restated(reply: Said, figure: Figure) -> bool:
     """ "2, no, 3" or "2 … no 3": the "no" takes the number before it back."""
-    opens = reply.concept(figure.first - 2) in ("end", "comma", "dash")
-    return figure.first > 0 and reply.units[figure.first - 1].text == "no" and opens
+    at = figure.first - 1 - (reply.concept(figure.first - 1) == "comma")
+    return at >= 0 and reply.units[at].text == "no" and reply.concept(at - 1) in ("end", "comma", "dash")
 
 
 def _ends_bare(reply: Said, figure: Figure) -> bool:
@@ -313,6 +320,10 @@ def _kept(reply: Said, named: list[Figure]) -> list[Figure]:
     if later:
         return later
     if len(named) > 1 and reply.concept(named[-1].first - 1) == "to" and reply.units[named[-1].first - 1].text != "to":
+        return [named[-1]]
+    if len(named) > 1 and all(
+        any(reply.units[i].text == "then" for i in range(one.last + 1, other.first)) for one, other in pairwise(named)
+    ):
         return [named[-1]]
     taken_back = [n for n in range(1, len(named)) if _takes_back(reply, named[n - 1], named[n])]
     if taken_back:

@@ -11,8 +11,8 @@ from plans.numbers_written import BODY
 from plans.scopes import Said, said
 from plans.wording import words
 
-WINDOW = 7
-"""Units between the words of one sign."""
+WINDOW, FAR = 7, 14
+"""Units between the words of one sign; a far one may also go on in the next sentence."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,8 +95,8 @@ SIGNS = (
     _sign("night-pain", _C, "night", "pain dull throb", "lasts"),
     _sign("night-pain", _C, "nightlong", "pain dull throb"),
     _sign("night-pain", _C, "night", "pain dull throb", sure=False),
-    _sign("fever", _C, "fever", "pain dull sore swell", window=14),
-    _sign("weight-loss", _C, "weight-loss", "pain dull sore fever wake night tired", window=14),
+    _sign("fever", _C, "fever", "pain dull sore swell", window=FAR),
+    _sign("weight-loss", _C, "weight-loss", "pain dull sore fever wake night tired", window=FAR),
 )
 """Each row: key, level, the word classes that stand near each other in one sentence, and whether that is enough."""
 
@@ -152,7 +152,9 @@ def _near(reply: Said, anchor: int, window: int) -> Iterator[int]:
     """The indexes of the same sentence within the window, not across a "but"."""
     for step in (-1, 1):
         for index in range(anchor + step, anchor + step * (window + 1), step):
-            if not 0 <= index < len(reply.units) or reply.sentence[index] != reply.sentence[anchor]:
+            if not 0 <= index < len(reply.units):
+                break
+            if reply.sentence[index] != reply.sentence[anchor] and window < FAR:
                 break
             if reply.concept(index) == "but":
                 break

@@ -27,6 +27,7 @@ _PASSED = frozenset(
         "to",
         "odd",
         "control",
+        "actually",
     )
 )
 _LINKS = frozenset(("or", "slash"))
@@ -106,6 +107,10 @@ def _in_context(found: list[Unit]) -> list[Unit]:
             found[index] = replace(unit, concept="right")
         elif unit.text == "no more" and index + 1 < len(found) and found[index + 1].concept in _SIGNS:
             found[index] = replace(unit, concept="neg")
+        elif unit.text in ("zero", "nil") and index and found[index - 1].text.split(" ")[-1] in ("a", "at"):
+            found[index] = replace(unit, concept="number", value=0.0)
+        elif unit.text == "since" and index + 1 < len(found) and found[index + 1].text in _SPEAKER - {"have"}:
+            found[index] = replace(unit, concept="because")
         elif unit.text == "gone" and _became(found, index):
             found[index] = replace(unit, concept="pass")
         elif unit.text == "probably" and index + 1 < len(found) and found[index + 1].concept in _DOINGS:

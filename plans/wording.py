@@ -82,6 +82,7 @@ def normalise(text: str) -> str:
     plain = unicodedata.normalize("NFKC", html.unescape(text[:LONGEST])).casefold()
     plain = _ISH.sub("", _TAG.sub(" ", plain.translate(_SAME)))
     plain = _SHORT.sub(lambda found: _SHORT_FOR[found[0]], plain)
+    plain = plain.replace(" comma ", ", ")
     plain = _BEFORE.sub(_changed, plain)
     plain = _MINUS.sub("-", _HALF.sub(_with_half, plain))
     return " ".join(_HYPHEN.sub(" ", _FIRST.sub("first", _WITHOUT.sub("without", plain))).split())

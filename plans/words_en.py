@@ -138,7 +138,8 @@ PHRASES = {
     "and": "and, plus, n",
     "or": "or, nor any, or any",
     "because": (
-        "because, because of, due to, as i, since i, owing to, thanks to, caused by, cause, so i had to, that is why"
+        "because, because of, due to, as i, since i, owing to, thanks to, caused by, cause, so i had to, that is why, "
+        "as my, as it, as the"
     ),
     "so": "so",
     "pass": (
@@ -158,7 +159,7 @@ PHRASES = {
         "maybe, perhaps, possibly, not sure, not certain, not really sure, dunno, do not know, idk, no idea, might "
         "be, could be, hard to say|tell, i guess, unsure, i believe, can not swear|remember, could not "
         "swear|remember, i think i|so, i suppose i|so, pretty sure i, lost count, lost track, i suppose, not sure "
-        "tbh, might of, might have, i might have, could have been"
+        "tbh, might of, might have, i might have, could have been, more or less, kinda, kind of did, sort of did"
     ),
     "almost-none": (
         "hardly any, barely any, almost no, nearly no, not much, no big, no major, no real, no serious, no bad, not a "
@@ -203,7 +204,8 @@ PHRASES = {
         "position helps, whatever way i lay|lie, whichever way i lay|lie, whatever i do, could not get it to settle, "
         "not settle, not shifting, will not shift, can not shake it, could not shake it, all week, all the time, all "
         "the while, for two|three|four|five days, two|three|four|five days now, is lasting, it is lasting, still "
-        "there today, still there now, since then, still there, the whole day"
+        "there today, still there now, since then, still there, the whole day, would not ease|settle|stop|go|go_away, "
+        "goes not away, get better whatever, not get better"
     ),
     "yesterday": (
         "yesterday, last night, last time, last week, the day before, on "
@@ -248,7 +250,9 @@ PHRASES = {
         "it, fully done, did the lot, exercises made, all exercises made, got my|the stretches|session|exercises "
         "in|done, did complete everything|it|all, did my stretch|stretching, did the stretch|stretching, managed the "
         "whole session, still managed the whole session, managed the full session, did todays, did todays one, got it "
-        "all done, got all done, did my session, did our session"
+        "all done, got all done, did my session, did our session, hecho, fait, c est fait, fatto, gemacht, erledigt, "
+        "listo, zrobione, sone and dusted, alll done, all donee, all exercises ok, all the movements, did all "
+        "seven|six|five|four|eight stretches, lovely session, great session, good session"
     ),
     "finish": "finished, finish, completed, complete, completing, finishing, fully completed, finalised",
     "do": (
@@ -282,7 +286,7 @@ PHRASES = {
         "managed, no time for it, was not able to, could not find the mat, did not even roll, not even roll, today "
         "not, no make today, no way am i doing it, instead of stretching, i left it, so i left it, not been able to "
         "today, not had a minute, have not had a minute, had not a minute, did not get to it, skipped the "
-        "whole|lot|session, skipped the whole thing"
+        "whole|lot|session, skipped the whole thing, no exercises today|tonight, no exercises"
     ),
     "later": (
         "will do at|after|before|in|around, later, tomorrow, tonight, will do it, will do it later|tonight|tomorrow, "
@@ -307,7 +311,7 @@ PHRASES = {
         "all minus, short bit, not the full, not the rest, after set two|three, 4 down, started it got, called it, so "
         "called it, quit after the, round one only, only the half, only half, got six|five|four|three|two|ten "
         "mins|minutes in, moved on after, just the warmup, bit of it, managed the seated|standing|easy|first ones, "
-        "most of them not, only first round, first round only"
+        "most of them not, only first round, first round only, upper half, lower half, rounds from 3"
     ),
     "half": "half, half of it|them, about half, roughly half, 50",
     "most": (
@@ -318,7 +322,7 @@ PHRASES = {
     "few": (
         "less than half, a bit of it, a little of it, a little bit of it, only a few, a few, just a bit, a quarter, a "
         "third, one third, the first one, just started, barely started, just the warm up, only warm up, only the warm "
-        "up, just the first, only the first, only one, just one, a couple"
+        "up, just the first, only the first, only one, just one, a couple, did a bit, a bit then"
     ),
     "all": "everything, entire, whole, full, fully, totally",
     # --- why --------------------------------------------------------------------------------------------------------
@@ -338,7 +342,12 @@ PHRASES = {
         "called|called, on call, bleep went, inspection, exam, exams, a mock, got a mock, wrk mad, work mad, work is "
         "mad|mental, handover, ward phone, had to dash, must go to work, electricity man, so ran out of time, out of "
         "time so, deadline day, shift ran over, overtime, revision, work was mental|hectic|mad|busy|insane, rush to "
-        "work, rushed to work, boss wanted"
+        "work, rushed to work, boss wanted, boss called|calling, my boss called, boss was calling, catch the bus, had "
+        "to catch, must work, too many work, day was full, full day, meeting moved, work until, packed day, swamped, "
+        "flat out, rushed off, manic, no minute, had a class, class ran, homework, coursework, gig, concert, matinee, "
+        "sound check, dress rehearsal, performance, conference, training at work, client meeting, client called, "
+        "dentist, doctors appointment, vet, school pick up, commute, traffic, train was late|delayed, late train, "
+        "delayed, held up, early shift, long shift, shift"
     ),
     "too-hard": (
         "too hard, too difficult, too tough, too much, too heavy, too intense, too long, too advanced, too strenuous, "
@@ -355,19 +364,24 @@ PHRASES = {
         "weather, feel poorly, poorly, cold and cough, coughing, cough, virus, infection, tummy bug, feel rough, bug, "
         "sickness, diarrhoea, diarrhea, feeling rough, in bed with, runny nose, hungover, upset stomach, stomach is "
         "upset, stomach upset, the flu, got flu, have flu, ate something bad, fever and cough, streaming cold, this "
-        "cold, lost my voice, tummy upset, got a cold, bad cold, heavy cold, head cold"
+        "cold, lost my voice, tummy upset, got a cold, bad cold, heavy cold, head cold, grippe, migrain, headache all "
+        "day, stomach cramps, stomach ache, throat infection, chest infection, tonsillitis, sinus, sinusitis, food "
+        "poison, puking, the runs, bronchitis, ear infection, caught something, coming down with"
     ),
     "other-why": (
         "too hot, child|kid|kids|son|daughter|baby|husband|wife|mother|father is|was|are sick|ill|unwell, forgot, "
-        "forgot about it, forgot it, travelling, traveling, on a|the plane|train|bus|road|coach|ferry, no mat, no "
-        "space, no equipment, no band, lost motivation, no motivation, not motivated, could not be bothered, did not "
-        "feel like it, not feel like it, not in the mood, not feeling it|up_to_it, no energy, too tired, tired, "
-        "knackered, shattered, lazy, no room, power cut, guests, visitors, wedding, party, lost the link, fell asleep "
-        "on the sofa|couch, dog tired, so tired, sleepy, on the road, weather, not bothered, cba, heart was not in "
-        "it, no heart for it, bored of it, got bored, slept in, slept through, overslept, power was off, funeral, "
-        "buried, battery died|went, phone died|was_dead, too cosy, forgot about, zero motivation, forget, i forget, "
-        "slept thru|through, no signal, camping, gaming, staff do, electricity was gone, room was dark, floor was "
-        "being, temptation, snapped after, no mat here, without a mat, power went, at the airport, airport"
+        "forgot about it, forgot it, travelling, traveling, no mat, no space, no equipment, no band, lost motivation, "
+        "no motivation, not motivated, could not be bothered, did not feel like it, not feel like it, not in the "
+        "mood, not feeling it|up_to_it, no energy, too tired, tired, knackered, shattered, lazy, no room, power cut, "
+        "guests, visitors, wedding, party, lost the link, fell asleep on the sofa|couch, dog tired, so tired, sleepy, "
+        "on the road, weather, not bothered, cba, heart was not in it, no heart for it, bored of it, got bored, slept "
+        "in, slept through, overslept, power was off, funeral, buried, battery died|went, phone died|was_dead, too "
+        "cosy, forgot about, zero motivation, forget, i forget, slept thru|through, no signal, camping, gaming, staff "
+        "do, electricity was gone, room was dark, floor was being, temptation, snapped after, no mat here, without a "
+        "mat, power went, at the airport, airport, in the train, on the train, whole day travel, at a wedding, "
+        "flight, flights, jetlag, jet lag, moving house, no light, power outage, broken boiler, plumber, builders, "
+        "decorators, visiting, family over, birthday, party last night, hangover, motivation zero, could not be "
+        "arsed, lazy day, felt lazy, on a|the plane|bus|road|coach|ferry, on a train"
     ),
     # --- feeling ----------------------------------------------------------------------------------------------------
     "pain": (
@@ -443,7 +457,7 @@ PHRASES = {
         "pins needles, pins, prickling, prickly, prickle, prickles, needles, fizzing, fizzy feeling, buzzing in, ants "
         "in|on|crawling, crawling feeling|sensation, sciatica, sciatic, trapped nerve, pinched nerve, nerve pain, "
         "nerve, nervy, paresthesia, paraesthesia, static feeling, hormigueo, static, like static, buzzing like, "
-        "buzzes, buzzing, vibrating, vibrates, fizzes, fizzle, ants running, prickles all, pricking"
+        "buzzes, buzzing, vibrating, vibrates, fizzes, fizzle, ants running, prickles all, pricking, ants walking"
     ),
     "numb": (
         "numb, numbness, numbed, numbing, no feeling in, can not feel my "
@@ -499,7 +513,7 @@ PHRASES = {
         "bearing is impossible, will not hold me, will not take, does not hold me, can not to walk|stand, no can "
         "walk, can not put my? foot down, could not put foot down, not stand on, no longer walk, can no longer "
         "walk|stand, not walk on, walk impossible, walk on it is not possible, stand on it is not possible, walk on "
-        "it not possible, not possible to walk|stand"
+        "it not possible, not possible to walk|stand, can not to put weight, cannot to put weight"
     ),
     "barely-walk": (
         "hurts|painful to stand on?, too much to stand on?, hard|difficult|impossible|tricky to put weight, can|could "
@@ -514,7 +528,7 @@ PHRASES = {
         "collapses under me, collapsed under me, goes from under me, went from under me, folded under me, unstable, "
         "gives in, gave under me, not stable, gived way, locked up|solid, slipped out, popped out, out of joint, "
         "folding under me, folds under me, went out on me, goes out on me, keeps giving, let me down on the stairs, "
-        "keeps folding, gives under me"
+        "keeps folding, gives under me, go away under me, goes away under me, gave way two|three times"
     ),
     "weak": (
         "went|gone|goes limp, losing|loses strength|power|grip, weak, weakness, weaker, lost strength|power, loss of "
@@ -629,7 +643,8 @@ PHRASES = {
         "wake up with|from|by|because, no sleep because, awake all night, awake with, hardly slept, not sleep, wakes "
         "up me, wake me up, woken up by, waking up from|by|because, up all night, drags me out of sleep, pulls me out "
         "of sleep, kept waking me, keeps waking me, wakes me from sleep, woke me three|four|two times, waking up "
-        "because, does not let me sleep, will not let me sleep, keeps me from sleeping, wakes me each|every"
+        "because, does not let me sleep, will not let me sleep, keeps me from sleeping, wakes me each|every, wake up "
+        "every night, wake every night, wakes up every night"
     ),
     "nightlong": "all night, half the night, the whole night, all night long, the night through",
     "night": (
@@ -735,7 +750,8 @@ PHRASES = {
         "away, away next week, away for, i am away, need a pause, have a break, freeze my, put it on hold, on hold, "
         "away until, away this week, weeks break, week break, days break, week off please, weeks off please, no more "
         "messages until|till, no messages until|till, take a week|fortnight off, time off please, hold off until, "
-        "pause it|me|until|for, break please, pausing, a break until|till|for, take a break until, break until|till"
+        "pause it|me|until|for, break please, pausing, a break until|till|for, take a break until, break until|till, "
+        "stop for a month|week|fortnight|while, stop for two|three weeks, want to stop for"
     ),
     "change-time": (
         "change the|my time, other time, different time, another time please, change time, send it|this|them|me "
@@ -748,7 +764,8 @@ PHRASES = {
         "change it to, move my, later in the day, earlier in the day, in the evening instead, evenings instead, "
         "mornings instead, message come in the, come in the evening|morning|afternoon, come at, send session "
         "after|at|before, send the session after|at|before, kindly send, messages in the evening|morning, after ten "
-        "please, later time, earlier time, other hour, different hour"
+        "please, later time, earlier time, other hour, different hour, put the reminder, reminder at|to, no message "
+        "on sunday|saturday|sundays|saturdays|weekends, no messages on"
     ),
     "health-changed": (
         "pregnant, pregnancy, expecting a baby, had an operation, had surgery, having surgery, an operation, surgery, "
@@ -981,6 +998,6 @@ PHRASES = {
         "night off, nerve floss|flossing|glide|glides, some nerve, got some nerve, lost my nerve, electric "
         "blue|green|pink, killing me not, took the sting, sting out of, stabbing at, get on my nerves, on my nerves, "
         "not quite remember|sure|right|awake, can not quite remember, stop nagging, nerves before, nerve "
-        "wracking|racking"
+        "wracking|racking, faint from boredom|hunger|laughing, swollen ego, electricity was cut, ego is bruised"
     ),
 }
