@@ -171,6 +171,7 @@ def rehearse(
     file: Annotated[Path, typer.Argument(help="A programme file.", metavar="FILE")],
     clients: Annotated[int, typer.Option(help="How many simulated clients.", min=1, max=1_000_000)] = 200,
     seed: Annotated[int, typer.Option(help="The same seed gives the same group.")] = 1,
+    output: Annotated[Path | None, typer.Option("-o", help="Write the picture (SVG) there.", metavar="SVG")] = None,
     as_json: AsJson = False,
 ) -> None:
     """Let simulated clients go through a programme, under the very rules that real ones go by."""
@@ -178,6 +179,7 @@ def rehearse(
     from rich.progress import Progress
 
     from bot import rehearsing
+    from bot.rehearsal_picture import picture
 
     programme = _good_programme_in(file)
     source = file.read_text(encoding="utf-8-sig")
@@ -189,6 +191,8 @@ def rehearse(
 
         found = rehearsing.rehearse(source, clients, seed, step=step)
         plain = rehearsing.rehearse(source, clients, seed, adapted=False, step=step)
+    if output is not None:
+        output.write_text(picture(programme.title, found, plain), encoding="utf-8")
     if as_json:
         _print({"seed": seed, "with_rules": found.as_json(), "as_published": plain.as_json()})
     else:

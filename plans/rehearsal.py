@@ -52,8 +52,10 @@ class Journey:
     """Sessions handed out on a morning that was said to be worse."""
     on_sorer: int = 0
     """Sessions handed out on a morning that was worse, whatever was said of it."""
-    held_up: Counter[int] = field(default_factory=Counter)
-    """For each day how often it was not passed."""
+    followed: Counter[tuple[int, str]] = field(default_factory=Counter)
+    """For each day and verdict how often it followed."""
+    given: Counter[int] = field(default_factory=Counter)
+    """For each day how often its session was handed out."""
     pained: Counter[int] = field(default_factory=Counter)
     """For each day how often it hurt by 3 and more."""
 
@@ -203,8 +205,7 @@ class _Walk:
         story.dates += 1
         if decision.verdict is not None:
             story.verdicts[decision.verdict.word] += 1
-            if decision.verdict is not Verdict.ADVANCE:
-                story.held_up[self.position.day] += 1
+            story.followed[self.position.day, decision.verdict.word] += 1
         told = [vote.tell for vote in decision.votes if vote.tell is not None]
         if told:
             story.alerts += Tell.NOW in told
@@ -214,6 +215,7 @@ class _Walk:
         story, day = self.story, decision.day or 0
         said = self.body.trains(self.stage.parts[day, decision.position.level], number)
         story.due += 1
+        story.given[day] += 1
         story.prescribed += self.stage.work[day, 0]
         if said.completion in (Completion.DONE, Completion.PART):
             story.done += 1
@@ -248,14 +250,26 @@ def unadapted(stage: Stage, nature: Nature, rng: random.Random) -> Journey:
 
 
 @dataclass(frozen=True, slots=True)
-class Trouble:
-    """A day on which many are held up or hurt: shares of the clients who came to it."""
+class DayFared:
+    """How a group fared on one session day: numbers for each client of the group."""
 
     day: int
     title: str | None
-    held_up: float
-    """Times that it was not passed, for each client."""
+    given: float
+    """Times that its session was handed out."""
+    followed: dict[str, float]
+    """Times that each verdict followed."""
     pained: float
+    """Times that it hurt by 3 and more."""
+
+    @property
+    def held_up(self) -> float:
+        """Times that it was not passed."""
+        return sum(times for verdict, times in self.followed.items() if verdict != Verdict.ADVANCE.word)
+
+    def as_json(self) -> dict[str, object]:
+        """The day as documented JSON."""
+        return {name: getattr(self, name) for name in (*self.__slots__, "held_up")}
 
 
 @dataclass(frozen=True, slots=True)
@@ -290,14 +304,16 @@ class Outcome:
     """Share of done sessions that hurt by 3 and more."""
     finished: tuple[int, ...]
     """Dates to finish of each client who did, in order."""
-    trouble: tuple[Trouble, ...]
+    days: tuple[DayFared, ...]
+    """Every session day, in order."""
+    trouble: tuple[DayFared, ...]
     """The days to look at, the worst first."""
 
     def as_json(self) -> dict[str, object]:
         """The outcome as documented JSON."""
-        found = {name: getattr(self, name) for name in self.__slots__ if name != "trouble"}
-        days = [{"day": t.day, "title": t.title, "held_up": t.held_up, "pained": t.pained} for t in self.trouble]
-        return found | {"finished": list(self.finished), "trouble": days}
+        found = {name: getattr(self, name) for name in self.__slots__}
+        days, trouble = ([day.as_json() for day in some] for some in (self.days, self.trouble))
+        return found | {"finished": list(self.finished), "days": days, "trouble": trouble}
 
 
 MANY = 40
@@ -317,6 +333,7 @@ def outcome(programme: Programme, stories: Sequence[Journey]) -> Outcome:
     for story in stories:
         verdicts.update(story.verdicts)
     judged = sum(verdicts.values())
+    days = _days(programme, stories)
     return Outcome(
         clients=len(stories),
         median=median(finished) if finished else None,
@@ -334,7 +351,8 @@ def outcome(programme: Programme, stories: Sequence[Journey]) -> Outcome:
         on_sorer=100 * _sum(stories, "on_sorer") / len(stories),
         pained=sum(sum(story.pained.values()) for story in stories) / max(1.0, _sum(stories, "done")),
         finished=tuple(finished),
-        trouble=tuple(_trouble(programme, stories)),
+        days=days,
+        trouble=_trouble(days),
     )
 
 
@@ -342,22 +360,33 @@ def _sum(stories: Sequence[Journey], name: str) -> float:
     return float(sum(getattr(story, name) for story in stories))
 
 
-def _trouble(programme: Programme, stories: Sequence[Journey]) -> list[Trouble]:
-    """The days with the most hold-ups and pain together, as far as they stand out from the middle one."""
-    held: Counter[int] = Counter()
+def _days(programme: Programme, stories: Sequence[Journey]) -> tuple[DayFared, ...]:
+    followed: Counter[tuple[int, str]] = Counter()
     pained: Counter[int] = Counter()
+    given: Counter[int] = Counter()
     for story in stories:
-        held.update(story.held_up)
+        followed.update(story.followed)
         pained.update(story.pained)
+        given.update(story.given)
     count = len(stories)
-    found = [
-        Trouble(day.number, day.title, held[day.number] / count, pained[day.number] / count)
+    return tuple(
+        DayFared(
+            day.number,
+            day.title,
+            given[day.number] / count,
+            {verdict.word: followed[day.number, verdict.word] / count for verdict in Verdict},
+            pained[day.number] / count,
+        )
         for day in programme.days
         if day.session is not None
-    ]
-    usual = median(one.held_up + one.pained for one in found) if found else 0.0
-    found.sort(key=lambda one: -(one.held_up + one.pained))
-    return [one for one in found[:WORST] if one.held_up + one.pained > 1.25 * usual]
+    )
+
+
+def _trouble(days: Sequence[DayFared]) -> tuple[DayFared, ...]:
+    """The days with the most hold-ups and pain together, as far as they stand out from the middle one."""
+    usual = median(one.held_up + one.pained for one in days) if days else 0.0
+    worst = sorted(days, key=lambda one: -(one.held_up + one.pained))[:WORST]
+    return tuple(one for one in worst if one.held_up + one.pained > 1.25 * usual)
 
 
 def _with_report(said: CheckIn, report: CheckIn) -> CheckIn:

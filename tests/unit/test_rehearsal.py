@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import random
+import xml.etree.ElementTree as ET
 from importlib.resources import files
 
 import pytest
 
+from bot.rehearsal_picture import picture
 from bot.rehearsing import in_words, rehearse
 from plans.reading import read_programme
 from plans.rehearsal import Journey, Outcome, Stage, client_of, journey, outcome
@@ -100,3 +102,27 @@ def test_the_words_name_the_days_to_look_at_and_say_that_it_is_invented(group: O
         assert f"day {day.day} (" in said
     assert plain.verdicts == dict.fromkeys(plain.verdicts, 0.0)
     assert plain.delivered >= group.delivered
+
+
+def test_the_days_add_up_to_what_followed(group: Outcome) -> None:
+    assert [day.day for day in group.days] == [day.number for day in STAGE.programme.days if day.session is not None]
+    judged = {verdict: sum(day.followed[verdict] for day in group.days) for verdict in group.verdicts}
+    whole = sum(judged.values())
+    for verdict, share in group.verdicts.items():
+        assert judged[verdict] / whole == pytest.approx(share, abs=0.02), "rest days are judged beside a day's number"
+    assert all(day.given >= 1 for day in group.days)
+    assert group.as_json()["days"][0].keys() >= {"day", "title", "given", "followed", "held_up", "pained"}  # type: ignore[index]
+
+
+def test_the_picture_has_a_bar_a_date_and_a_column_a_day(group: Outcome) -> None:
+    plain = rehearse(SOURCE, 400, 7, adapted=False)
+    svg = ET.fromstring(picture("Hips & hamstrings", group, plain))
+    name = {"svg": "http://www.w3.org/2000/svg"}
+    assert len(svg.findall("svg:rect[@class='bar']", name)) == len(set(group.finished))
+    rings = svg.findall("svg:circle[@class='pain']", name)
+    assert len(rings) == len(group.days) + 1, "one each, and one in the legend"
+    said = [text.text or "" for text in svg.findall("svg:text", name)]
+    assert {"Hips & hamstrings", "as published: 28, hurting or not"} <= set(said)
+    assert any("invented, no evidence" in words for words in said)
+    wide = float(svg.attrib["viewBox"].split()[2])
+    assert all(0 <= float(rect.attrib["x"]) <= wide for rect in svg.findall("svg:rect", name))
