@@ -196,7 +196,7 @@ class Course(Base):
     screened: Mapped[dict[str, str] | None] = mapped_column(JSON)
     """What was answered about age and health: see `plans.screening`."""
     paused: Mapped[str | None]
-    """Why an active course sends nothing for now: ill."""
+    """Why an active course sends nothing for now: ill, away."""
     barred: Mapped[list[str] | None] = mapped_column(JSON)
     """Keys of movements that this client leaves out."""
     created_at: Mapped[datetime]

@@ -112,7 +112,7 @@ async def today(desk: Desk, person: Person) -> None:
         coach = await telling.coach_person(desk, course)
         await desk.say(person, Message(words.say("day.waiting", coach=coach.label)))
     elif course.paused is not None:
-        await desk.say(person, showing.paused(words, course.id))
+        await desk.say(person, showing.paused(words, course.id, course.paused))
     else:
         await show(desk, person, course, row)
 
@@ -144,7 +144,7 @@ async def make(desk: Desk, person: Person, course: Course, day: date, *, by_itse
         away = Decision(RowKind.AWAY, courses.position_of(course), reason="away")
         await courses.make_row(desk.session, course, away, day=day, zone=times.zone_of(person), now=desk.now)
         if not by_itself:
-            await desk.say(person, showing.paused(desk.words(person), course.id))
+            await desk.say(person, showing.paused(desk.words(person), course.id, course.paused))
         return
     past = [entry for _row, entry in await courses.history(desk.session, course)]
     decision = await _decide(desk, course, programme, past, day)
@@ -178,6 +178,13 @@ async def fill(desk: Desk, person: Person, course: Course, row: LedgerRow) -> No
         return
     await show(desk, person, course, row)
     await _plan_nudge(desk, person, course, row)
+
+
+async def pause(desk: Desk, person: Person, course: Course) -> None:
+    """A pause that the client asks for: nothing is sent until they go on; the dates count like any others missed."""
+    course.paused = course.paused or "away"
+    await telling.tell_of(desk, course, cause="pause", at_once=False)
+    await desk.say(person, showing.paused(desk.words(person), course.id, course.paused))
 
 
 async def well_again(desk: Desk, person: Person, course: Course) -> None:
@@ -238,7 +245,7 @@ async def message_of(desk: Desk, person: Person, course: Course, row: LedgerRow)
     if len(upto) < len(pairs):
         return showing.noted_late(words, row.id, said, waiting=waiting)
     if course.paused is not None and next_ask(said) is None:
-        return showing.paused(words, course.id, row.id)
+        return showing.paused(words, course.id, course.paused, row.id)
     if row.kind == RowKind.ASKING:
         return showing.question(words, upto, bodies.usual_of(course))
     programme = await desk.programme(course)

@@ -19,7 +19,7 @@ from plans.replies import Reply, read_reply
 from plans.screening import next_step
 from plans.talk import Ask, merged, next_ask
 
-WELL = re.compile(r"\b(well|fit|fine|healthy) again\b", re.IGNORECASE)
+WELL = re.compile(r"\b(well|fit|fine|healthy) again\b|\b(i am|i'm|im) back\b|\bgo on\b", re.IGNORECASE)
 """Ends a pause. Only whole words of this kind do; anything else said while ill is read as always."""
 
 WORD = re.compile(r"[^\W\d_]{2,}")
@@ -128,6 +128,10 @@ async def _is_a_plain_request(desk: Desk, person: Person, course: Course, reply:
         await desk.say(person, joining.morning_question(desk, person))
     elif reply.request == "health-changed" and course.state in (CourseState.ACTIVE, CourseState.WAITING):
         await health.has_changed(desk, person, course, text)
+    elif reply.request == "quit-programme" and reply.red_flag is None:
+        await leaving.ask(desk, person)
+    elif reply.request == "pause" and reply.red_flag is None and course.state == CourseState.ACTIVE:
+        await day.pause(desk, person, course)
     elif reply.request == "thanks":
         await desk.say(person, Message(words.say("checkin.welcome")))
     elif reply.request is not None and reply.red_flag is None and reply.completion is None:

@@ -261,10 +261,11 @@ def noted_late(words: Words, row: int, said: CheckIn, *, waiting: bool) -> Messa
     return Message(joined(line, words.say("checkin.held") if waiting else None))
 
 
-def paused(words: Words, course: int, row: int | None = None) -> Message:
-    """What somebody who is ill sees until they say that they are well again; `row` can still be corrected."""
-    button = Button(words.gettext("Well again"), f"well:{course}")
-    return Message(words.say("day.paused"), ((button,), *(_fix(words, row) if row is not None else ())))
+def paused(words: Words, course: int, why: str, row: int | None = None) -> Message:
+    """What somebody who is ill or away sees until they say that they go on; `row` can still be corrected."""
+    label = words.gettext("Well again") if why == "ill" else words.gettext("Go on")
+    rows = ((Button(label, f"well:{course}"),), *(_fix(words, row) if row is not None else ()))
+    return Message(words.say("day.paused", why=why), rows)
 
 
 def _coming(words: Words, entry: Entry, follows: Decision, when: date) -> Markup:

@@ -414,3 +414,24 @@ async def test_a_coach_leaves_a_movement_out_and_brings_it_back(chat: Practice) 
     assert name not in (await client.says("/today")).text
     await chat.tap(COACH, again, f"Bring back: {name}")
     assert name in (await client.says("/today")).text
+
+
+async def test_a_pause_sends_nothing_until_the_client_goes_on(chat: Practice) -> None:
+    client = await Client.joins(chat, "Holiday")
+    said = await client.says("I am going on holiday, please pause")
+    assert "a pause" in said.text
+    before = max(m.id for m in await chat.messages(client.number))
+    await chat.post("clock", days=2)
+    assert await chat.from_bot(client.number, after=before) == []
+    again = (await chat.tap(client.number, said, "Go on"))[-1]
+    assert "Your next session comes" in again.text
+    await chat.post("clock", days=1)
+    assert (await chat.from_bot(client.number))[-1].text.startswith("Day 1:")
+
+
+async def test_being_done_with_the_programme_is_no_completion_and_asks_whether_to_stop(chat: Practice) -> None:
+    client = await Client.joins(chat, "Leaving")
+    said = await client.says("I'm done with this programme")
+    assert "Stop the course?" in said.text
+    await chat.tap(client.number, said, "No, go on")
+    assert (await client.now()).text.startswith("Day 1:"), "nothing was noted"
