@@ -135,7 +135,7 @@ async def change(
     """Stores a changed check-in, acts on what it makes more cautious, and shows what is next."""
     if after == before:
         return
-    await _write(desk, person, row, before, after)
+    await _write(desk, person, row, before, after, quote)
     fresh = await _fresh_votes(desk, course, row, before, after)
     await telling.tell(desk, course, fresh, row=row, said=after, quote=quote)
     await _tell_of_denial(desk, course, row, before, after)
@@ -157,7 +157,9 @@ async def change(
     await _show_again(desk, person, course, row)
 
 
-async def _write(desk: Desk, person: Person, row: LedgerRow, before: CheckIn, after: CheckIn) -> None:
+async def _write(
+    desk: Desk, person: Person, row: LedgerRow, before: CheckIn, after: CheckIn, quote: str | None = None
+) -> None:
     stored = await courses.checkin_row(desk.session, row, desk.now)
     courses.write_checkin(stored, after, desk.now)
     said = [
@@ -165,7 +167,13 @@ async def _write(desk: Desk, person: Person, row: LedgerRow, before: CheckIn, af
         for name in fields(CheckIn)
         if getattr(after, name.name) != getattr(before, name.name)
     ]
+    if quote is not None:
+        said.append(("words", quote[:WORDS_KEPT]))
     await note(desk, person, row, said)
+
+
+WORDS_KEPT = 1000
+"""Characters of a client's own words that stay with the answer that was read from them."""
 
 
 async def note(desk: Desk, person: Person, row: LedgerRow | None, said: list[tuple[str, str]]) -> None:
