@@ -115,7 +115,7 @@ def _figure(reply: Row, index: int, value: float) -> Figure:
 
 def _says_of(reply: Row, index: int) -> bool:
     """ "1 round out of 2", "1 round of 3", "2 sets of the 3"; not "3 sets of 10"."""
-    rounds = reply.units[index - 1].text.startswith("round")
+    rounds = reply.units[index - 1].text.startswith(("round", "stretches", "exercises", "movements", "moves", "poses"))
     return reply.units[index].text in ("out of", "of the") or (rounds and reply.units[index].text == "of")
 
 
@@ -193,4 +193,4 @@ def _unrelated(reply: Row, first: int, last: int) -> bool:
         [reply.concept(first - 3)] if reply.concept(first - 2) in ("pass", "was") else []
     )
     said_of_pain = bool(set(near) & (PAINFUL | BODY))
-    return not (reply.units[first - 1].text in ("at", "only") and said_of_pain)
+    return not (reply.units[first - 1].text in ("at", "only", "by", "number") and said_of_pain)

@@ -113,6 +113,16 @@ def _vote(reply: Said, index: int) -> tuple[Completion, int] | None:
     return _vote_of_word(reply, index)
 
 
+def _leaves_the_rest(reply: Said, index: int) -> bool:
+    """ "Did the calf ones, not the others": a "not the …" after something that was done, and no pain in it."""
+    if reply.units[index].text != "not" or reply.units[min(index + 1, len(reply.units) - 1)].text not in ("the", "all"):
+        return False
+    sentence = [i for i in range(len(reply.units)) if reply.sentence[i] == reply.sentence[index]]
+    did = any(reply.units[i].text in ("did", "managed", "done", "made") for i in sentence if i < index)
+    after = [reply.concept(i) for i in range(index, min(index + 5, len(reply.units)))]
+    return did and not {"pain", "sore", "dull", "tight", "stretch-feeling", "number"} & set(after)
+
+
 def _vote_of_word(reply: Said, index: int) -> tuple[Completion, int] | None:
     """Small words that say it only in their place: "no", "did not", "did … only", "did day 8"."""
     text = reply.units[index].text
@@ -130,6 +140,8 @@ def _vote_of_word(reply: Said, index: int) -> tuple[Completion, int] | None:
         and reply.units[index - 1].text in _HELPERS
     ):
         return Completion.NONE, 3
+    if _leaves_the_rest(reply, index):
+        return Completion.PART, 3
     if text in _MADE and _is_of_the_work(reply, index):
         return Completion.DONE, 3
     if text == "only" and _only_some(reply, index):

@@ -330,17 +330,21 @@ def _kept(reply: Said, named: list[Figure]) -> list[Figure]:
         named = named[taken_back[-1] :]
     today = [figure for figure in named if not _beside(reply, figure, ("yesterday",))] or named
     now = [figure for figure in today if _beside(reply, figure, ("now",))]
-    was = [figure for figure in today if _beside(reply, figure, ("was", "yesterday"))]
+    was = [figure for figure in today if _beside(reply, figure, ("was", "yesterday")) or _after_was(reply, figure)]
     if now and len(was) + len(now) >= 2 and len(today) > 1:
         return [now[-1]]
     return [figure for figure in today if not _was_before(reply, figure)] or today
+
+
+def _after_was(reply: Said, figure: Figure) -> bool:
+    return figure.first > 0 and reply.units[figure.first - 1].text.startswith(("was a", "it was"))
 
 
 def _was_before(reply: Said, figure: Figure) -> bool:
     """ "Before it was 6", "a 7 last week", "5 before": a pain of an earlier time."""
     ahead = [reply.units[i].text for i in range(max(0, figure.first - 3), figure.first)]
     after = reply.units[figure.last + 1] if figure.last + 1 < len(reply.units) else None
-    return bool({"before", "down from", "was down from"} & set(ahead)) or (
+    return bool({"before", "down from", "was down from", "normally", "usually", "normal"} & set(ahead)) or (
         after is not None and (after.text == "before" or after.concept == "yesterday")
     )
 

@@ -29,8 +29,9 @@ _BEFORE = re.compile(
     r"|\b(\d+) before[,;]? (?:and |but )?(?:now|after)(?: only| just)? (\d+)"
     r"|\b(\d+) before[,;]? (?:and |but )?(\d+) after\b"
 )
+_POINT = re.compile(r"\b(zero|\d|one|two|three|four|five|six|seven|eight|nine) point five\b|\bhalf a point\b")
 _ISH = re.compile(r"(?<=\d)ish\b")
-_DIGITS = {"one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9}
+_DIGITS = {"zero": 0, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9}
 _MINUS = re.compile(r"\bminus (?=\d)")
 _FIRST = re.compile(r"\b1st\b")
 _HYPHEN = re.compile(r"(?<=[^\W\d_])-(?=[^\W\d_])")
@@ -82,6 +83,7 @@ def normalise(text: str) -> str:
     plain = unicodedata.normalize("NFKC", html.unescape(text[:LONGEST])).casefold()
     plain = _ISH.sub("", _TAG.sub(" ", plain.translate(_SAME)))
     plain = _SHORT.sub(lambda found: _SHORT_FOR[found[0]], plain)
+    plain = _POINT.sub(lambda found: f"{_DIGITS.get(found[1] or 'zero', found[1] or 0)}.5", plain)
     plain = plain.replace(" comma ", ", ")
     plain = _BEFORE.sub(_changed, plain)
     plain = _MINUS.sub("-", _HALF.sub(_with_half, plain))

@@ -28,7 +28,7 @@ CONTRACTIONS = {
     "o'clock": "oclock", "you're": "you are", "we're": "we are", "they're": "they are", "he's": "he is",
     "she's": "she is", "you've": "you have", "we've": "we have", "y'all": "you", "w": "with", "bc": "because",
     "cuz": "because", "cos": "because", "coz": "because", "u": "you", "tmr": "tomorrow", "outta": "out of",
-    "outa": "out of", "dint": "did not", "didint": "did not",
+    "outa": "out of", "ur": "your", "dint": "did not", "didint": "did not",
     "em": "them", "thru": "through", "tho": "though", "soz": "sorry", "abt": "about", "b4": "before", "nt": "not",
     "wrk": "work", "nothin": "nothing",
     "feelin": "feeling", "hurtin": "hurting", "tinglin": "tingling", "achin": "aching",
@@ -205,7 +205,8 @@ PHRASES = {
         "not settle, not shifting, will not shift, can not shake it, could not shake it, all week, all the time, all "
         "the while, for two|three|four|five days, two|three|four|five days now, is lasting, it is lasting, still "
         "there today, still there now, since then, still there, the whole day, would not ease|settle|stop|go|go_away, "
-        "goes not away, get better whatever, not get better"
+        "goes not away, get better whatever, not get better, has not let up, not let up, does not leave, weeks now, "
+        "months now, days now"
     ),
     "yesterday": (
         "yesterday, last night, last time, last week, the day before, on "
@@ -219,7 +220,8 @@ PHRASES = {
     "correction": (
         "sorry i meant|mean, i mean, i meant, meant, correction, make that, i mean to say, rather, no wait, wait no, "
         "wait, oops, typo, scratch that, should be, should have said, sorry it is|was, or actually, meant to "
-        "say|type|write, wrong button, i misread, my mistake, mistake"
+        "say|type|write, wrong button, i misread, my mistake, mistake, wanted to say|write, i wanted to say|write, "
+        "wanted to type"
     ),
     "actually": "actually, sorry, in fact, to be honest, truth be told",
     "pleasant": "pleasant, pleasantly, satisfying, nice, nicely, lovely, enjoyable, relieving",
@@ -252,7 +254,13 @@ PHRASES = {
         "whole session, still managed the whole session, managed the full session, did todays, did todays one, got it "
         "all done, got all done, did my session, did our session, hecho, fait, c est fait, fatto, gemacht, erledigt, "
         "listo, zrobione, sone and dusted, alll done, all donee, all exercises ok, all the movements, did all "
-        "seven|six|five|four|eight stretches, lovely session, great session, good session"
+        "seven|six|five|four|eight stretches, lovely session, great session, good session, that is a wrap, in the "
+        "books, crossed it off, whole shebang, the whole shebang, yeppers, full distance, the full distance, nothing "
+        "left out, saw it through, donezo, ticked all the boxes, ticked all boxes, entire thing, the entire thing, "
+        "all the way through, all the way to the end, put in the full, carried out, duly carried out, executed in "
+        "full, you bet, did not miss any, did fully|completely, i did fully, done and dusted, burned through the "
+        "whole, went through the whole, did the gentle version, did the easy version, all five in order, all six in "
+        "order, all of them"
     ),
     "finish": "finished, finish, completed, complete, completing, finishing, fully completed, finalised",
     "do": (
@@ -271,8 +279,8 @@ PHRASES = {
     ),
     "no-answer": (
         "nope, nah, naw, negative, no way, no thanks, no chance, non, nein, nay, not today, not this time, no not "
-        "today, not tonight, no session, not happening, not now, none today, nothing today, did nothing, do nothing, "
-        "no can do today, no chance today, zilch, zilch zero, no make, sorry no, bruh no, nah not today"
+        "today, not tonight, no session, not happening, not now, none today, nothing today, no can do today, no "
+        "chance today, zilch, no make, sorry no, bruh no, nah not today"
     ),
     "none": (
         "today no, could not face it, skipped, skipped it|today|this|todays, skip, skip it|today, skipping, skipping "
@@ -286,7 +294,9 @@ PHRASES = {
         "managed, no time for it, was not able to, could not find the mat, did not even roll, not even roll, today "
         "not, no make today, no way am i doing it, instead of stretching, i left it, so i left it, not been able to "
         "today, not had a minute, have not had a minute, had not a minute, did not get to it, skipped the "
-        "whole|lot|session, skipped the whole thing, no exercises today|tonight, no exercises"
+        "whole|lot|session, skipped the whole thing, no exercises today|tonight, no exercises, did nothing, i did "
+        "nothing, not one stretch, not a chance, to do list, on my to do list, undone, stayed undone, no stretch, do "
+        "nothing"
     ),
     "later": (
         "will do at|after|before|in|around, later, tomorrow, tonight, will do it, will do it later|tonight|tomorrow, "
@@ -311,7 +321,9 @@ PHRASES = {
         "all minus, short bit, not the full, not the rest, after set two|three, 4 down, started it got, called it, so "
         "called it, quit after the, round one only, only the half, only half, got six|five|four|three|two|ten "
         "mins|minutes in, moved on after, just the warmup, bit of it, managed the seated|standing|easy|first ones, "
-        "most of them not, only first round, first round only, upper half, lower half, rounds from 3"
+        "most of them not, only first round, first round only, upper half, lower half, rounds from 3, skipped round, "
+        "skipped set, skipped number, skipped exercise, all of it minus, everything minus, got through the easy, past "
+        "the third"
     ),
     "half": "half, half of it|them, about half, roughly half, 50",
     "most": (
@@ -347,7 +359,10 @@ PHRASES = {
         "flat out, rushed off, manic, no minute, had a class, class ran, homework, coursework, gig, concert, matinee, "
         "sound check, dress rehearsal, performance, conference, training at work, client meeting, client called, "
         "dentist, doctors appointment, vet, school pick up, commute, traffic, train was late|delayed, late train, "
-        "delayed, held up, early shift, long shift, shift"
+        "delayed, held up, early shift, long shift, shift, run off my feet, back to back calls|meetings, calls since, "
+        "ran long, schedule packed, packed solid, work ate, ate up my time, break was over, lunch break was over, "
+        "clock ran out, ran out of hours|break, minute free, get back to work, work was too much, office work was too "
+        "much, too much on my plate, shift started, work is eating, on the go since"
     ),
     "too-hard": (
         "too hard, too difficult, too tough, too much, too heavy, too intense, too long, too advanced, too strenuous, "
@@ -356,7 +371,8 @@ PHRASES = {
         "wiped out, could not get into, difficult, not flexible enough, ran out of steam, out of steam, no strength "
         "left, legs gave up, impossible, too complicated, wiped me out, could not cope, too big, too steep, could not "
         "get back up, could not balance, could not get back up off, could not hold on, too hard for an old, hard "
-        "today, beyond my"
+        "today, beyond my, above my level, too advanced for me, beat me, bit off more than, balance is not good "
+        "enough, will not fold"
     ),
     "ill": (
         "ill, sick, flu, unwell, covid, a cold, have cold, got cold, migraine, stomach bug, food poisoning, throwing "
@@ -366,7 +382,8 @@ PHRASES = {
         "upset, stomach upset, the flu, got flu, have flu, ate something bad, fever and cough, streaming cold, this "
         "cold, lost my voice, tummy upset, got a cold, bad cold, heavy cold, head cold, grippe, migrain, headache all "
         "day, stomach cramps, stomach ache, throat infection, chest infection, tonsillitis, sinus, sinusitis, food "
-        "poison, puking, the runs, bronchitis, ear infection, caught something, coming down with"
+        "poison, puking, the runs, bronchitis, ear infection, caught something, coming down with, threw up, nasty "
+        "cold, stinking cold, poorly today"
     ),
     "other-why": (
         "too hot, child|kid|kids|son|daughter|baby|husband|wife|mother|father is|was|are sick|ill|unwell, forgot, "
@@ -374,12 +391,12 @@ PHRASES = {
         "no motivation, not motivated, could not be bothered, did not feel like it, not feel like it, not in the "
         "mood, not feeling it|up_to_it, no energy, too tired, tired, knackered, shattered, lazy, no room, power cut, "
         "guests, visitors, wedding, party, lost the link, fell asleep on the sofa|couch, dog tired, so tired, sleepy, "
-        "on the road, weather, not bothered, cba, heart was not in it, no heart for it, bored of it, got bored, slept "
-        "in, slept through, overslept, power was off, funeral, buried, battery died|went, phone died|was_dead, too "
-        "cosy, forgot about, zero motivation, forget, i forget, slept thru|through, no signal, camping, gaming, staff "
-        "do, electricity was gone, room was dark, floor was being, temptation, snapped after, no mat here, without a "
-        "mat, power went, at the airport, airport, in the train, on the train, whole day travel, at a wedding, "
-        "flight, flights, jetlag, jet lag, moving house, no light, power outage, broken boiler, plumber, builders, "
+        "on the road, not bothered, cba, heart was not in it, no heart for it, bored of it, got bored, slept in, "
+        "slept through, overslept, power was off, funeral, buried, battery died|went, phone died|was_dead, too cosy, "
+        "forgot about, zero motivation, forget, i forget, slept thru|through, no signal, camping, gaming, staff do, "
+        "electricity was gone, room was dark, floor was being, temptation, snapped after, no mat here, without a mat, "
+        "power went, at the airport, airport, in the train, on the train, whole day travel, at a wedding, flight, "
+        "flights, jetlag, jet lag, moving house, no light, power outage, broken boiler, plumber, builders, "
         "decorators, visiting, family over, birthday, party last night, hangover, motivation zero, could not be "
         "arsed, lazy day, felt lazy, on a|the plane|bus|road|coach|ferry, on a train"
     ),
@@ -765,7 +782,8 @@ PHRASES = {
         "mornings instead, message come in the, come in the evening|morning|afternoon, come at, send session "
         "after|at|before, send the session after|at|before, kindly send, messages in the evening|morning, after ten "
         "please, later time, earlier time, other hour, different hour, put the reminder, reminder at|to, no message "
-        "on sunday|saturday|sundays|saturdays|weekends, no messages on"
+        "on sunday|saturday|sundays|saturdays|weekends, no messages on, half an hour earlier|later, an hour "
+        "earlier|later, switch my slot, my slot to, switch it to"
     ),
     "health-changed": (
         "pregnant, pregnancy, expecting a baby, had an operation, had surgery, having surgery, an operation, surgery, "
@@ -800,7 +818,8 @@ PHRASES = {
         "not want to continue, done with this? programme|program|plan|bot|course|whole_thing, done with it all, done "
         "with you|this, done with you for good, finished with this? programme|program, finished with this|you, i am "
         "out, take me off the? list, remove me, take me off this, sign me off, not for me, it is not for me, want "
-        "out, sign me out, i am leaving the programme, delete my account"
+        "out, sign me out, i am leaving the programme, delete my account, done with these, done with your, finished "
+        "with your, finished with these, i am done with these"
     ),
     "asks": (
         "how, what, why, when, where, which, who, can i, can you, could you, could i, may i, is it, is this, is "
@@ -998,6 +1017,8 @@ PHRASES = {
         "night off, nerve floss|flossing|glide|glides, some nerve, got some nerve, lost my nerve, electric "
         "blue|green|pink, killing me not, took the sting, sting out of, stabbing at, get on my nerves, on my nerves, "
         "not quite remember|sure|right|awake, can not quite remember, stop nagging, nerves before, nerve "
-        "wracking|racking, faint from boredom|hunger|laughing, swollen ego, electricity was cut, ego is bruised"
+        "wracking|racking, faint from boredom|hunger|laughing, swollen ego, electricity was cut, ego is bruised, "
+        "board snapped, house was asleep, moment of weakness, brain went numb, boss killed me, burned through the, "
+        "burned the sauce, chest day at the gym"
     ),
 }
