@@ -1,0 +1,28 @@
+"""Figures on the command line: one movement, or a contact sheet of all that have poses."""
+
+from __future__ import annotations
+
+from plans.figures.library import drawn
+from plans.figures.raster import png
+from plans.figures.sheet import sheet
+from plans.movements import library
+
+
+class NothingToDraw(LookupError):
+    """A movement that is not in the library, or has no poses yet."""
+
+
+def picture_of(movement: str, ending: str) -> bytes:
+    """The picture of a movement, or of all with "all", as a file with this ending.
+
+    Raises NothingToDraw, and ValueError for an ending other than .png and .svg.
+    """
+    if ending not in (".png", ".svg"):
+        raise ValueError(f"a picture ends in .png or .svg, found {ending or 'no ending'!r}")
+    if movement != "all" and movement not in library():
+        raise NothingToDraw(f"no movement {movement!r} in the library; easeward movements WORD searches it")
+    poses = drawn() if movement == "all" else {movement: drawn()[movement]} if movement in drawn() else {}
+    if not poses:
+        raise NothingToDraw(f"{movement} has no poses yet")
+    text = sheet(poses, library(), columns=3 if len(poses) > 1 else 1)
+    return text.encode() if ending == ".svg" else png(text)

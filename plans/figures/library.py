@@ -1,0 +1,92 @@
+"""The poses of the library's movements, and the figure of a movement: its poses side by side, in one scale."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import cache
+from importlib.resources import files
+
+from pydantic import TypeAdapter, ValidationError
+from ruamel.yaml import YAML
+
+from plans.figures.body import SIDES, Body, ImpossiblePose, centre_of_mass
+from plans.figures.drawing import Camera, Shape, bounds_of, figure, thing
+from plans.figures.posing import posed
+from plans.figures.written import Drawn
+from plans.movements import Movement, Muscle
+
+
+@cache
+def drawn() -> Mapping[str, Drawn]:
+    """What is written of every movement's figure, by key."""
+    folder = files("plans.library").joinpath("poses")
+    found: dict[str, Drawn] = {}
+    for file in sorted(folder.iterdir(), key=lambda file: file.name):
+        if file.name.endswith(".yaml"):
+            found |= read(file.read_text(encoding="utf-8"), name=file.name)
+    return found
+
+
+def read(text: str, *, name: str = "poses") -> dict[str, Drawn]:
+    """A file of poses. Raises ImpossiblePose, naming movement, field and what was found."""
+    written = YAML(typ="safe", pure=True).load(text) or {}
+    found = {}
+    for key, value in written.items():
+        try:
+            found[key] = TypeAdapter(Drawn).validate_python(value)
+        except ValidationError as errors:
+            first = errors.errors()[0]
+            where = ".".join(str(part) for part in first["loc"])
+            raise ImpossiblePose(f"{name}, {key}, {where}: {first['msg']}, found {first['input']!r}") from None
+    return found
+
+
+@dataclass(frozen=True, slots=True)
+class Frame:
+    """One pose as shapes, with what is said under it."""
+
+    shapes: tuple[Shape, ...]
+    say: str | None
+    body: Body
+
+
+def frames(key: str, how: Drawn, movement: Movement) -> list[Frame]:
+    """The poses of a movement as shapes. Raises ImpossiblePose, naming movement and pose."""
+    camera = Camera.of(how.view)
+    lead = how.lead or ("right" if movement.sides else "both")
+    found = []
+    for number, pose in enumerate(how.poses, 1):
+        try:
+            body = posed(pose, how.props).body
+            if how.free:
+                _check_balance(body)
+        except ImpossiblePose as error:
+            raise ImpossiblePose(f"{key}, pose {number}: {error}") from None
+        working: tuple[Muscle, ...] = movement.main if number == len(how.poses) else ()
+        behind = [shape for prop in how.props for shape in thing(prop, body, camera)]
+        shapes = sorted([*behind, *figure(body, camera, working, lead)], key=lambda shape: shape.depth)
+        found.append(Frame(tuple(shapes), pose.say, body))
+    return found
+
+
+ON_FEET = 0.04
+"""Of body height: how far the centre of mass may be beyond the feet."""
+
+
+def _check_balance(body: Body) -> None:
+    both = [body[f"{side} foot"] for side in SIDES]
+    feet = [foot for foot in both if min(foot.begin[2], foot.end[2]) < 0.03]
+    if not feet:
+        return
+    ends = [point[0] for foot in feet for point in (foot.begin, foot.end)]
+    at = centre_of_mass(body)[0]
+    if not min(ends) - ON_FEET <= at <= max(ends) + ON_FEET:
+        raise ImpossiblePose(
+            f"falls over: the centre of mass is at {at:.2f}, the feet reach from {min(ends):.2f} to {max(ends):.2f}"
+        )
+
+
+def bounds(found: list[Frame]) -> tuple[float, float, float, float]:
+    """The bounds of all poses together, so that they share one frame."""
+    return bounds_of(shape for frame in found for shape in frame.shapes)
