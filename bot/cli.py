@@ -128,13 +128,18 @@ def preview(
     file: Annotated[Path, typer.Argument(help="A programme file.", metavar="FILE")],
     day: Annotated[int, typer.Argument(help="The number of a day.", metavar="DAY")],
     level: Annotated[int, typer.Option(help="0 as written, 1 lighter, 2 lightest.", min=0, max=2)] = 0,
+    output: Annotated[Path | None, typer.Option("-o", help="Draw the session's card there.", metavar="PNG")] = None,
 ) -> None:
-    """Show a day's message as a client gets it."""
+    """Show a day's message as a client gets it; with -o also its session as one picture."""
     from bot.writing import preview_text
 
     programme = _good_programme_in(file)
     try:
         typer.echo(preview_text(programme, day, level=level))
+        if output is not None:
+            from bot.drawing import card_of
+
+            output.write_bytes(card_of(programme, day, level=level))
     except LookupError as error:
         _complain(str(error.args[0]))
         raise typer.Exit(WRONG_USE) from error

@@ -2,10 +2,15 @@
 
 from __future__ import annotations
 
+from bot.words import words
+from bot.words.doses import headline, session_items
+from plans import easing
+from plans.figures.card import PIXELS, Line, card
 from plans.figures.library import drawn
 from plans.figures.raster import png
 from plans.figures.sheet import sheet
 from plans.movements import library
+from plans.programme import Programme
 
 
 class NothingToDraw(LookupError):
@@ -26,3 +31,14 @@ def picture_of(movement: str, ending: str) -> bytes:
         raise NothingToDraw(f"{movement} has no poses yet")
     text = sheet(poses, library(), columns=3 if len(poses) > 1 else 1)
     return text.encode() if ending == ".svg" else png(text)
+
+
+def card_of(programme: Programme, number: int, *, level: int = 0) -> bytes:
+    """A day's session as one picture (PNG). Raises LookupError for another day, NothingToDraw without a session."""
+    day = easing.eased(
+        programme.day(number), level, programme.catalogue(), hold_floor=easing.hold_floor(programme.ages)
+    )
+    if day.session is None:
+        raise NothingToDraw(f"day {number} has no session")
+    lines = [Line(said, item.movement if item else None) for said, item in session_items(day)]
+    return png(card(headline(day), lines, str(words("en").say("day.caution"))), width=PIXELS)

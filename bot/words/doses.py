@@ -30,20 +30,27 @@ def headline(day: Day, *, gettext: Gettext = same) -> str:
 
 def session_lines(day: Day, *, gettext: Gettext = same) -> list[str]:
     """The session line by line, numbered through; empty for a day without one."""
+    return [words for words, _item in session_items(day, gettext=gettext)]
+
+
+def session_items(day: Day, *, gettext: Gettext = same) -> list[tuple[str, Item | None]]:
+    """The same lines, each with the item that it is about."""
     session, _ = day.session, gettext
     if session is None:
         return []
-    lines = [_("First: {text}").format(text=session.warm_up.text)] if session.warm_up else []
+    lines: list[tuple[str, Item | None]] = []
+    if session.warm_up:
+        lines.append((_("First: {text}").format(text=session.warm_up.text), None))
     number, together = 1, False
     for block in session.blocks:
         words = block_line(block, gettext=_) or (_("Then:") if together else "")
-        lines += [words] if words else []
+        lines += [(words, None)] if words else []
         together = block.rounds != ONCE or block.time is not None or block.optional or block.title is not None
         for item in block.items:
-            lines.append(f"{number}. {item_line(item, gettext=_)}")
+            lines.append((f"{number}. {item_line(item, gettext=_)}", item))
             number += 1
     if session.cool_down:
-        lines.append(_("To end: {text}").format(text=session.cool_down.text))
+        lines.append((_("To end: {text}").format(text=session.cool_down.text), None))
     return lines
 
 

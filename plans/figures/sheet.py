@@ -40,11 +40,17 @@ def sheet(how: Mapping[str, Drawn], movements: Mapping[str, Movement], *, column
     return svg(columns * wide, max(1, rows) * high, "".join(body))
 
 
+WORDS = f"""
+text{{font-family:DejaVu Sans;font-size:{TEXT}px;fill:#2c2e2b}}.name{{font-size:.072px;font-weight:bold}}
+.dose{{font-size:.075px}}.block{{font-size:.075px;font-weight:bold}}.soft{{font-size:.07px;fill:#5d6059}}
+"""
+"""The style of words on a drawing."""
+
+
 def svg(wide: float, high: float, body: str, *, scale: float = 360) -> str:
     """A whole SVG file of a drawing in body heights; `scale` is pixels for one."""
     return (
         f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {wide:.3f} {high:.3f}" width="{wide * scale:.0f}" '
-        f'height="{high * scale:.0f}"><style>{STYLE}text{{font-family:DejaVu Sans;font-size:{TEXT}px;fill:#2c2e2b}}'
-        f".name{{font-size:{TEXT * 1.1:.3f}px;font-weight:bold}}</style><defs>{HATCH}</defs>"
+        f'height="{high * scale:.0f}"><style>{STYLE}{WORDS}</style><defs>{HATCH}</defs>'
         f'<rect width="100%" height="100%" fill="#fbf9f3"/>{body}</svg>'
     )
