@@ -136,6 +136,8 @@ def _zero(reply: Said) -> Iterator[bool]:
 def _zeros(reply: Said) -> Iterator[int]:
     """Where "no pain" is said of pain as such, not of a sharp pain or of the chest."""
     for index, unit in enumerate(reply.units):
+        if unit.theirs:
+            continue
         if unit.concept == "no-pain" or (
             unit.concept == "pain" and reply.negated[index] and not _narrowed(reply, index)
         ):
@@ -162,6 +164,8 @@ def pain_figures(reply: Said) -> list[Figure]:
 
 
 def _is_pain(reply: Said, figure: Figure, earlier: list[Figure]) -> bool:
+    if any(unit.theirs for unit in reply.units[max(0, figure.first - 3) : figure.first]):
+        return False
     if _ruled_out(reply, figure) and not (earlier and _restated(reply, figure)):
         return False
     owner = _owner(reply, figure)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from plans.checkin import Flag
 from plans.numbers_written import BODY
@@ -118,6 +118,8 @@ def flag_in(reply: Said) -> FlagFound | None:
     """The gravest sign in a reply that is already split: by level, then the surer one, then the earlier one."""
     order = {level: rank for rank, level in enumerate(Flag)}
     found = list(_all(reply))
+    if not found:
+        found = [replace(flag, sure=False, doubted=True) for flag in _all(replace(reply, of_theirs=True))]
     if not found:
         return None
     return max(found, key=lambda flag: (order[flag.level], flag.sure, -flag.span[0]))

@@ -42,6 +42,8 @@ class Said:
     negated: tuple[bool, ...]
     doubtful: tuple[bool, ...]
     text: str
+    of_theirs: bool = False
+    """Whether what is somebody else's is looked at too; else it is as if it was not there."""
 
     @cached_property
     def clause(self) -> tuple[int, ...]:
@@ -72,7 +74,7 @@ class Said:
     def _places(self) -> dict[str, list[int]]:
         places: dict[str, list[int]] = {}
         for index, unit in enumerate(self.units):
-            if not self.negated[index]:
+            if not self.negated[index] and (self.of_theirs or not unit.theirs):
                 places.setdefault(unit.concept, []).append(index)
         return places
 
@@ -141,7 +143,7 @@ def _is_theirs(found: list[Unit], index: int) -> None:
         if first in _REPORTS and (here + 1 >= len(found) or found[here + 1].text not in ("he", "she", "they")):
             return
         if unit.concept in _SIGNS:
-            found[here] = replace(unit, concept="word")
+            found[here] = replace(unit, theirs=True)
 
 
 _SIGNS = words(

@@ -67,6 +67,8 @@ class Unit:
     start: int
     end: int
     value: float | None = None
+    theirs: bool = False
+    """Said of somebody else, as far as the words go."""
 
 
 def words(text: str) -> frozenset[str]:

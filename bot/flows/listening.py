@@ -19,7 +19,7 @@ from plans.replies import Reply, read_reply
 from plans.screening import next_step
 from plans.talk import Ask, merged, next_ask
 
-WELL = re.compile(r"\b(well|fit|fine|healthy) again\b|\b(i am|i'm|im) back\b|\bgo on\b", re.IGNORECASE)
+WELL = re.compile(r"\b(well|fit|fine|healthy) again\b|^\W*(i am|i'm|im) back\b|^\W*go on\W*$", re.IGNORECASE)
 """Ends a pause. Only whole words of this kind do; anything else said while ill is read as always."""
 
 WORD = re.compile(r"[^\W\d_]{2,}")
@@ -79,8 +79,9 @@ async def _client_says(desk: Desk, person: Person, course: Course, text: str) ->
     reply = read_reply(text, language=person.language)
     if reply.request == "stop":
         await leaving.ask(desk, person)
-        return
-    if course.paused is not None and WELL.search(text):
+        if reply.red_flag is None:
+            return
+    if course.paused is not None and reply.red_flag is None and WELL.search(text):
         await day.well_again(desk, person, course)
         return
     row = await _row_meant(desk, course)
@@ -119,6 +120,8 @@ async def _lacks_a_thing(desk: Desk, person: Person, course: Course, row: Ledger
 
 async def _is_a_plain_request(desk: Desk, person: Person, course: Course, reply: Reply, text: str) -> bool:
     words = desk.words(person)
+    if reply.red_flag is not None or (reply.completion is not None and reply.request in ("thanks", "today")):
+        return False
     if reply.request == "help":
         await desk.say(person, Message(words.say("client.help")))
     elif reply.request == "today":
@@ -128,13 +131,13 @@ async def _is_a_plain_request(desk: Desk, person: Person, course: Course, reply:
         await desk.say(person, joining.morning_question(desk, person))
     elif reply.request == "health-changed" and course.state in (CourseState.ACTIVE, CourseState.WAITING):
         await health.has_changed(desk, person, course, text)
-    elif reply.request == "quit-programme" and reply.red_flag is None:
+    elif reply.request == "quit-programme":
         await leaving.ask(desk, person)
-    elif reply.request == "pause" and reply.red_flag is None and course.state == CourseState.ACTIVE:
+    elif reply.request == "pause" and course.state == CourseState.ACTIVE:
         await day.pause(desk, person, course)
     elif reply.request == "thanks":
         await desk.say(person, Message(words.say("checkin.welcome")))
-    elif reply.request is not None and reply.red_flag is None and reply.completion is None:
+    elif reply.request is not None and reply.completion is None:
         await _pass_on(desk, person, course, text)
     else:
         return False

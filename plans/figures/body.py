@@ -18,7 +18,6 @@ from plans.figures.proportions import (
     RANGES,
 )
 from plans.figures.space import (
-    UPRIGHT,
     Frame,
     Point,
     about_forward,
@@ -199,14 +198,6 @@ def moved(body: Body, by: Point) -> Body:
     return {name: replace(part, begin=add(part.begin, by), end=add(part.end, by)) for name, part in body.items()}
 
 
-def spun(body: Body, frame: Frame) -> Body:
-    """The same body turned about the origin."""
-    return {
-        name: Part(turned(frame, part.begin), turned(frame, part.end), then(frame, part.frame))
-        for name, part in body.items()
-    }
-
-
 def masses(body: Body) -> Iterator[tuple[Point, float]]:
     """The middle of each part with its share of the body's mass."""
     for name, part in body.items():
@@ -224,6 +215,3 @@ def centre_of_mass(body: Body) -> Point:
     for point, mass in masses(body):
         total, whole = add(total, times(point, mass)), whole + mass
     return times(total, 1 / whole)
-
-
-__all__ = ["UPRIGHT", "Angles", "Body", "ImpossiblePose", "Part", "Turn", "body_of", "check"]

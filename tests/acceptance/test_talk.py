@@ -435,3 +435,20 @@ async def test_being_done_with_the_programme_is_no_completion_and_asks_whether_t
     assert "Stop the course?" in said.text
     await chat.tap(client.number, said, "No, go on")
     assert (await client.now()).text.startswith("Day 1:"), "nothing was noted"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "thanks. chest pain now",
+        "help my chest hurts",
+        "I can't go on, chest pain",
+        "I am pregnant and have chest pain",
+        "please stop the messages, I have chest pain",
+    ],
+)
+async def test_a_red_flag_wins_over_every_request_beside_it(chat: Practice, text: str) -> None:
+    client = await Client.joins(chat, "Flagged")
+    said = [m.text for m in await chat.say(client.number, text)]
+    assert any("local emergency number" in words for words in said), said
+    assert "Nothing is sent until" in (await client.says("/today")).text

@@ -8,6 +8,7 @@ from hypothesis import strategies as st
 
 from plans.checkin import Flag
 from plans.redflags import SIGNS, find_flag
+from plans.replies import read_reply
 
 EMERGENCY = {
     "saddle": "numb between my legs",
@@ -108,9 +109,6 @@ def test_a_no_does_not_reach_past_its_own_thing(text: str) -> None:
         "a stroke of luck",
         "can't stand planks",
         "in a faint hope",
-        "my dad had a stroke",
-        "my friend Hilde fainted in her yoga class",
-        "her chest pain came back",
     ],
 )
 def test_idioms_and_names_of_movements_are_no_flag(text: str) -> None:
@@ -130,6 +128,9 @@ def test_what_somebody_else_noticed_about_the_client_is_a_flag() -> None:
         "the lake got swollen",
         "what if I feel a pop",
         "I might have fainted",
+        "my dad had a stroke",
+        "my friend Hilde fainted in her yoga class",
+        "husband called ambulance chest pain",
         "a pop, maybe",
         "dizzy?",
     ],
@@ -159,3 +160,22 @@ def test_what_was_said_before_in_another_sentence_hides_no_flag(example: tuple[F
     found = find_flag(before + text)
     assert found is not None
     assert found.level is level
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "nearly fainted when the stretch ended",
+        "collapsed in a heap after the hinge",
+        "stabbing at the back of my knee",
+        "I did hear a pop this time",
+        "my knee gave way to the side",
+        "everything too blurry on the left",
+        "tunnel vision on the right side",
+        "my heart skipped a beat when I bent down",
+        "faint from hunger in the hinge",
+        "burned through the calf, burning pain down the leg",
+    ],
+)
+def test_an_idiom_does_not_hide_a_sign_that_uses_its_words(text: str) -> None:
+    assert read_reply(text).red_flag is not None
