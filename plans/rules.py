@@ -130,7 +130,7 @@ def counted_pain(said: CheckIn, usual: int) -> int:
 
 def is_sore(said: CheckIn, usual: int = 0) -> bool:
     """Soreness: dull and spread with pain up to 2, or soreness words without a pain number above that."""
-    if said.pain and is_usual(said, usual):
+    if is_usual(said, usual):
         return False
     dull = said.kind in (Kind.DULL_BOTH, Kind.DULL_ONE)
     return (said.sore or dull) and (said.pain or 0) <= 2
