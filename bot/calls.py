@@ -9,10 +9,10 @@ from dataclasses import dataclass
 from functools import cache
 from typing import Any
 
-from db.delivery import Failure, Reason
+from db.delivery import Failure, Reason, words_alone
 from db.outbox import METHODS, Letter
 
-_FILES: Mapping[str, str] = {"send_photo": "photo", "send_document": "document"}
+_FILES: Mapping[str, str] = {"send_photo": "photo", "send_document": "document", "edit_message_media": "photo"}
 """The field of a method that carries a file."""
 
 _OURS = frozenset({"again"})
@@ -21,9 +21,9 @@ _OURS = frozenset({"again"})
 
 @dataclass(frozen=True, slots=True)
 class File:
-    """A kept file: its bytes, and the id under which the platform has it for this method, if it has it."""
+    """A kept file: its bytes, or the id under which the platform has it for this method, or both."""
 
-    body: bytes
+    body: bytes | None
     file_id: str | None
 
 
@@ -45,9 +45,14 @@ class Call:
     upload: Upload | None = None
 
 
+def file_field(letter: Letter) -> str | None:
+    """The field of a message that carries its file; None for a message without one."""
+    return _FILES.get(letter.method)
+
+
 def attachment_of(letter: Letter) -> str | None:
     """The digest of the kept file that a message carries; None for one without a file or with its own bytes."""
-    field = _FILES.get(letter.method)
+    field = file_field(letter)
     return None if field is None else letter.payload[field].get("attachment")
 
 
@@ -56,18 +61,44 @@ def call_of(letter: Letter, file: File | None) -> Call:
     if letter.method not in METHODS:
         raise ValueError(f"message {letter.id} asks for {letter.method!r}, which is not sent")
     fields = {name: value for name, value in letter.payload.items() if name not in _OURS and value is not None}
-    if letter.method != "answer_callback_query":
+    method = letter.method
+    if method == "edit_message_text" and letter.captioned:
+        method, fields = "edit_message_caption", _as_caption(fields)
+    if method == "edit_message_media" and not letter.captioned:
+        method, fields = "edit_message_text", words_alone(fields)
+    if method != "answer_callback_query":
         fields["chat_id"] = letter.chat
-    if letter.method.startswith("edit_"):
+    if method.startswith("edit_"):
         fields["message_id"] = _edited(letter)
-    field = _FILES.get(letter.method)
+    field = _FILES.get(method)
     if field is None:
-        return Call(_spelled(letter.method), fields)
-    stored = fields.pop(field)
+        return Call(_spelled(method), fields)
+    upload = _upload(letter, field, file)
+    stands = file.file_id if file is not None and file.file_id is not None else f"attach://{field}"
+    del fields[field]
+    if method == "edit_message_media":
+        media = {"type": field, "media": stands} | {name: fields.pop(name) for name in _OF_MEDIA if name in fields}
+        return Call(_spelled(method), fields | {"media": media}, upload)
+    return Call(_spelled(method), fields if upload else fields | {field: stands}, upload)
+
+
+_OF_MEDIA = ("caption", "parse_mode")
+
+
+def _upload(letter: Letter, field: str, file: File | None) -> Upload | None:
     if file is not None and file.file_id is not None:
-        return Call(_spelled(letter.method), fields | {field: file.file_id})
-    body = file.body if file is not None else base64.b64decode(stored["base64"], validate=True)
-    return Call(_spelled(letter.method), fields, Upload(field, stored["filename"], body))
+        return None
+    stored = letter.payload[field]
+    body = base64.b64decode(stored["base64"], validate=True) if file is None else file.body
+    if body is None:
+        raise LookupError(f"message {letter.id} has a file without bytes")
+    return Upload(field, stored["filename"], body)
+
+
+def _as_caption(fields: Mapping[str, Any]) -> dict[str, Any]:
+    """The fields of an edited text as those of a picture's caption."""
+    others = {name: value for name, value in fields.items() if name not in ("text", "link_preview_options")}
+    return {"caption": fields["text"], **others}
 
 
 def file_id_of(result: Any) -> str | None:
@@ -147,4 +178,6 @@ def _bad_request(text: str) -> Reason:
         return Reason.QUERY_TOO_OLD
     if "chat not found" in text:
         return Reason.BLOCKED
+    if "wrong file identifier" in text or "wrong remote file" in text:
+        return Reason.FILE_FORGOTTEN
     return Reason.BAD_REQUEST

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from bot.words import words
-from bot.words.doses import headline, session_items
+from bot.words.cards import session_card
 from plans import easing
-from plans.figures.card import PIXELS, Line, card
+from plans.figures.card import card_svg
 from plans.figures.library import drawn
 from plans.figures.raster import png
 from plans.figures.sheet import sheet
@@ -40,5 +40,4 @@ def card_of(programme: Programme, number: int, *, level: int = 0) -> bytes:
     )
     if day.session is None:
         raise NothingToDraw(f"day {number} has no session")
-    lines = [Line(said, item.movement if item else None) for said, item in session_items(day)]
-    return png(card(headline(day), lines, str(words("en").say("day.caution"))), width=PIXELS)
+    return png(card_svg(session_card(day, str(words("en").say("day.caution")))))

@@ -11,12 +11,13 @@ from sqlalchemy.exc import IntegrityError
 from sqlalchemy.ext.asyncio import AsyncSession
 from telegram import Bot
 
-from bot.calls import Accepted, Call, File, attachment_of, call_of, file_id_of, message_id_of, outcome_of
+from bot.calls import Accepted, Call, File, attachment_of, call_of, file_field, file_id_of, message_id_of, outcome_of
 from bot.clocks import Calendar, Machine
+from bot.painting import NotDrawn, Painting
 from bot.pulling import POLL_SECONDS, Puller
 from bot.transport import AiohttpRequest, AnswerLost, NeverConnected
 from db import outbox, pace
-from db.attachments import found, remember_upload
+from db.attachments import forget_upload, found, remember_upload
 from db.budget import Budget, Log, budget_of
 from db.claims import Ask, claims
 from db.delivery import Failure, Kind, Reason, State
@@ -75,6 +76,7 @@ class Sender(Puller[Letter]):
         self._log = Log()
         self._requests = asyncio.Semaphore(concurrency)
         self._chat_pace = chat_pace
+        self._painting = Painting()
         self._tidied_at = float("-inf")
 
     async def begin(self) -> None:
@@ -89,6 +91,7 @@ class Sender(Puller[Letter]):
 
     async def finish(self) -> None:
         """Gives back what was leased and never begun."""
+        await self._painting.close()
         await self.database.write(lambda session: outbox.release(session, self._worker))
 
     async def claim(self, limit: int) -> Sequence[Letter]:
@@ -130,6 +133,11 @@ class Sender(Puller[Letter]):
         """Sends one message. Its outcome is written down even when the worker is being cancelled."""
         try:
             call = call_of(row, await self._file(row))
+        except NotDrawn as error:
+            log.error("not-drawn", extra={"outbox": row.id, "error": str(error)})
+            self._log.drop(row.id)
+            await self._failed(row, Failure(Reason.NOT_DRAWN, "NotDrawn"))
+            return
         except (AttributeError, LookupError, TypeError, ValueError) as error:
             self._log.drop(row.id)
             await self._failed(row, Failure(Reason.BROKEN, type(error).__name__))
@@ -197,11 +205,14 @@ class Sender(Puller[Letter]):
             return None
         async with self.database.reading() as session:
             row = await found(session, digest)
-        return File(row.body, row.file_ids.get(self._way(letter)))
+        file_id, body = row.file_ids.get(self._way(letter)), row.body
+        if file_id is None and body is None and row.recipe is not None:
+            body = await self._painting.picture(digest, row.recipe)
+        return File(body, file_id)
 
     def _way(self, letter: Letter) -> str:
-        """Another bot, or another method, does not know a file by the same id."""
-        return f"{self._bot.token.partition(':')[0]}/{letter.method}"
+        """Another bot, or another kind of message, does not know a file by the same id."""
+        return f"{self._bot.token.partition(':')[0]}/{file_field(letter)}"
 
     async def _failed(self, letter: Letter, failure: Failure) -> None:
         changed = await self._write(lambda session: self._noted(session, letter, failure))
@@ -213,6 +224,9 @@ class Sender(Puller[Letter]):
         """Writes down what follows from a failed try; the budget, if it has changed by it."""
         now, machine_now = self._calendar.now(), self._machine.now()
         budget = None
+        digest = attachment_of(letter)
+        if failure.reason is Reason.FILE_FORGOTTEN and digest is not None:
+            await forget_upload(session, digest, self._way(letter))
         if failure.reason is Reason.TOO_MANY:
             budget = await pace.complain(session, self._per_second, failure.retry_after, machine_now)
         following = await outbox.failed(

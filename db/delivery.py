@@ -71,6 +71,8 @@ class Reason(StrEnum):
     QUERY_TOO_OLD = "query-too-old"
     BAD_REQUEST = "bad-request"
     TOKEN_REFUSED = "token-refused"
+    NOT_DRAWN = "not-drawn"
+    FILE_FORGOTTEN = "file-forgotten"
     BROKEN = "broken"
 
 
@@ -87,7 +89,8 @@ class Failure:
 class Next:
     """What follows from a failed try: the state, its reason, and what changes before another try.
 
-    `pause` is seconds before the next try. `plain` takes the markup away, `repeat` marks it as a repeat.
+    `pause` is seconds before the next try. `plain` takes the markup away, `repeat` marks it as a repeat, `in_words`
+    takes the picture away.
     """
 
     state: State
@@ -95,6 +98,7 @@ class Next:
     pause: float = 0.0
     plain: bool = False
     repeat: bool = False
+    in_words: bool = False
     unreachable: bool = False
 
 
@@ -107,12 +111,17 @@ def backoff(attempts: int) -> float:
     return min(LONGEST_PAUSE, 2.0 ** min(attempts - 1, 30))
 
 
-def after_failure(failure: Failure, *, kind: Kind, attempts: int, marked_up: bool) -> Next:
+def after_failure(failure: Failure, *, kind: Kind, attempts: int, marked_up: bool, pictured: bool = False) -> Next:
     """What becomes of a message of `kind` after its try number `attempts` failed.
 
-    `marked_up` says that the payload still has a parse mode, so that it can be tried as plain text.
+    `marked_up` says that the payload still has a parse mode, so that it can be tried as plain text; `pictured`, that
+    it is a picture with a caption, so that its words can go alone.
     """
     match failure.reason:
+        case Reason.NOT_DRAWN if pictured:
+            return Next(State.WAITING, why=failure.name, in_words=True)
+        case Reason.FILE_FORGOTTEN if attempts < ENOUGH:
+            return Next(State.WAITING, why=failure.name)
         case Reason.NOT_MODIFIED | Reason.QUERY_TOO_OLD:
             return Next(State.SENT, why=failure.reason)
         case Reason.ANSWER_LOST:
@@ -121,7 +130,9 @@ def after_failure(failure: Failure, *, kind: Kind, attempts: int, marked_up: boo
             return Next(State.REFUSED, why=failure.name, unreachable=True)
         case Reason.BAD_REQUEST if marked_up:
             return Next(State.WAITING, why=failure.name, plain=True)
-        case Reason.BAD_REQUEST | Reason.BROKEN:
+        case Reason.BAD_REQUEST if pictured:
+            return Next(State.WAITING, why=failure.name, in_words=True)
+        case Reason.BAD_REQUEST | Reason.BROKEN | Reason.NOT_DRAWN | Reason.FILE_FORGOTTEN:
             return Next(State.REFUSED, why=failure.name)
         case Reason.TOO_MANY:
             return Next(State.WAITING, why=failure.name, pause=failure.retry_after)
@@ -138,8 +149,8 @@ def _after_lost_answer(kind: Kind, attempts: int, name: str) -> Next:
 
 
 def changed(payload: Mapping[str, Any], following: Next) -> dict[str, Any]:
-    """The payload of the next try: plain, marked as a repeat, or as it was."""
-    result = dict(payload)
+    """The payload of the next try: without picture, plain, marked as a repeat, or as it was."""
+    result = words_alone(payload) if following.in_words else dict(payload)
     if following.plain:
         result = without_markup(result)
     return as_repeat(result) if following.repeat else result
@@ -156,6 +167,25 @@ def without_markup(payload: Mapping[str, Any]) -> dict[str, Any]:
         if key in plain:
             plain[key] = html.unescape(re.sub(r"</?[a-zA-Z][^<>]*>", "", plain[key]))
     return plain
+
+
+WITHOUT_PICTURE: Mapping[str, str] = {"send_photo": "send_message", "edit_message_media": "edit_message_text"}
+"""How the words of a picture go alone."""
+
+
+def is_pictured(method: str, payload: Mapping[str, Any]) -> bool:
+    """Whether a message is a picture with words."""
+    return method in WITHOUT_PICTURE and bool(payload.get("caption"))
+
+
+def words_alone(payload: Mapping[str, Any]) -> dict[str, Any]:
+    """A picture's message without the picture.
+
+    >>> words_alone({"photo": {"attachment": "d"}, "caption": "Day 3", "parse_mode": "HTML"})
+    {'text': 'Day 3', 'parse_mode': 'HTML'}
+    """
+    others = {key: value for key, value in payload.items() if key not in ("photo", "caption")}
+    return {"text": payload["caption"], **others}
 
 
 def as_repeat(payload: Mapping[str, Any]) -> dict[str, Any]:

@@ -29,7 +29,20 @@ from sqlalchemy import (
 from sqlalchemy.ext.asyncio import AsyncConnection, AsyncSession
 from sqlalchemy.orm import aliased
 
-from db.delivery import ENOUGH, FINAL, LANES, Failure, Kind, Next, Reason, State, after_failure, changed
+from db.delivery import (
+    ENOUGH,
+    FINAL,
+    LANES,
+    WITHOUT_PICTURE,
+    Failure,
+    Kind,
+    Next,
+    Reason,
+    State,
+    after_failure,
+    changed,
+    is_pictured,
+)
 from db.direct import as_text, fetched
 from db.leads import died
 from db.once import Executor, insert_unless_there, on_sqlite
@@ -46,6 +59,7 @@ METHODS = frozenset(
         "send_document",
         "edit_message_text",
         "edit_message_caption",
+        "edit_message_media",
         "edit_message_reply_markup",
         "answer_callback_query",
     }
@@ -65,7 +79,7 @@ _NO_SYNC = {"synchronize_session": False}
 class Letter:
     """A message in one worker's hands. `message_id` is that of the message it edits, if it edits one.
 
-    `attempts` counts the tries before this one.
+    `attempts` counts the tries before this one; `captioned` is whether what it edits is a picture.
     """
 
     id: int
@@ -76,6 +90,7 @@ class Letter:
     payload: dict[str, Any]
     attempts: int
     message_id: int | None
+    captioned: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -155,21 +170,22 @@ async def claim(
         "until": machine_now + lease_seconds,
     }
     rows = (await session.execute(_CLAIM, given, execution_options=_NO_SYNC)).all()
-    messages = await _message_ids(session, [row.edits for row in rows if row.edits is not None])
-    letters = [_letter(row, messages.get(row.edits)) for row in rows]
+    edited = await _edited(session, [row.edits for row in rows if row.edits is not None])
+    letters = [_letter(row, *edited.get(row.edits, (None, False))) for row in rows]
     return sorted(letters, key=lambda letter: (letter.lane, letter.id))
 
 
-async def _message_ids(session: Executor, ids: Sequence[int]) -> dict[int, int | None]:
+async def _edited(session: Executor, ids: Sequence[int]) -> dict[int, tuple[int | None, bool]]:
+    """Of messages that are edited their message id, and whether they are pictures."""
     if not ids:
         return {}
-    rows = await session.execute(select(Outbox.id, Outbox.message_id).where(Outbox.id.in_(ids)))
-    return {id_: message_id for id_, message_id in rows}
+    rows = await session.execute(select(Outbox.id, Outbox.message_id, Outbox.method).where(Outbox.id.in_(ids)))
+    return {id_: (message_id, method == "send_photo") for id_, message_id, method in rows}
 
 
-def _letter(row: Any, message_id: int | None) -> Letter:
+def _letter(row: Any, message_id: int | None, captioned: bool) -> Letter:
     id_, chat, lane, kind, method, payload, attempts, _edits = row
-    return Letter(id_, chat, lane, Kind(kind), method, payload, attempts, message_id)
+    return Letter(id_, chat, lane, Kind(kind), method, payload, attempts, message_id, captioned)
 
 
 _MACHINE_NOW = bindparam("machine_now", type_=Float())
@@ -344,10 +360,17 @@ async def failed(
 ) -> Next | None:
     """Note a failed try and what follows from it; None, and nothing is changed, if the lease was lost."""
     following = after_failure(
-        failure, kind=letter.kind, attempts=letter.attempts + 1, marked_up="parse_mode" in letter.payload
+        failure,
+        kind=letter.kind,
+        attempts=letter.attempts + 1,
+        marked_up="parse_mode" in letter.payload,
+        pictured=is_pictured(letter.method, letter.payload),
     )
     held = and_(Outbox.id == letter.id, Outbox.state.in_([_LEASED, _SENDING]), Outbox.worker == worker)
-    if not await _set(session, held, **_columns(following, letter.payload, machine_now, now)):
+    columns = _columns(following, letter.payload, machine_now, now)
+    if following.in_words:
+        columns["method"] = WITHOUT_PICTURE[letter.method]
+    if not await _set(session, held, **columns):
         return None
     if following.unreachable:
         await _now_unreachable(session, letter.chat, now, on_unreachable)

@@ -231,6 +231,8 @@ class LedgerRow(Base):
     """The votes and the verdict that made this row: see `plans.course.Decision.as_json`."""
     outbox_id: Mapped[int | None] = mapped_column(ForeignKey("outbox.id"))
     """The message that shows this row and carries its buttons."""
+    picture: Mapped[str | None]
+    """The digest of the picture on that message."""
     made_at: Mapped[datetime]
 
 
@@ -467,13 +469,18 @@ class Erasure(Base):
 
 
 class Attachment(Base):
-    """A file that many messages carry, kept once: the picture of a session. Nothing personal is kept here."""
+    """A file that many messages carry, kept once: the picture of a session. Nothing personal is kept here.
+
+    It has its bytes, or a recipe from which they are made again at any time.
+    """
 
     __tablename__ = "attachment"
 
     digest: Mapped[str] = mapped_column(primary_key=True)
-    """SHA-256 of the file, hexadecimal."""
-    body: Mapped[bytes]
+    """SHA-256 of the file or of its recipe, hexadecimal."""
+    body: Mapped[bytes | None]
+    recipe: Mapped[dict[str, Any] | None]
+    """What is to be drawn: see bot/painter.py."""
     file_ids: Mapped[dict[str, Any]]
     """By bot and method: the platform's id of the file after its first upload."""
 

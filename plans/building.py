@@ -9,6 +9,8 @@ from typing import Any, TypeVar
 
 from plans.allowed import near
 from plans.changing import Changing
+from plans.figures.body import ImpossiblePose
+from plans.figures.library import frames
 from plans.movements import Described, Movement, Variation, library
 from plans.nodes import Path
 from plans.programme import (
@@ -71,6 +73,7 @@ class _Builder:
     def programme(self, digest: str) -> Programme:
         written = self._written
         self._check_neighbours()
+        self._check_figures()
         self._check_measures()
         entries = self._entries()
         self._check_unused(entries)
@@ -306,6 +309,23 @@ class _Builder:
                 elif _comes_round(key, word, self._movements):
                     allowed = f"a chain that ends: nothing is {word} than itself"
                     self._report(place, f"a way back to {key!r}", allowed, None, "comes-round")
+
+    def _check_figures(self) -> None:
+        """A pose that no body takes."""
+        for key, own in self._own.items():
+            if own.figure is None:
+                continue
+            try:
+                frames(key, own.figure, own)
+            except ImpossiblePose as impossible:
+                allowed = "poses that a body can take"
+                self._report(
+                    ("movements", key, "figure"),
+                    str(impossible).removeprefix(f"{key}, "),
+                    allowed,
+                    None,
+                    "impossible-pose",
+                )
 
 
 def replace_measure(entry: _Entry) -> _Entry | None:

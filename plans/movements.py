@@ -2,18 +2,18 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable, Iterator, Mapping
 from enum import StrEnum
 from functools import cache
-from importlib.resources import files
 from typing import Annotated
 
 from pydantic import BaseModel, ConfigDict, Field, StringConstraints
 from ruamel.yaml import YAML
 
 from plans.cautions import Caution
+from plans.entries import entries
 from plans.equipment import Equipment
+from plans.figures.written import Drawn
 
 Text = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=600)]
 KEY, LINK = r"^[a-z][a-z0-9-]{0,59}$", r"^https://\S+$"
@@ -94,6 +94,7 @@ class Described(Closed):
         None, alias="rep-seconds", description="Seconds that one repetition takes; without it four."
     )
     link: Link | None = None
+    figure: Drawn | None = Field(None, description="Its poses, drawn on the client's picture.")
 
     def keyed(self, key: str) -> Movement:
         """The movement under its key, its short name in programme files."""
@@ -139,21 +140,10 @@ class Library(Mapping[str, Movement]):
         return len(self._own.keys() | self._texts.keys())
 
 
-_ENTRY = re.compile(r"^([a-z][a-z0-9-]*):$\n((?:^(?:[ #].*)?$\n?)*)", re.MULTILINE)
-"""A key at the beginning of a line, and the lines that belong to it."""
-
-
 @cache
 def library() -> Library:
     """All movements of the library by key."""
-    folder = files("plans.library").joinpath("movements")
-    texts = {
-        entry[1]: entry[0]
-        for file in sorted(folder.iterdir(), key=lambda file: file.name)
-        if file.name.endswith(".yaml")
-        for entry in _ENTRY.finditer(file.read_text(encoding="utf-8"))
-    }
-    return Library(texts)
+    return Library(entries("movements"))
 
 
 def harder_than(key: str, movements: Mapping[str, Movement]) -> Iterator[str]:

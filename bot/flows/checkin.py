@@ -269,10 +269,10 @@ async def _soften(desk: Desk, course: Course, row: LedgerRow, before: CheckIn, a
 async def _show_again(desk: Desk, person: Person, course: Course, row: LedgerRow) -> None:
     """Shows the row as it stands now: in its own message, or in a new one when that is not there yet."""
     message = await day.message_of(desk, person, course, row)
-    if row.outbox_id is None or desk.typed:
-        row.outbox_id = await desk.say(person, message)
+    if row.outbox_id is None or desk.typed or not message.shows_in(row.picture):
+        await day.put(desk, person, row, message)
     else:
-        await desk.edit(person, message, row.outbox_id)
+        await day.change(desk, person, row, message)
 
 
 # --- the morning question and the test ------------------------------------------------------------------------------

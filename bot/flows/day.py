@@ -220,6 +220,11 @@ async def finish(desk: Desk, person: Person, course: Course) -> None:
 async def show(desk: Desk, person: Person, course: Course, row: LedgerRow, *, by_itself: bool = False) -> None:
     """Sends a row's message and remembers it as the one that carries the row's buttons."""
     message = await message_of(desk, person, course, row)
+    await put(desk, person, row, message, by_itself=by_itself)
+
+
+async def put(desk: Desk, person: Person, row: LedgerRow, message: Message, *, by_itself: bool = False) -> None:
+    """Sends a message that carries a row's buttons from now on."""
     if by_itself:
         row.outbox_id = await desk.send(
             person,
@@ -230,6 +235,15 @@ async def show(desk: Desk, person: Person, course: Course, row: LedgerRow, *, by
         )
     else:
         row.outbox_id = await desk.say(person, message)
+    row.picture = message.picture_digest
+
+
+async def change(desk: Desk, person: Person, row: LedgerRow, message: Message) -> None:
+    """Changes the message that carries a row's buttons; a picture that it shows already is not sent again."""
+    digest = message.picture_digest
+    if row.outbox_id is not None:
+        await desk.edit(person, message.in_words() if digest == row.picture else message, row.outbox_id)
+        row.picture = digest or row.picture
 
 
 async def message_of(desk: Desk, person: Person, course: Course, row: LedgerRow) -> Message:

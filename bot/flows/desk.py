@@ -5,12 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from datetime import datetime
 from functools import lru_cache
+from typing import Any
 
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.words import Words, words
 from bot.words.message import Message
 from db import outbox
+from db.attachments import attach_recipe
 from db.delivery import Kind
 from db.schema import Course, Person, ProgrammeVersion
 from plans.programme import Programme
@@ -52,30 +54,39 @@ class Desk:
         lane: int | None = None,
     ) -> int:
         """Lets a message leave once for `key`; returns the outbox row. `lane` is the kind's own unless given."""
+        message = message.fitting()
         return await outbox.put(
             self.session,
             key=key,
             chat=person.chat,
             kind=kind,
-            method="send_message",
-            payload=message.payload(),
+            method="send_photo" if message.picture else "send_message",
+            payload=await self._payload(message),
             now=self.now,
             late_after=late_after,
             lane=lane,
         )
 
     async def edit(self, person: Person, message: Message, row: int) -> None:
-        """Changes a message that was sent before, named by its outbox row."""
+        """Changes a message sent before, named by its outbox row; it keeps its picture unless a new one comes."""
+        message = message.fitting()
         await outbox.put(
             self.session,
             key=self._key(),
             chat=person.chat,
             kind=Kind.EDIT,
-            method="edit_message_text",
-            payload=message.payload(),
+            method="edit_message_media" if message.picture else "edit_message_text",
+            payload=await self._payload(message),
             now=self.now,
             edits=row,
         )
+
+    async def _payload(self, message: Message) -> dict[str, Any]:
+        picture = message.picture
+        if picture is None:
+            return message.payload()
+        photo = await attach_recipe(self.session, picture.digest, picture.recipe, picture.filename)
+        return {"photo": photo} | message.payload()
 
     async def take_buttons(self, person: Person, message_id: int) -> None:
         """Takes the buttons of an answered question away."""

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
+from dataclasses import replace
 from datetime import date
 
 from markupsafe import Markup
 
 from bot.words import Words
+from bot.words.cards import session_picture
 from bot.words.doses import headline, link_words, session_lines
 from bot.words.facts import facts
 from bot.words.message import ON_PHONE, Button, Message, Rows, column, joined
@@ -38,11 +40,11 @@ def day(words: Words, programme: Programme, pairs: Pairs, fit: Fit = NO_FIT) -> 
         return Message(words.say("day.off", when=f"{when:%A}"), _odd_button(words, row.id))
     if entry.kind is RowKind.REST:
         return Message(_rest(words, programme, pairs), _odd_button(words, row.id))
-    text = _session(words, programme, pairs, fit)
+    session = _session(words, programme, pairs, fit)
     if entry.kind is RowKind.MEASURE:
-        return Message(text, _odd_button(words, row.id))
+        return replace(session, rows=_odd_button(words, row.id))
     rows = first_buttons(words, row.id) + _without_buttons(words, programme, row, fit) + missing.rows
-    return Message(joined(text, missing.text), rows)
+    return replace(session, text=joined(session.text, missing.text), rows=rows)
 
 
 def preview(words: Words, programme: Programme, number: int, *, level: int = 0) -> Message:
@@ -66,7 +68,8 @@ def area_that_hurts(pairs: Pairs) -> Area | None:
     return said.area if said.place is Place.ELSEWHERE and said.pain != 0 else None
 
 
-def _session(words: Words, programme: Programme, pairs: Pairs, fit: Fit, *, why: bool = True) -> Markup:
+def _session(words: Words, programme: Programme, pairs: Pairs, fit: Fit, *, why: bool = True) -> Message:
+    """A day's picture and words, without buttons."""
     row, entry = pairs[-1]
     day = handed_out(programme, row, fit)
     planned = programme.day(row.day or 1)
@@ -76,13 +79,14 @@ def _session(words: Words, programme: Programme, pairs: Pairs, fit: Fit, *, why:
     told = None
     if test and measure and not entry.recorded:
         told = words.say("day.measure", name=measure.name, trials=test.trials, how=measure.how, unit=measure.unit)
-    return words.say(
+    caution = words.say("day.caution")
+    text = words.say(
         "day.session",
         headline=headline(day, gettext=words.gettext),
         why=_why(words, pairs) if why else None,
         lines=session_lines(day, gettext=words.gettext) if day.session else [],
         level=row.level if day.session else 0,
-        caution=words.say("day.caution"),
+        caution=caution,
         special=day.caution,
         support=fit.older and stands(day),
         spared=None if fit.spares in (None, Area.OTHER) else area_words(fit.spares, words),
@@ -92,6 +96,7 @@ def _session(words: Words, programme: Programme, pairs: Pairs, fit: Fit, *, why:
         text=day.text,
         link=link_words(day, gettext=words.gettext),
     )
+    return Message(text, picture=session_picture(day, str(caution), gettext=words.gettext))
 
 
 def _without_buttons(words: Words, programme: Programme, row: LedgerRow, fit: Fit) -> Rows:
@@ -227,8 +232,9 @@ def noted(
         return Message(joined(line, words.say("checkin.held")))
     if said.completion is None and entry.kind is RowKind.SESSION:
         softened = words.say("checkin.softened") if row.level else None
-        text = _session(words, programme, pairs, fit, why=False)
-        return Message(joined(line, softened, text), first_buttons(words, row.id)[:-1] + _fix(words, row.id))
+        session = _session(words, programme, pairs, fit, why=False)
+        rows = first_buttons(words, row.id)[:-1] + _fix(words, row.id)
+        return replace(session, text=joined(line, softened, session.text), rows=rows)
     if said.completion is None:
         off = words.say("checkin.off_today") if entry.kind is RowKind.REST else None
         return Message(joined(line, off), _fix(words, row.id))

@@ -63,6 +63,7 @@ class Platform(World):
             "sendchataction": sending.action,
             "editmessagetext": sending.edit_text,
             "editmessagecaption": sending.edit_caption,
+            "editmessagemedia": sending.edit_media,
             "editmessagereplymarkup": sending.edit_markup,
             "deletemessage": sending.delete,
             "answercallbackquery": sending.answer_tap,

@@ -126,6 +126,22 @@ class Sending:
         caption, entities = fields.caption(params)
         return self._edited(message, {"caption": caption, "caption_entities": entities}, params)
 
+    def edit_media(self, params: Params) -> Body:
+        """editMessageMedia, with a photo."""
+        message = self._own_message(params)
+        media = fields.structure(params, "media", None)
+        if not isinstance(media, dict) or media.get("type") != "photo":
+            raise bad("can't parse InputMedia: only a photo can be put there")
+        given = fields.file({**params, "media": media.get("media")}, "media")
+        caption, entities = fields.caption(media)
+        known = self._kept(given, "photo") if isinstance(given, str) else None
+        file = known or self._uploaded(given, "photo")
+        if known is None:
+            self._world.store.put_file(file)
+        content = {"photo": shapes.photo(file), "caption": caption, "caption_entities": entities}
+        words = ("text", "entities", "link_preview_options")
+        return self._edited({key: value for key, value in message.items() if key not in words}, content, params)
+
     def edit_markup(self, params: Params) -> Body:
         """editMessageReplyMarkup."""
         return self._edited(self._own_message(params), {}, params)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from dataclasses import dataclass
 
 from plans.dose import minutes
 from plans.programme import ONCE, Block, BuildUp, Day, Dose, Item, LastHold, Load, Own, Sides, Span
@@ -17,41 +18,61 @@ def same(text: str) -> str:
 
 def headline(day: Day, *, gettext: Gettext = same) -> str:
     """The day's number, what it is about, and how long it takes."""
-    _ = gettext
+    return ", ".join(part for part in (day_title(day, gettext=gettext), day_length(day, gettext=gettext)) if part)
+
+
+def day_title(day: Day, *, gettext: Gettext = same) -> str:
+    """The day's number and what it is about."""
     name = day.title or (day.session.focus if day.session else None)
-    start = _("Day {number}").format(number=day.number)
-    title = f"{start}: {name}" if name else start
+    start = gettext("Day {number}").format(number=day.number)
+    return f"{start}: {name}" if name else start
+
+
+def day_length(day: Day, *, gettext: Gettext = same) -> str:
+    """How long the day takes; empty for a day that takes no time."""
+    _ = gettext
     low, high = minutes(day)
     if not high:
-        return title
+        return ""
     length = _("about {low} minutes") if low == high else _("{low} to {high} minutes")
-    return f"{title}, {length.format(low=low, high=high)}"
+    return length.format(low=low, high=high)
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """One line of a session: words, or an item with its number in the session."""
+
+    words: str
+    number: int = 0
+    item: Item | None = None
 
 
 def session_lines(day: Day, *, gettext: Gettext = same) -> list[str]:
     """The session line by line, numbered through; empty for a day without one."""
-    return [words for words, _item in session_items(day, gettext=gettext)]
+    return [
+        f"{line.number}. {item_line(line.item, gettext=gettext)}" if line.item else line.words
+        for line in lines_of(day, gettext)
+    ]
 
 
-def session_items(day: Day, *, gettext: Gettext = same) -> list[tuple[str, Item | None]]:
-    """The same lines, each with the item that it is about."""
-    session, _ = day.session, gettext
+def lines_of(day: Day, _: Gettext) -> Iterator[Line]:
+    """The session line by line, items apart from words."""
+    session = day.session
     if session is None:
-        return []
-    lines: list[tuple[str, Item | None]] = []
+        return
     if session.warm_up:
-        lines.append((_("First: {text}").format(text=session.warm_up.text), None))
+        yield Line(_("First: {text}").format(text=session.warm_up.text))
     number, together = 1, False
     for block in session.blocks:
         words = block_line(block, gettext=_) or (_("Then:") if together else "")
-        lines += [(words, None)] if words else []
+        if words:
+            yield Line(words)
         together = block.rounds != ONCE or block.time is not None or block.optional or block.title is not None
         for item in block.items:
-            lines.append((f"{number}. {item_line(item, gettext=_)}", item))
+            yield Line("", number, item)
             number += 1
     if session.cool_down:
-        lines.append((_("To end: {text}").format(text=session.cool_down.text), None))
-    return lines
+        yield Line(_("To end: {text}").format(text=session.cool_down.text))
 
 
 def block_line(block: Block, *, gettext: Gettext = same) -> str:
@@ -79,10 +100,10 @@ def _times_round(block: Block, _: Gettext) -> str:
 def item_line(item: Item, *, gettext: Gettext = same) -> str:
     """One movement with its dose and all that is said about doing it."""
     parts = [dose_words(item, gettext=gettext), *_how(item, gettext)]
-    return f"{_named(item)}: {', '.join(parts)}"
+    return f"{named(item)}: {', '.join(parts)}"
 
 
-def _named(item: Item) -> str:
+def named(item: Item) -> str:
     """The movement with its variation, stance and grip."""
     about = [item.variation.name[:1].lower() + item.variation.name[1:]] if item.variation else []
     about += [text for text in (item.stance, item.grip) if text]

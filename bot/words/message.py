@@ -2,10 +2,22 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+import hashlib
+import json
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from functools import cached_property
+from html import unescape
+from importlib.metadata import version
 from typing import Any
 
 from markupsafe import Markup
+
+CAPTION = 1024
+"""Characters of a caption, as the platform counts them: in UTF-16, without the tags (Bot API, sendPhoto)."""
+
+_TAG = re.compile(r"</?[a-z][^>]*>")
 
 ON_PHONE = 40
 """Characters that fit on a button of one row on a narrow phone."""
@@ -26,20 +38,69 @@ class Button:
 Rows = tuple[tuple[Button, ...], ...]
 
 
+@dataclass(frozen=True)
+class Picture:
+    """A picture that is still to be drawn: what kind it is of, and what is on it, in plain values."""
+
+    kind: str
+    of: Mapping[str, Any]
+
+    @property
+    def recipe(self) -> dict[str, Any]:
+        """What is drawn, and by which version of this program: a later one may draw better."""
+        return {"kind": self.kind, "of": self.of, "by": version("easeward")}
+
+    @property
+    def filename(self) -> str:
+        """The name of the file."""
+        return f"{self.kind}.png"
+
+    @cached_property
+    def digest(self) -> str:
+        """What stands for all that is on the picture."""
+        return hashlib.sha256(json.dumps(self.recipe, sort_keys=True).encode()).hexdigest()
+
+
 @dataclass(frozen=True, slots=True)
 class Message:
-    """What leaves: escaped text and buttons. An empty `rows` takes the buttons of an edited message away."""
+    """What leaves: escaped text and buttons. An empty `rows` takes the buttons of an edited message away.
+
+    With a picture the text is its caption; where it is too long for one the message goes without the picture.
+    """
 
     text: Markup
     rows: Rows = ()
+    picture: Picture | None = None
+
+    @property
+    def picture_digest(self) -> str | None:
+        """What stands for the picture that it leaves with."""
+        picture = self.fitting().picture
+        return picture.digest if picture else None
+
+    def in_words(self) -> Message:
+        """The message without its picture."""
+        return replace(self, picture=None)
+
+    def fitting(self) -> Message:
+        """The message as it can leave: without its picture if the text is no caption."""
+        if self.picture is None or _units(self.text) <= CAPTION:
+            return self
+        return self.in_words()
+
+    def shows_in(self, picture: str | None) -> bool:
+        """Whether a message that carries a picture, or none, can be changed into this one."""
+        if picture is None:
+            return self.picture_digest is None
+        return _units(self.text) <= CAPTION
 
     def payload(self) -> dict[str, Any]:
-        """The arguments of the platform's method, without chat and message."""
-        found: dict[str, Any] = {
-            "text": str(self.text),
-            "parse_mode": "HTML",
-            "link_preview_options": {"is_disabled": True},
-        }
+        """The arguments of the platform's method, without chat, message and file."""
+        found: dict[str, Any] = {"parse_mode": "HTML"}
+        if self.picture is not None:
+            found |= {"caption": str(self.text)}
+        else:
+            found |= {"text": str(self.text), "link_preview_options": {"is_disabled": True}}
         if self.rows:
             keyboard = [[{"text": b.label, "callback_data": b.data} for b in row] for row in self.rows]
             found["reply_markup"] = {"inline_keyboard": keyboard}
@@ -54,3 +115,7 @@ def joined(*parts: Markup | str | None) -> Markup:
 def column(*buttons: Button) -> Rows:
     """Buttons one below the other."""
     return tuple((button,) for button in buttons)
+
+
+def _units(text: Markup) -> int:
+    return len(unescape(_TAG.sub("", text)).encode("utf-16-le")) // 2

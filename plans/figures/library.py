@@ -2,34 +2,52 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from functools import cache
-from importlib.resources import files
+from typing import Protocol
 
 from pydantic import TypeAdapter, ValidationError
 from ruamel.yaml import YAML
 
+from plans.entries import entries
 from plans.figures.body import SIDES, Body, ImpossiblePose, centre_of_mass
 from plans.figures.drawing import Camera, Shape, bounds_of, figure, thing
 from plans.figures.posing import posed
 from plans.figures.written import Drawn
-from plans.movements import Movement, Muscle
+from plans.movements import Muscle
+
+
+class Figures(Mapping[str, Drawn]):
+    """What is written of every movement's figure, by key, each read from its text when it is first asked for."""
+
+    def __init__(self, texts: Mapping[str, str]) -> None:
+        self._texts = texts
+        self._read: dict[str, Drawn] = {}
+
+    def __getitem__(self, key: str) -> Drawn:
+        if key not in self._read:
+            self._read |= read(self._texts[key], name="the library's poses")
+        return self._read[key]
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._texts)
+
+    def __contains__(self, key: object) -> bool:
+        return key in self._texts
+
+    def __len__(self) -> int:
+        return len(self._texts)
 
 
 @cache
-def drawn() -> Mapping[str, Drawn]:
-    """What is written of every movement's figure, by key."""
-    folder = files("plans.library").joinpath("poses")
-    found: dict[str, Drawn] = {}
-    for file in sorted(folder.iterdir(), key=lambda file: file.name):
-        if file.name.endswith(".yaml"):
-            found |= read(file.read_text(encoding="utf-8"), name=file.name)
-    return found
+def drawn() -> Figures:
+    """The figures of the library's movements."""
+    return Figures(entries("poses"))
 
 
 def read(text: str, *, name: str = "poses") -> dict[str, Drawn]:
-    """A file of poses. Raises ImpossiblePose, naming movement, field and what was found."""
+    """A text of poses. Raises ImpossiblePose, naming movement, field and what was found."""
     written = YAML(typ="safe", pure=True).load(text) or {}
     found = {}
     for key, value in written.items():
@@ -51,7 +69,17 @@ class Frame:
     body: Body
 
 
-def frames(key: str, how: Drawn, movement: Movement) -> list[Frame]:
+class Worked(Protocol):
+    """What a figure needs to know of a movement: whether it has sides, and what it is for."""
+
+    @property
+    def sides(self) -> bool: ...
+
+    @property
+    def main(self) -> tuple[Muscle, ...]: ...
+
+
+def frames(key: str, how: Drawn, movement: Worked) -> list[Frame]:
     """The poses of a movement as shapes. Raises ImpossiblePose, naming movement and pose."""
     camera = Camera.of(how.view)
     lead = how.lead or ("right" if movement.sides else "both")

@@ -27,6 +27,8 @@ class Said:
     sender: str
     text: str
     buttons: tuple[tuple[str, str], ...]
+    photo: str | None = None
+    """Where the practice chat has the picture on it."""
 
     def button(self, label: str) -> str:
         """The data of the button with this label. Raises LookupError when it is not there."""
@@ -71,6 +73,7 @@ class Practice:
                 row["from"],
                 row["text"],
                 tuple((button["label"], button["data"]) for line in row["buttons"] or [] for button in line),
+                (row.get("photo") or {}).get("file"),
             )
             for row in rows
         ]

@@ -319,6 +319,20 @@ async def test_a_pain_elsewhere_spares_its_place_and_leaves_the_day_as_it_is(cha
     assert "Tomorrow is day 2" in said.text
 
 
+async def test_the_morning_brings_a_picture_that_stays_with_its_words_and_changes_with_the_day(chat: Practice) -> None:
+    client = await Client.joins(chat, "Picture")
+    shown = (await chat.again(client.number, client.day)).photo
+    assert shown is not None
+    for label in ("Sore, pain or something odd", "Something else", "Somewhere else", "knee"):
+        assert (await client.tap(label)).photo == shown
+    said = await client.tap("4")
+    assert said.photo not in (None, shown), "the session has changed, and with it its picture"
+    assert "Changed so that it spares this place: knee." in said.text
+    assert (await client.tap("All done, no pain")).photo == said.photo
+    other = await Client.joins(chat, "Same day")
+    assert other.day.photo == shown, "what has been uploaded once is not uploaded again"
+
+
 async def test_without_a_thing_the_session_changes_for_today(chat: Practice) -> None:
     client = await Client.joins(chat, "Unequipped")
     while not any(label.startswith("No ") for label, _data in client.day.buttons):

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import base64
+import json
 import secrets
 from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
@@ -20,7 +21,7 @@ from telegram import Bot
 from bot.clocks import SystemMachine
 from bot.sending import LEASE_SECONDS, Sender, TokenRefused
 from db import outbox
-from db.attachments import attach, found
+from db.attachments import attach, attach_recipe, found, remember_upload
 from db.delivery import REPEATED, Kind, State
 from db.engine import Database
 from db.outbox import Mark
@@ -156,7 +157,77 @@ async def test_a_picture_is_uploaded_once_and_then_named_by_its_id(road: Road) -
     assert b"\x89PNG" in first.values()
     assert second["photo"] == "F1"
     async with road.database.reading() as session:
-        assert (await found(session, picture["attachment"])).file_ids == {"100/send_photo": "F1"}
+        assert (await found(session, picture["attachment"])).file_ids == {"100/photo": "F1"}
+
+
+CARD = {"kind": "card", "of": {"title": "Day 1", "length": "", "parts": ["First: walk."], "caution": "Stop at pain."}}
+
+
+async def put_drawn(road: Road, key: str, recipe: dict[str, Any], digest: str = "d1", **more: Any) -> int:
+    picture = await road.database.write(lambda session: attach_recipe(session, digest, recipe, "card.png"))
+    payload = {"photo": picture, "caption": f"<b>{key}</b>", "parse_mode": "HTML"}
+    arguments: dict[str, Any] = {"kind": Kind.SESSION, "method": "send_photo", "payload": payload} | more
+    return await road.put(key, **arguments)
+
+
+async def test_a_picture_is_drawn_when_it_leaves_and_uploaded_once(road: Road) -> None:
+    for n in (1, 2):
+        await put_drawn(road, f"p{n}", CARD)
+    async with road.sending():
+        await until(road.all_final)
+    first, second = (call.fields for call in road.platform.arrived)
+    assert any(isinstance(value, bytes) and value.startswith(b"\x89PNG") for value in first.values())
+    assert second["photo"] == "F1"
+
+
+async def test_a_picture_that_cannot_be_drawn_leaves_its_words_to_go_alone(road: Road) -> None:
+    first = await put_drawn(road, "Day 1", {"kind": "poem", "of": {}})
+    await put_drawn(road, "Day 1, lighter", CARD, "d2", kind=Kind.EDIT, method="edit_message_media", edits=first)
+    async with road.sending():
+        await until(road.all_final)
+    assert [call.method for call in road.platform.arrived] == ["sendMessage", "editMessageText"]
+    assert road.platform.texts() == ["<b>Day 1</b>", "<b>Day 1, lighter</b>"]
+    assert (await road.row(first)).method == "send_message"
+
+
+async def test_a_pictures_words_and_picture_are_changed_in_their_own_ways(road: Road) -> None:
+    first = await put_drawn(road, "Day 1", CARD)
+    text = {"text": "Noted", "parse_mode": "HTML", "link_preview_options": {"is_disabled": True}}
+    await road.put("noted", Kind.EDIT, method="edit_message_text", edits=first, payload=text)
+    await put_drawn(road, "Lighter", CARD, "d2", kind=Kind.EDIT, method="edit_message_media", edits=first)
+    async with road.sending():
+        await until(road.all_final)
+    _sent, noted, lighter = road.platform.arrived
+    assert (noted.method, noted.fields["caption"], "text" in noted.fields) == ("editMessageCaption", "Noted", False)
+    assert lighter.method == "editMessageMedia"
+    media = json.loads(lighter.fields["media"])
+    assert media == {"type": "photo", "media": "attach://photo", "caption": "<b>Lighter</b>", "parse_mode": "HTML"}
+    assert any(isinstance(value, bytes) for value in lighter.fields.values())
+
+
+async def test_a_file_that_the_platform_has_forgotten_is_uploaded_again(road: Road) -> None:
+    picture = await road.database.write(lambda session: attach(session, b"\x89PNG", "day.png"))
+    digest = picture["attachment"]
+    await road.database.write(lambda session: remember_upload(session, digest, "100/photo", "old"))
+    road.platform.next_up = [(400, "Bad Request: wrong file identifier/HTTP URL specified")]
+    id_ = await road.put("p", Kind.SESSION, method="send_photo", payload={"photo": picture, "caption": "Day"})
+    async with road.sending():
+        await until(road.all_final)
+    assert (await road.row(id_)).state == "sent"
+    assert b"\x89PNG" in road.platform.arrived[-1].fields.values()
+    async with road.database.reading() as session:
+        assert (await found(session, digest)).file_ids == {"100/photo": "F2"}
+
+
+async def test_a_picture_that_the_platform_refuses_goes_in_words(road: Road) -> None:
+    picture = await road.database.write(lambda session: attach(session, b"\x89PNG", "day.png"))
+    road.platform.next_up = [(400, "Bad Request: PHOTO_INVALID_DIMENSIONS")] * 2
+    payload = {"photo": picture, "caption": "<b>Day</b>", "parse_mode": "HTML"}
+    await road.put("p", Kind.SESSION, method="send_photo", payload=payload)
+    async with road.sending():
+        await until(road.all_final)
+    assert road.platform.texts()[-1] == "Day"
+    assert road.platform.arrived[-1].method == "sendMessage"
 
 
 async def test_a_personal_file_travels_in_its_payload(road: Road) -> None:

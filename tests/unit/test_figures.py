@@ -9,10 +9,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bot.drawing import NothingToDraw, card_of, picture_of
-from bot.words.doses import session_items
+from bot.drawing import NothingToDraw, picture_of
 from plans.figures.body import SIDES, Angles, ImpossiblePose, Turn, body_of, centre_of_mass
-from plans.figures.card import MARGIN, WIDE, Line, card
 from plans.figures.drawing import VIEWS, Camera, figure
 from plans.figures.library import drawn, frames, read
 from plans.figures.posing import landmark, posed
@@ -21,7 +19,6 @@ from plans.figures.sheet import CELL_HIGH, CELL_WIDE, sheet
 from plans.figures.space import length, sub
 from plans.figures.written import Pose
 from plans.movements import Muscle, library
-from tests.unit.test_sample_programmes import SAMPLES
 
 every = pytest.mark.parametrize("key", sorted(drawn()))
 
@@ -133,29 +130,6 @@ def test_a_picture_is_made_or_it_is_said_why_not() -> None:
         picture_of("flying", ".png")
     with pytest.raises(ValueError, match="jpg"):
         picture_of(key, ".jpg")
-
-
-def test_a_card_shows_each_movement_with_its_dose_and_clips_nothing() -> None:
-    plan = SAMPLES["rowing-club"]
-    day = plan.day(9)
-    lines = [Line(said, item.movement if item else None) for said, item in session_items(day)]
-    svg = ET.fromstring(card("Day 9", lines, "Stop at sharp pain."))
-    said = " ".join(text.text or "" for text in svg.iter(f"{SVG}text"))
-    for line in lines:
-        assert line.words.split(":")[0] in said
-    wide = float(svg.attrib["viewBox"].split()[2])
-    assert all(float(text.attrib["x"]) >= 0 for text in svg.iter(f"{SVG}text"))
-    assert wide == pytest.approx(WIDE)
-    longest = max((text.text or "" for text in svg.iter(f"{SVG}text")), key=len)
-    assert len(longest) * 0.6 * 0.075 <= WIDE - MARGIN + 0.1, "DejaVu Sans is about 0.6 of its size wide on average"
-
-
-def test_the_card_of_a_day_is_a_picture_and_a_rest_day_has_none() -> None:
-    plan = SAMPLES["rowing-club"]
-    assert card_of(plan, 9).startswith(b"\x89PNG")
-    rest = next(day.number for day in plan.days if day.session is None)
-    with pytest.raises(NothingToDraw, match=f"day {rest} has no session"):
-        card_of(plan, rest)
 
 
 SVG = "{http://www.w3.org/2000/svg}"

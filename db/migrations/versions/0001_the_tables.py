@@ -15,7 +15,8 @@ def upgrade() -> None:
     op.create_table(
         "attachment",
         sa.Column("digest", sa.Text(), nullable=False),
-        sa.Column("body", sa.LargeBinary(), nullable=False),
+        sa.Column("body", sa.LargeBinary(), nullable=True),
+        sa.Column("recipe", sa.JSON(none_as_null=True), nullable=True),
         sa.Column("file_ids", sa.JSON(none_as_null=True), nullable=False),
         sa.PrimaryKeyConstraint("digest", name=op.f("pk_attachment")),
     )
@@ -295,6 +296,7 @@ def upgrade() -> None:
         sa.Column("morning", sa.Text(), nullable=True),
         sa.Column("decision", sa.JSON(none_as_null=True), nullable=True),
         sa.Column("outbox_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
+        sa.Column("picture", sa.Text(), nullable=True),
         sa.Column("made_at", sa.DateTime(timezone=True), nullable=False),
         sa.ForeignKeyConstraint(["course_id"], ["course.id"], name=op.f("fk_ledger_course_id_course")),
         sa.ForeignKeyConstraint(["outbox_id"], ["outbox.id"], name=op.f("fk_ledger_outbox_id_outbox")),

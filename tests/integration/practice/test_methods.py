@@ -15,6 +15,8 @@ from telegram import (
     ForceReply,
     InlineKeyboardButton,
     InlineKeyboardMarkup,
+    InputMediaDocument,
+    InputMediaPhoto,
     LinkPreviewOptions,
     MessageEntity,
 )
@@ -120,6 +122,22 @@ async def test_a_caption_can_be_changed_but_a_photo_has_no_text_to_change(bot: B
     words = await bot.send_message(ANN, "One")
     with pytest.raises(BadRequest, match="There is no caption in the message to edit"):
         await bot.edit_message_caption(ANN, words.message_id, caption="Two")
+
+
+async def test_a_photo_can_take_the_place_of_a_photo_or_of_words(bot: Bot) -> None:
+    sent = await bot.send_photo(ANN, png(4, 4), caption="One")
+    media = InputMediaPhoto(png(9, 5), caption="<i>Two</i>", parse_mode="HTML")
+    changed = await bot.edit_message_media(media, ANN, sent.message_id, reply_markup=BUTTONS)
+    assert not isinstance(changed, bool)
+    assert (changed.caption, changed.photo[-1].width, changed.reply_markup) == ("Two", 9, BUTTONS)
+    words = await bot.send_message(ANN, "One")
+    seen = await bot.edit_message_media(InputMediaPhoto(sent.photo[-1].file_id), ANN, words.message_id)
+    assert not isinstance(seen, bool)
+    assert (seen.text, seen.photo[-1].width) == (None, 4)
+    with pytest.raises(BadRequest, match="not modified"):
+        await bot.edit_message_media(InputMediaPhoto(sent.photo[-1].file_id), ANN, words.message_id)
+    with pytest.raises(BadRequest, match="only a photo"):
+        await bot.edit_message_media(InputMediaDocument(b"x", filename="x"), ANN, sent.message_id)
 
 
 async def test_a_document_keeps_its_name_and_bytes(bot: Bot) -> None:

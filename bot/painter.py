@@ -1,0 +1,43 @@
+"""The painter: a process of its own that turns what is to be drawn into picture files, so that the chat never waits.
+
+It reads one JSON value a line and writes, for each, the length of the file in four bytes and the file; a length of 0
+and then a line of words say why nothing could be drawn. It ends with its input.
+"""
+
+from __future__ import annotations
+
+import json
+import sys
+from collections.abc import Callable, Mapping
+from typing import Any, BinaryIO
+
+from plans.figures.card import Card, card_svg
+from plans.figures.raster import png
+
+
+def _card(of: Mapping[str, Any]) -> bytes:
+    return png(card_svg(Card.of_json(of)))
+
+
+KINDS: Mapping[str, Callable[[Mapping[str, Any]], bytes]] = {"card": _card}
+"""What can be drawn, by the recipe's `kind`, from what its `of` says."""
+
+
+def paint(recipe: Mapping[str, Any]) -> bytes:
+    """The picture file of a recipe. Raises KeyError for a kind that is not drawn, ValueError for an impossible one."""
+    return KINDS[recipe["kind"]](recipe["of"])
+
+
+def serve(lines: BinaryIO, out: BinaryIO) -> None:
+    """Paints until the input ends."""
+    for line in lines:
+        try:
+            file, words = paint(json.loads(line)), b""
+        except Exception as error:
+            file, words = b"", f"{type(error).__name__}: {error}".replace("\n", " ").encode() + b"\n"
+        out.write(len(file).to_bytes(4, "big") + file + words)
+        out.flush()
+
+
+if __name__ == "__main__":
+    serve(sys.stdin.buffer, sys.stdout.buffer)

@@ -1,0 +1,30 @@
+"""What is drawn of a day: its movements with the words that stand under them."""
+
+from __future__ import annotations
+
+from bot.words.doses import Gettext, day_length, day_title, dose_words, lines_of, named, same
+from bot.words.message import Picture
+from bot.words.muscles import muscle_words
+from plans.figures.card import Card, Shown, shown
+from plans.programme import Day
+
+
+def session_picture(day: Day, caution: str, *, gettext: Gettext = same) -> Picture | None:
+    """The picture of a day's session; None where no movement of it has a figure."""
+    card = session_card(day, caution, gettext=gettext)
+    figures = (part for part in card.parts if isinstance(part, Shown) and part.is_drawn)
+    return Picture("card", card.as_json()) if any(figures) else None
+
+
+def session_card(day: Day, caution: str, *, gettext: Gettext = same) -> Card:
+    """The card of a day's session: every movement with its name, its dose, and where it is felt."""
+    parts: list[str | Shown] = []
+    for line in lines_of(day, gettext):
+        if line.item is None:
+            parts.append(line.words)
+            continue
+        movement = line.item.movement
+        felt = muscle_words((line.item.variation and line.item.variation.main) or movement.main, gettext=gettext)
+        name, dose = f"{line.number}. {named(line.item)}", dose_words(line.item, gettext=gettext)
+        parts.append(shown(movement, name, dose, felt))
+    return Card(day_title(day, gettext=gettext), day_length(day, gettext=gettext), tuple(parts), caution)
