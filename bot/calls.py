@@ -12,7 +12,12 @@ from typing import Any
 from db.delivery import Failure, Reason, words_alone
 from db.outbox import METHODS, Letter
 
-_FILES: Mapping[str, str] = {"send_photo": "photo", "send_document": "document", "edit_message_media": "photo"}
+_FILES: Mapping[str, str] = {
+    "send_photo": "photo",
+    "send_animation": "animation",
+    "send_document": "document",
+    "edit_message_media": "photo",
+}
 """The field of a method that carries a file."""
 
 _OURS = frozenset({"again"})
@@ -106,7 +111,7 @@ def file_id_of(result: Any) -> str | None:
     if not isinstance(result, Mapping):
         return None
     photo = result.get("photo")
-    kept = photo[-1] if photo else result.get("document")
+    kept = photo[-1] if photo else result.get("animation") or result.get("document")
     return kept["file_id"] if kept else None
 
 

@@ -174,14 +174,15 @@ def movements(
 @app.command("figure")
 def figure_command(
     movement: Annotated[str, typer.Argument(help="A movement's key, or all for a contact sheet.", metavar="MOVEMENT")],
-    output: Annotated[Path, typer.Option("-o", help="A file that ends in .png or .svg.", metavar="FILE")],
+    output: Annotated[Path, typer.Option("-o", help="A file that ends in .png, .svg, .gif or .mp4.", metavar="FILE")],
 ) -> None:
     """Draw a movement of the library, from start to end. Exit 1 when there is no such movement or no poses for it."""
     from bot.drawing import NothingToDraw, picture_of
+    from plans.figures.film import NoEncoder
 
     try:
         output.write_bytes(picture_of(movement, output.suffix))
-    except NothingToDraw as error:
+    except (NothingToDraw, NoEncoder) as error:
         typer.echo(str(error), err=True)
         raise typer.Exit(NOT_FINE) from None
     except ValueError as error:

@@ -19,7 +19,7 @@ from telegram.ext import (
     filters,
 )
 
-from bot.flows import checkin, coaching, day, digest, joining, leaving, listening, places
+from bot.flows import checkin, coaching, day, digest, how, joining, leaving, listening, places
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words.message import Message
@@ -81,6 +81,10 @@ async def _today(desk: Desk, person: Person, rest: str) -> None:
     await day.today(desk, person)
 
 
+async def _how(desk: Desk, person: Person, rest: str) -> None:
+    await how.asked(desk, person, rest)
+
+
 def _for_coach(act: Callable[[Desk, Person, Coach], Awaitable[None]]) -> Command:
     async def command(desk: Desk, person: Person, rest: str) -> None:
         await act(desk, person, await _coach(desk, person))
@@ -99,6 +103,7 @@ COMMANDS: Mapping[str, Command] = {
     "start": _start,
     "help": _help,
     "today": _today,
+    "how": _how,
     "settings": _settings,
     "privacy": _privacy,
     "stop": _stop,
@@ -111,6 +116,7 @@ COMMANDS: Mapping[str, Command] = {
 
 MENU: tuple[tuple[str, str], ...] = (
     ("today", "Today's session"),
+    ("how", "How a movement is done"),
     ("settings", "City, time, stop"),
     ("help", "How this works"),
     ("privacy", "What is kept, who sees it"),
@@ -216,6 +222,10 @@ async def _tap_found(desk: Desk, person: Person, words: list[str]) -> None:
     await coaching.let_go(desk, person, await _coach(desk, person), _number(words, 0), note)
 
 
+async def _tap_how(desk: Desk, person: Person, words: list[str]) -> None:
+    await how.tapped(desk, person, words[0])
+
+
 TAPS: Mapping[str, Tap] = {
     "c": _tap_checkin,
     "m": _tap_morning,
@@ -233,6 +243,7 @@ TAPS: Mapping[str, Tap] = {
     "rule": _tap_rule,
     "bar": _tap_bar,
     "go": _tap_go,
+    "how": _tap_how,
     "found": _tap_found,
 }
 """What the first word of a button's data leads to."""

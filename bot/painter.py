@@ -11,21 +11,31 @@ import sys
 from collections.abc import Callable, Mapping
 from typing import Any, BinaryIO
 
-from plans.figures.card import Card, card_svg
+from plans.figures import film
+from plans.figures.card import Card, Shown, card_svg
 from plans.figures.raster import png
 
 
-def _card(of: Mapping[str, Any]) -> bytes:
+def _card(of: Mapping[str, Any], _ending: str) -> bytes:
     return png(card_svg(Card.of_json(of)))
 
 
-KINDS: Mapping[str, Callable[[Mapping[str, Any]], bytes]] = {"card": _card}
+def _film(of: Mapping[str, Any], ending: str) -> bytes:
+    shown = Shown.of_json(of)
+    how = shown.how()
+    if how is None:
+        raise ValueError(f"{shown.movement} has no figure")
+    seen = film.film(shown.movement, how, shown)
+    return film.mp4(seen) if ending == "mp4" else film.gif(seen)
+
+
+KINDS: Mapping[str, Callable[[Mapping[str, Any], str], bytes]] = {"card": _card, "film": _film}
 """What can be drawn, by the recipe's `kind`, from what its `of` says."""
 
 
 def paint(recipe: Mapping[str, Any]) -> bytes:
     """The picture file of a recipe. Raises KeyError for a kind that is not drawn, ValueError for an impossible one."""
-    return KINDS[recipe["kind"]](recipe["of"])
+    return KINDS[recipe["kind"]](recipe["of"], recipe.get("ending", "png"))
 
 
 def serve(lines: BinaryIO, out: BinaryIO) -> None:

@@ -169,8 +169,15 @@ def without_markup(payload: Mapping[str, Any]) -> dict[str, Any]:
     return plain
 
 
-WITHOUT_PICTURE: Mapping[str, str] = {"send_photo": "send_message", "edit_message_media": "edit_message_text"}
+WITHOUT_PICTURE: Mapping[str, str] = {
+    "send_photo": "send_message",
+    "send_animation": "send_message",
+    "edit_message_media": "edit_message_text",
+}
 """How the words of a picture go alone."""
+
+CAPTIONED = frozenset(("send_photo", "send_animation", "send_document"))
+"""What is sent so has a caption in the place of a text."""
 
 
 def is_pictured(method: str, payload: Mapping[str, Any]) -> bool:
@@ -184,7 +191,7 @@ def words_alone(payload: Mapping[str, Any]) -> dict[str, Any]:
     >>> words_alone({"photo": {"attachment": "d"}, "caption": "Day 3", "parse_mode": "HTML"})
     {'text': 'Day 3', 'parse_mode': 'HTML'}
     """
-    others = {key: value for key, value in payload.items() if key not in ("photo", "caption")}
+    others = {key: value for key, value in payload.items() if key not in ("photo", "animation", "caption")}
     return {"text": payload["caption"], **others}
 
 

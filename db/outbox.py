@@ -33,6 +33,7 @@ from db.delivery import (
     ENOUGH,
     FINAL,
     LANES,
+    CAPTIONED,
     WITHOUT_PICTURE,
     Failure,
     Kind,
@@ -57,6 +58,7 @@ METHODS = frozenset(
         "send_message",
         "send_photo",
         "send_document",
+        "send_animation",
         "edit_message_text",
         "edit_message_caption",
         "edit_message_media",
@@ -180,7 +182,7 @@ async def _edited(session: Executor, ids: Sequence[int]) -> dict[int, tuple[int 
     if not ids:
         return {}
     rows = await session.execute(select(Outbox.id, Outbox.message_id, Outbox.method).where(Outbox.id.in_(ids)))
-    return {id_: (message_id, method == "send_photo") for id_, message_id, method in rows}
+    return {id_: (message_id, method in CAPTIONED) for id_, message_id, method in rows}
 
 
 def _letter(row: Any, message_id: int | None, captioned: bool) -> Letter:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator, Mapping
 from enum import StrEnum
 from functools import cache
@@ -107,6 +108,9 @@ class Movement(Described):
     key: Key
 
 
+_NAME = re.compile(r"^  name: (.+)$", re.MULTILINE)
+
+
 class Library(Mapping[str, Movement]):
     """Movements by key, each read from its text when it is first asked for: a programme needs a few of many."""
 
@@ -121,6 +125,11 @@ class Library(Mapping[str, Movement]):
         wider._read = self._read
         wider._own = self._own | {movement.key: movement for movement in movements}
         return wider
+
+    def names(self) -> dict[str, str]:
+        """The name of each movement by its key; only the coach's own and those asked for before are read whole."""
+        found = {key: line[1].strip("\"' ") for key, text in self._texts.items() if (line := _NAME.search(text))}
+        return found | {key: movement.name for key, movement in self._own.items()}
 
     def __getitem__(self, key: str) -> Movement:
         if key in self._own:

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
 
 from plans.equipment import Thing
-from plans.movements import Movement, Muscle, Variation, library
+from plans.movements import Library, Movement, Muscle, Variation, library
 
 WEEK = 7
 """Days of a week when no training days are named."""
@@ -278,6 +277,6 @@ class Programme:
             raise LookupError(f"day {number}: {self.title} has days 1 to {len(self.days)}")
         return self.days[number - 1]
 
-    def catalogue(self) -> Mapping[str, Movement]:
+    def catalogue(self) -> Library:
         """The library with the coach's own movements, which win where a key is the same."""
         return library().with_own(self.movements)

@@ -60,7 +60,7 @@ class Desk:
             key=key,
             chat=person.chat,
             kind=kind,
-            method="send_photo" if message.picture else "send_message",
+            method=message.picture.method if message.picture else "send_message",
             payload=await self._payload(message),
             now=self.now,
             late_after=late_after,
@@ -85,8 +85,8 @@ class Desk:
         picture = message.picture
         if picture is None:
             return message.payload()
-        photo = await attach_recipe(self.session, picture.digest, picture.recipe, picture.filename)
-        return {"photo": photo} | message.payload()
+        file = await attach_recipe(self.session, picture.digest, picture.recipe, picture.filename)
+        return {"photo" if picture.method == "send_photo" else "animation": file} | message.payload()
 
     async def take_buttons(self, person: Person, message_id: int) -> None:
         """Takes the buttons of an answered question away."""

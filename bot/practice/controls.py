@@ -90,8 +90,8 @@ def _routes(side: _Side, troubles: _Troubles | None) -> list[Route]:
             "GET",
             "messages",
             side.messages,
-            "?chat=&after=&since=&wait= -> [{id, from, text, html, buttons, at, edited, change, document?, photo?}]: "
-            "messages above an id that changed after a change number, waiting up to some seconds for one",
+            "?chat=&after=&since=&wait= -> [{id, from, text, html, buttons, at, edited, change, document?, photo?, "
+            "film?}]: messages above an id that changed after a change number, waiting up to some seconds for one",
         ),
         Route("GET", "chats", side.chats, "-> [{id, name, blocked, last}]"),
         Route("GET", "clock", side.clock, "-> {now}"),
@@ -286,7 +286,9 @@ class _Side:
                 return response
 
 
-_SHOWN_AS_THEY_ARE = frozenset({"text/plain", "text/csv", "application/json", "application/pdf", "image/png"})
+_SHOWN_AS_THEY_ARE = frozenset(
+    {"text/plain", "text/csv", "application/json", "application/pdf", "image/png", "image/gif", "video/mp4"}
+)
 """Kinds of documents that a browser may open here; anything else, such as a page with a script, is only saved."""
 
 

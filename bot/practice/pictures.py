@@ -1,4 +1,4 @@
-"""The sides of a picture, read from the first bytes of a PNG or JPEG file."""
+"""The sides of a picture or film, read from the bytes of a PNG, JPEG, GIF or MP4 file."""
 
 from __future__ import annotations
 
@@ -9,11 +9,26 @@ _START_OF_FRAME = frozenset(range(0xC0, 0xD0)) - {0xC4, 0xC8, 0xCC}
 
 
 def sides(body: bytes) -> tuple[int, int] | None:
-    """Width and height in pixels, None for anything that is no PNG or JPEG."""
+    """Width and height in pixels, None for anything else than these four."""
     if body[:8] == _PNG and body[12:16] == b"IHDR" and len(body) >= 24:
         width, height = struct.unpack(">II", body[16:24])
         return int(width), int(height)
+    if body[:6] in (b"GIF87a", b"GIF89a") and len(body) >= 10:
+        width, height = struct.unpack("<HH", body[6:10])
+        return int(width), int(height)
+    if body[4:8] == b"ftyp":
+        return _mp4(body)
     return _jpeg(body) if body[:2] == b"\xff\xd8" else None
+
+
+def _mp4(body: bytes) -> tuple[int, int] | None:
+    """Of the first track's header, whose last eight bytes are width and height in 16.16 (ISO/IEC 14496-12)."""
+    at = body.find(b"tkhd")
+    if at < 4:
+        return None
+    end = at - 4 + int(struct.unpack(">I", body[at - 4 : at])[0])
+    width, height = struct.unpack(">II", body[end - 8 : end]) if end <= len(body) else (0, 0)
+    return int(width) >> 16, int(height) >> 16
 
 
 def _jpeg(body: bytes) -> tuple[int, int] | None:

@@ -59,6 +59,7 @@ class Platform(World):
             "getwebhookinfo": self._updates.webhook_info,
             "sendmessage": sending.send_message,
             "sendphoto": sending.send_photo,
+            "sendanimation": sending.send_animation,
             "senddocument": sending.send_document,
             "sendchataction": sending.action,
             "editmessagetext": sending.edit_text,

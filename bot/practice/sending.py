@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections import deque
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
@@ -35,6 +35,14 @@ ACTIONS = frozenset(
     }
 )
 """What a bot may say that it is doing."""
+
+
+_CONTENT: Mapping[str, Callable[[File], Any]] = {
+    "photo": shapes.photo,
+    "document": shapes.document,
+    "animation": shapes.animation,
+}
+"""What a message says of its file, by its kind."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,6 +78,10 @@ class Sending:
         """sendDocument."""
         return self._send_file(params, "document")
 
+    def send_animation(self, params: Params) -> Body:
+        """sendAnimation."""
+        return self._send_file(params, "animation")
+
     def _send_file(self, params: Params, kind: str) -> Body:
         chat = self.reachable(params)
         given = fields.file(params, kind)
@@ -77,9 +89,9 @@ class Sending:
         markup = fields.keyboard(params)
         known = self._kept(given, kind) if isinstance(given, str) else None
         file = known or self._uploaded(given, kind)
-        content = shapes.photo(file) if kind == "photo" else shapes.document(file)
+        content = {kind: _CONTENT[kind](file)} | ({"document": shapes.document(file)} if kind == "animation" else {})
         more = {"caption": caption, "caption_entities": entities, "reply_markup": markup}
-        return self._posted(chat, file=None if known else file, **{kind: content}, **more)
+        return self._posted(chat, file=None if known else file, **content, **more)
 
     def _uploaded(self, given: Upload | str, kind: str) -> File:
         if isinstance(given, str):

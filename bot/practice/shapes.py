@@ -57,6 +57,12 @@ def photo(file: File) -> list[Body]:
     return [{**size, "file_size": len(file.body)}]
 
 
+def animation(file: File) -> Body:
+    """A file as a message's film without sound; how long it is is not looked at."""
+    width, height = sides(file.body) or (0, 0)
+    return {**document(file), "width": width, "height": height, "duration": 0}
+
+
 def commands(text: str) -> list[Entity]:
     """The command that a text begins with, as an entity."""
     found = re.match(r"^/[a-zA-Z0-9_]{1,32}(?:@\w+)?", text)

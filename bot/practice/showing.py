@@ -34,7 +34,10 @@ def shown(message: Mapping[str, Any], change: int, edits: int, bot_id: int) -> d
         "edited": edits,
         "change": change,
     }
-    if "document" in message:
+    if "animation" in message:
+        film = message["animation"]
+        found["film"] = {"kind": film["mime_type"], "width": film["width"], "height": film["height"]} | _place(film)
+    elif "document" in message:
         document = message["document"]
         found["document"] = {"name": document["file_name"], "size": document["file_size"], **_place(document)}
     if "photo" in message:

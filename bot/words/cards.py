@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import asdict
+
 from bot.words.doses import Gettext, day_length, day_title, dose_words, lines_of, named, same
 from bot.words.message import Picture
 from bot.words.muscles import muscle_words
 from plans.figures.card import Card, Shown, shown
+from plans.movements import Movement
 from plans.programme import Day
 
 
@@ -14,6 +17,12 @@ def session_picture(day: Day, caution: str, *, gettext: Gettext = same) -> Pictu
     card = session_card(day, caution, gettext=gettext)
     figures = (part for part in card.parts if isinstance(part, Shown) and part.is_drawn)
     return Picture("card", card.as_json()) if any(figures) else None
+
+
+def film_picture(movement: Movement, ending: str) -> Picture | None:
+    """A movement from start to end, over and over, as a file of this ending; None where it has no figure."""
+    one = shown(movement, "", "", "")
+    return Picture("film", asdict(one), ending) if one.is_drawn else None
 
 
 def session_card(day: Day, caution: str, *, gettext: Gettext = same) -> Card:

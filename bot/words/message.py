@@ -44,16 +44,22 @@ class Picture:
 
     kind: str
     of: Mapping[str, Any]
+    ending: str = "png"
 
     @property
     def recipe(self) -> dict[str, Any]:
         """What is drawn, and by which version of this program: a later one may draw better."""
-        return {"kind": self.kind, "of": self.of, "by": version("easeward")}
+        return {"kind": self.kind, "of": self.of, "ending": self.ending, "by": version("easeward")}
 
     @property
     def filename(self) -> str:
         """The name of the file."""
-        return f"{self.kind}.png"
+        return f"{self.kind}.{self.ending}"
+
+    @property
+    def method(self) -> str:
+        """How the platform is asked to show it."""
+        return "send_photo" if self.ending == "png" else "send_animation"
 
     @cached_property
     def digest(self) -> str:

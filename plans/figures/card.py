@@ -45,14 +45,23 @@ class Shown:
     main: tuple[Muscle, ...]
     own: Mapping[str, Any] | None = None
 
+    @classmethod
+    def of_json(cls, found: Mapping[str, Any]) -> Shown:
+        """The movement from its plain values."""
+        return cls(**{**found, "main": tuple(Muscle(muscle) for muscle in found["main"])})
+
     @property
     def is_drawn(self) -> bool:
         """Whether there is a figure of it."""
         return self.own is not None or self.movement in drawn()
 
+    def how(self) -> Drawn | None:
+        """What is written of its figure."""
+        return Drawn.model_validate(self.own) if self.own is not None else drawn().get(self.movement)
+
     def frames(self) -> list[Frame]:
         """The first and the last pose; none for a movement that has no figure."""
-        how = Drawn.model_validate(self.own) if self.own is not None else drawn().get(self.movement)
+        how = self.how()
         found = frames(self.movement, how, self) if how else []
         return [found[0], found[-1]] if len(found) > 1 else found
 
@@ -73,12 +82,8 @@ class Card:
     @classmethod
     def of_json(cls, found: Mapping[str, Any]) -> Card:
         """The card from its plain values."""
-        parts = tuple(part if isinstance(part, str) else _shown(part) for part in found["parts"])
+        parts = tuple(part if isinstance(part, str) else Shown.of_json(part) for part in found["parts"])
         return cls(found["title"], found["length"], parts, found["caution"])
-
-
-def _shown(found: Mapping[str, Any]) -> Shown:
-    return Shown(**{**found, "main": tuple(Muscle(muscle) for muscle in found["main"])})
 
 
 def shown(movement: Movement, name: str, dose: str, felt: str) -> Shown:

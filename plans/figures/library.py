@@ -81,8 +81,15 @@ class Worked(Protocol):
 
 def frames(key: str, how: Drawn, movement: Worked) -> list[Frame]:
     """The poses of a movement as shapes. Raises ImpossiblePose, naming movement and pose."""
-    camera = Camera.of(how.view)
-    lead = how.lead or ("right" if movement.sides else "both")
+    found = bodies(key, how)
+    return [
+        Frame(shapes_of(body, how, movement, working=number == len(found)), pose.say, body)
+        for number, (pose, body) in enumerate(zip(how.poses, found, strict=True), 1)
+    ]
+
+
+def bodies(key: str, how: Drawn) -> list[Body]:
+    """The bodies of a movement's poses. Raises ImpossiblePose, naming movement and pose."""
     found = []
     for number, pose in enumerate(how.poses, 1):
         try:
@@ -91,11 +98,17 @@ def frames(key: str, how: Drawn, movement: Worked) -> list[Frame]:
                 _check_balance(body)
         except ImpossiblePose as error:
             raise ImpossiblePose(f"{key}, pose {number}: {error}") from None
-        working: tuple[Muscle, ...] = movement.main if number == len(how.poses) else ()
-        behind = [shape for prop in how.props for shape in thing(prop, body, camera)]
-        shapes = sorted([*behind, *figure(body, camera, working, lead)], key=lambda shape: shape.depth)
-        found.append(Frame(tuple(shapes), pose.say, body))
+        found.append(body)
     return found
+
+
+def shapes_of(body: Body, how: Drawn, movement: Worked, *, working: bool) -> tuple[Shape, ...]:
+    """A body with its things as it is seen, the farthest first; when it is working, the working part is hatched."""
+    camera = Camera.of(how.view)
+    lead = how.lead or ("right" if movement.sides else "both")
+    muscles: tuple[Muscle, ...] = movement.main if working else ()
+    things = [shape for prop in how.props for shape in thing(prop, body, camera)]
+    return tuple(sorted([*things, *figure(body, camera, muscles, lead)], key=lambda shape: shape.depth))
 
 
 ON_FEET = 0.04

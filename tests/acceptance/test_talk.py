@@ -333,6 +333,23 @@ async def test_the_morning_brings_a_picture_that_stays_with_its_words_and_change
     assert other.day.photo == shown, "what has been uploaded once is not uploaded again"
 
 
+async def test_how_shows_a_movement_in_words_and_as_a_film(chat: Practice) -> None:
+    client = await Client.joins(chat, "Asker")
+    menu = (await chat.say(client.number, "/how"))[-1]
+    labels = [label for label, _data in menu.buttons]
+    assert "Leg swings" in labels
+    assert all(label in client.day.text for label in labels)
+    said = (await chat.tap(client.number, menu, "Leg swings"))[-1]
+    assert said.text.startswith("Leg swings\n")
+    assert "Stop at sharp pain" in said.text
+    rows = await chat.get_list(f"messages?chat={client.number}&after={said.id - 1}")
+    assert rows[0]["film"]["kind"] == "video/mp4"
+    assert max(rows[0]["film"]["width"], rows[0]["film"]["height"]) == 540
+    assert (await chat.say(client.number, "/how cat cow"))[-1].text.startswith("Cat and cow\n")
+    assert "Which of these?" in (await chat.say(client.number, "/how hamstring"))[-1].text
+    assert "I know no movement" in (await chat.say(client.number, "/how rumpelstiltskin"))[-1].text
+
+
 async def test_without_a_thing_the_session_changes_for_today(chat: Practice) -> None:
     client = await Client.joins(chat, "Unequipped")
     while not any(label.startswith("No ") for label, _data in client.day.buttons):

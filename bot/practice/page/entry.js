@@ -59,6 +59,7 @@ export function entryOf(message, person, act) {
   const from = (own ? person : "Easeward") + (message.edited ? ", changed" : "");
   side.append(make("div", { className: "from", textContent: from }));
   if (message.photo) side.append(picture(message));
+  if (message.film) side.append(film(message.film));
   if (message.html) side.append(make("div", { className: "words" }, ...words(message.html, own ? null : act)));
   if (message.document) side.append(document_(message.document));
   if (message.buttons.length) side.append(rows(message, act));
@@ -73,6 +74,19 @@ function picture(message) {
   const { url, width, height } = message.photo;
   const alt = message.text ? "Picture of what the words below say" : "Picture without words";
   return make("img", { className: "picture", src: url, width, height, alt });
+}
+
+const QUIET = matchMedia("(prefers-reduced-motion: reduce)");
+
+/** A movement from start to end; it moves by itself unless the reader wants less motion. */
+function film({ kind, url, width, height }) {
+  const alt = "The movement that the words below describe";
+  if (kind !== "video/mp4") return make("img", { className: "picture", src: url, width, height, alt });
+  const shown = make("video", { className: "picture", src: url, width, height, loop: true, muted: true, controls: true });
+  shown.autoplay = !QUIET.matches;
+  shown.playsInline = true;
+  shown.setAttribute("aria-label", alt);
+  return shown;
 }
 
 function document_(file) {

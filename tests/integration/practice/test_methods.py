@@ -23,6 +23,7 @@ from telegram import (
 from telegram.constants import ChatAction
 from telegram.error import BadRequest, Forbidden, InvalidToken, RetryAfter
 
+from bot.drawing import picture_of
 from bot.practice.platform import Rates
 from tests.integration.practice.places import ANN, BEN, START, TOKEN, Place, place, png
 
@@ -122,6 +123,21 @@ async def test_a_caption_can_be_changed_but_a_photo_has_no_text_to_change(bot: B
     words = await bot.send_message(ANN, "One")
     with pytest.raises(BadRequest, match="There is no caption in the message to edit"):
         await bot.edit_message_caption(ANN, words.message_id, caption="Two")
+
+
+async def test_a_film_has_its_sides_and_is_a_document_too(bot: Bot) -> None:
+    body = picture_of("cat-cow", ".gif")
+    sent = await bot.send_animation(ANN, body, filename="film.gif", caption="Cat and cow")
+    film = sent.animation
+    assert film is not None
+    assert (film.file_name, film.mime_type, max(film.width, film.height)) == ("film.gif", "image/gif", 540)
+    assert sent.document is not None
+    assert sent.document.file_id == film.file_id
+    again = await bot.send_animation(ANN, film.file_id)
+    assert again.animation == film
+    changed = await bot.edit_message_caption(ANN, sent.message_id, caption="Slowly")
+    assert not isinstance(changed, bool)
+    assert (changed.caption, changed.animation) == ("Slowly", film)
 
 
 async def test_a_photo_can_take_the_place_of_a_photo_or_of_words(bot: Bot) -> None:

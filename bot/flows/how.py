@@ -1,0 +1,107 @@
+"""How a movement is done: its words, its film or the coach's own recording, for whoever asks."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from importlib.util import find_spec
+
+from markupsafe import Markup
+from rapidfuzz import fuzz, process
+
+from bot.flows import bodies, showing, times
+from bot.flows.desk import Desk
+from bot.flows.rights import NotAllowed
+from bot.words.cards import film_picture
+from bot.words.message import ON_PHONE, Button, Message, column
+from bot.words.muscles import muscle_words
+from db import courses
+from db.schema import Person
+from plans.dose import items
+from plans.ledger import RowKind
+from plans.movements import Library, Movement, library
+from plans.programme import Item
+
+MOST = 8
+"""Movements offered as buttons."""
+NEAR = 78
+"""How like a typed name a movement's must be, of 100. Our own choice."""
+
+FILM = "mp4" if find_spec("av") else "gif"
+"""An MP4 is smaller; its encoder may not be installed."""
+
+
+async def asked(desk: Desk, person: Person, wanted: str) -> None:
+    """Shows the movement that is meant, or offers those that may be: today's ones when nothing is named."""
+    words = desk.words(person)
+    if not wanted.strip():
+        today = [item.movement for item in await _todays(desk, person)]
+        await desk.say(person, _offer(words.say("how.today"), today) if today else Message(words.say("how.which")))
+        return
+    found = named(wanted, await _known(desk, person))
+    if not found:
+        await desk.say(person, Message(words.say("how.nothing", wanted=wanted.strip()[:60])))
+    elif len(found) == 1:
+        await _show(desk, person, found[0])
+    else:
+        await desk.say(person, _offer(words.say("how.several"), found))
+
+
+async def tapped(desk: Desk, person: Person, key: str) -> None:
+    """Shows the movement of a button. Raises NotAllowed for a key that no movement has."""
+    known = await _known(desk, person)
+    if key not in known:
+        raise NotAllowed("checkin.not_yours")
+    await _show(desk, person, known[key])
+
+
+def named(wanted: str, known: Library) -> list[Movement]:
+    """The movements that a typed name may mean, the likeliest first; one alone when it is plain."""
+    plain = " ".join(wanted.lower().split())
+    names = {key: name.lower() for key, name in known.names().items()}
+    exact = [key for key, name in names.items() if plain in (name, key, key.replace("-", " "))]
+    if exact:
+        return [known[exact[0]]]
+    within = [key for key, name in names.items() if all(word in name for word in plain.split())]
+    like = process.extract(plain, names, scorer=fuzz.WRatio, limit=MOST, score_cutoff=NEAR)
+    return [known[key] for key in within[:MOST] or [key for _name, _score, key in like]]
+
+
+async def _known(desk: Desk, person: Person) -> Library:
+    """All movements: the library, and those of the person's own programme."""
+    course = await courses.open_course(desk.session, person)
+    return library() if course is None else (await desk.programme(course)).catalogue()
+
+
+async def _todays(desk: Desk, person: Person) -> Sequence[Item]:
+    """What today's session asks of somebody, as it was handed out; nothing on a day without one."""
+    course = await courses.open_course(desk.session, person)
+    if course is None:
+        return []
+    row = await courses.row_on(desk.session, course, times.today(person, desk.now))
+    if row is None or row.day is None or row.kind not in (RowKind.SESSION, RowKind.MEASURE):
+        return []
+    pairs = [(r, e) for r, e in await courses.history(desk.session, course) if r.local_date <= row.local_date]
+    day = showing.handed_out(await desk.programme(course), row, bodies.fit_of(course, row, pairs))
+    return [item for _block, item in items(day.session)]
+
+
+def _offer(text: Markup, found: Sequence[Movement]) -> Message:
+    names = {movement.key: movement.name[:ON_PHONE] for movement in found}
+    return Message(text, column(*(Button(name, f"how:{key}") for key, name in list(names.items())[:MOST])))
+
+
+async def _show(desk: Desk, person: Person, movement: Movement) -> None:
+    words = desk.words(person)
+    link = next((item.link for item in await _todays(desk, person) if item.movement.key == movement.key), None)
+    text = words.say(
+        "how.movement",
+        name=movement.name,
+        how=movement.how,
+        cues=movement.cues,
+        faults=movement.faults,
+        care=movement.care,
+        felt=muscle_words(movement.main, gettext=words.gettext),
+        link=link.address if link else movement.link,
+        caution=words.say("day.caution"),
+    )
+    await desk.say(person, Message(text, picture=film_picture(movement, FILM)))
