@@ -7,16 +7,17 @@ from dataclasses import asdict
 from bot.words.doses import Gettext, day_length, day_title, dose_words, lines_of, named, same
 from bot.words.message import Picture
 from bot.words.muscles import muscle_words
-from plans.figures.card import Card, Shown, shown
+from plans.figures.card import Card, Measurement, Shown, shown
+from plans.measures import MEASURES
 from plans.movements import Movement
-from plans.programme import Day
+from plans.programme import Day, MeasureTask
 
 
 def session_picture(day: Day, caution: str, *, gettext: Gettext = same) -> Picture | None:
     """The picture of a day's session; None where no movement of it has a figure."""
     card = session_card(day, caution, gettext=gettext)
-    figures = (part for part in card.parts if isinstance(part, Shown) and part.is_drawn)
-    return Picture("card", card.as_json()) if any(figures) else None
+    drawn = any(isinstance(part, Measurement) or (isinstance(part, Shown) and part.is_drawn) for part in card.parts)
+    return Picture("card", card.as_json()) if drawn else None
 
 
 def film_picture(movement: Movement, ending: str) -> Picture | None:
@@ -27,7 +28,9 @@ def film_picture(movement: Movement, ending: str) -> Picture | None:
 
 def session_card(day: Day, caution: str, *, gettext: Gettext = same) -> Card:
     """The card of a day's session: every movement with its name, its dose, and where it is felt."""
-    parts: list[str | Shown] = []
+    parts: list[str | Shown | Measurement] = []
+    if day.measure is not None:
+        parts.append(_tested(day.measure, gettext))
     for line in lines_of(day, gettext):
         if line.item is None:
             parts.append(line.words)
@@ -37,3 +40,9 @@ def session_card(day: Day, caution: str, *, gettext: Gettext = same) -> Card:
         name, dose = f"{line.number}. {named(line.item)}", dose_words(line.item, gettext=gettext)
         parts.append(shown(movement, name, dose, felt))
     return Card(day_title(day, gettext=gettext), day_length(day, gettext=gettext), tuple(parts), caution)
+
+
+def _tested(test: MeasureTask, _: Gettext) -> Measurement:
+    measure = MEASURES[test.measure]
+    tries = _("{count} tries, the best one in {unit}").format(count=test.trials, unit=measure.unit)
+    return Measurement(measure.key, _("Test: {name}").format(name=measure.name), tries, "")

@@ -14,6 +14,7 @@ from typing import Any
 from plans.figures.drawing import HATCH, STYLE, shapes_svg
 from plans.figures.letters import broken
 from plans.figures.library import Frame, bounds, drawn, frames
+from plans.figures.measuring import RULER_STYLE, measuring
 from plans.figures.written import Drawn
 from plans.movements import Movement, Muscle
 
@@ -67,12 +68,26 @@ class Shown:
 
 
 @dataclass(frozen=True, slots=True)
+class Measurement:
+    """A test on a card: its name, how often it is tried and what is typed, in words."""
+
+    measure: str
+    name: str
+    dose: str
+    felt: str
+
+    def frames(self) -> list[Frame]:
+        """The start and the reading, with its ruler."""
+        return measuring(self.measure)
+
+
+@dataclass(frozen=True, slots=True)
 class Card:
-    """What is on a card: lines of words over the whole width, and movements, in their order."""
+    """What is on a card: lines of words over the whole width, tests and movements, in their order."""
 
     title: str
     length: str
-    parts: tuple[str | Shown, ...]
+    parts: tuple[str | Shown | Measurement, ...]
     caution: str
 
     def as_json(self) -> dict[str, Any]:
@@ -82,8 +97,14 @@ class Card:
     @classmethod
     def of_json(cls, found: Mapping[str, Any]) -> Card:
         """The card from its plain values."""
-        parts = tuple(part if isinstance(part, str) else Shown.of_json(part) for part in found["parts"])
+        parts = tuple(_part(part) for part in found["parts"])
         return cls(found["title"], found["length"], parts, found["caution"])
+
+
+def _part(found: str | Mapping[str, Any]) -> str | Shown | Measurement:
+    if isinstance(found, str):
+        return found
+    return Measurement(**found) if "measure" in found else Shown.of_json(found)
 
 
 def shown(movement: Movement, name: str, dose: str, felt: str) -> Shown:
@@ -103,7 +124,7 @@ def card_svg(card: Card) -> str:
             for part in parts:
                 page.words(str(part), NAME)
             continue
-        cells = [part for part in parts if isinstance(part, Shown)]
+        cells = [part for part in parts if not isinstance(part, str)]
         for begin in range(0, len(cells), COLUMNS):
             page.row(cells[begin : begin + COLUMNS])
     page.gap(18)
@@ -125,7 +146,7 @@ class _Page:
         lines = broken(text, WIDE - 2 * MARGIN, size, bold=bold)
         self._y = self._write(lines, MARGIN, self._y, size, bold=bold, kind=kind)
 
-    def row(self, cells: Sequence[Shown]) -> None:
+    def row(self, cells: Sequence[Shown | Measurement]) -> None:
         """Figures on one floor line, and under each its name and dose."""
         figures = [cell.frames() for cell in cells]
         scale = min((_scale(found) for found in figures if found), default=1.0)
@@ -157,7 +178,7 @@ class _Page:
         high = round(self._y + 30)
         return (
             f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {WIDE} {high}" width="{WIDE}" height="{high}">'
-            f"<style>{STYLE}text{{font-family:DejaVu Sans}}.ink{{fill:#2c2e2b}}.soft{{fill:#5d6059}}"
+            f"<style>{STYLE}{RULER_STYLE}text{{font-family:DejaVu Sans}}.ink{{fill:#2c2e2b}}.soft{{fill:#5d6059}}"
             ".line{stroke:#c3c7bb;stroke-width:2;fill:none}.way{fill:#5d6059;stroke:#fbf9f3;stroke-width:3}</style>"
             f'<defs>{HATCH}</defs><rect width="100%" height="100%" fill="#fbf9f3"/>{"".join(self._body)}</svg>'
         )

@@ -16,11 +16,13 @@ from bot.drawing import NothingToDraw, card_of
 from bot.words.cards import session_card, session_picture
 from bot.words.doses import dose_words, session_lines
 from plans.dose import items
-from plans.figures.card import MARGIN, WIDE, Card, Shown, card_svg, shown
+from plans.figures.card import MARGIN, WIDE, Card, Measurement, Shown, card_svg, shown
 from plans.figures.letters import broken, wide
 from plans.figures.library import drawn
+from plans.figures.measuring import measured, measuring
 from plans.figures.raster import png
 from plans.figures.written import Drawn
+from plans.measures import MEASURES
 from plans.movements import library
 from plans.reading import ProgrammeErrors, read_programme
 from tests.texts import HEAD
@@ -124,6 +126,33 @@ def test_the_card_of_a_day_is_a_picture_and_a_rest_day_has_none() -> None:
         card_of(plan, rest)
 
 
+@pytest.mark.parametrize("key", sorted(MEASURES))
+def test_every_test_has_a_figure_with_its_ruler_where_the_number_is(key: str) -> None:
+    start, reading = measuring(key)
+    assert not any(shape.kind == "ruler" for shape in start.shapes)
+    kinds = [shape.kind for shape in reading.shapes]
+    assert (kinds.count("ruler"), kinds.count("distance"), kinds.count("reading")) == (1, 1, 2)
+    hand, foot = reading.body["right hand"], reading.body["right foot"]
+    distance = next(shape for shape in reading.shapes if shape.kind == "distance").bounds
+    across, down = distance[2] - distance[0], distance[3] - distance[1]
+    expected = {
+        "fingertip-to-floor": (0, hand.end[2]),
+        "sit-and-reach": (hand.end[0] - foot.begin[0], 0),
+        "knee-to-wall": (measured("knee-to-wall").props[0].at - foot.end[0], 0),
+        "back-scratch": (0, hand.end[2] - reading.body["left hand"].end[2]),
+    }[key]
+    assert (across, down) == pytest.approx(expected, abs=0.012)
+
+
+def test_a_measure_day_shows_its_test_first() -> None:
+    card = session_card(SAMPLES["rowing-club"].day(1), CAUTION)
+    assert card.parts[0] == Measurement(
+        "fingertip-to-floor", "Test: fingertip to floor", "3 tries, the best one in cm", ""
+    )
+    assert Card.of_json(json.loads(json.dumps(card.as_json()))) == card
+    check_nothing_is_clipped(card_svg(card))
+
+
 WORDS = st.text(
     st.characters(codec="utf-8", exclude_categories=("Cc", "Cs")) | st.sampled_from("aeiou  Oberschenkelмышца"),
     max_size=90,
@@ -133,7 +162,7 @@ WORDS = st.text(
 @settings(deadline=None, max_examples=60)
 @given(WORDS, WORDS, st.lists(st.tuples(st.sampled_from(sorted(drawn())), WORDS, WORDS, WORDS), max_size=7), WORDS)
 def test_no_words_leave_the_card(title: str, length: str, cells: list[tuple[str, str, str, str]], line: str) -> None:
-    parts: tuple[str | Shown, ...] = (
+    parts: tuple[str | Shown | Measurement, ...] = (
         line,
         *(shown(library()[key], name, dose, felt) for key, name, dose, felt in cells),
     )
