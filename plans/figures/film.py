@@ -14,7 +14,7 @@ from PIL import Image
 from plans.figures.drawing import HATCH, STYLE, bounds_of, shapes_svg
 from plans.figures.library import Worked, bodies, shapes_of
 from plans.figures.moving import way
-from plans.figures.raster import png
+from plans.figures.raster import picture
 from plans.figures.written import Drawn
 
 SIDE = 540
@@ -105,5 +105,5 @@ def mp4(seen: Sequence[Seen]) -> bytes:
 
 def _pictures(seen: Sequence[Seen]) -> list[Image.Image]:
     """The pictures of a film, each one drawn once."""
-    drawn = {one.svg: Image.open(io.BytesIO(png(one.svg))).convert("RGB") for one in seen}
+    drawn = {svg: picture(svg) for svg in dict.fromkeys(one.svg for one in seen)}
     return [drawn[one.svg] for one in seen]
