@@ -16,6 +16,7 @@ from collections.abc import Callable, Iterator
 from importlib.resources import files
 from math import atan2, cos, pi, sin, sqrt
 from statistics import median
+from typing import Any
 
 import matplotlib as mpl
 
@@ -25,6 +26,7 @@ from matplotlib import font_manager
 from matplotlib.figure import Figure
 from matplotlib.patches import PathPatch
 from matplotlib.path import Path as Outline
+from matplotlib.transforms import Affine2D
 
 from bot.painting import Painting
 from bot.words.cards import session_card, session_picture
@@ -50,7 +52,7 @@ def days() -> Iterator[Day]:
 def outline(path: str) -> Outline:
     """A path of lines and arcs of circles as matplotlib holds it, an arc as lines of nine degrees."""
     points: list[Point] = []
-    codes: list[int] = []
+    codes: list[Any] = []
     words = re.findall(r"[MLAZhlva]|-?\d*\.?\d+", path)
     at, command, here = 0, "M", (0.0, 0.0)
     while at < len(words):
@@ -141,14 +143,13 @@ def by_matplotlib(svg: str) -> bytes:
     return out.getvalue()
 
 
-def _draw(axes: object, path: ET.Element, x: float, y: float, scale: float) -> None:
+def _draw(axes: Any, path: ET.Element, x: float, y: float, scale: float) -> None:
     kind = path.attrib["class"].split()[0]
     face, edge, width = STYLES.get(kind, ("#f6e7d2", "#7a2f1d", 0.004))
-    found = outline(path.attrib["d"])
-    moved = Outline(found.vertices * scale + (x, y), found.codes)
+    moved = outline(path.attrib["d"]).transformed(Affine2D().scale(scale).translate(x, y))
     hatch = "////" if kind == "hatch" else None
     patch = PathPatch(moved, facecolor=face, edgecolor=edge, linewidth=width * scale * 0.72, hatch=hatch)
-    axes.add_patch(patch)  # type: ignore[attr-defined]
+    axes.add_patch(patch)
 
 
 def timed(draw: Callable[[], bytes]) -> tuple[float, int]:
