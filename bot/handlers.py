@@ -161,6 +161,18 @@ async def _tap_well(desk: Desk, person: Person, words: list[str]) -> None:
     await day.well_again(desk, person, course)
 
 
+async def _tap_today(desk: Desk, person: Person, words: list[str]) -> None:
+    await _own_course(desk, person, words)
+    await day.today(desk, person)
+
+
+async def _tap_pause(desk: Desk, person: Person, words: list[str]) -> None:
+    course = await _own_course(desk, person, words)
+    if course.state != courses.CourseState.ACTIVE:
+        raise NotAllowed("checkin.not_yours")
+    await day.pause(desk, person, course)
+
+
 async def _tap_zone(desk: Desk, person: Person, words: list[str]) -> None:
     if words[0] not in zone_names():
         raise NotAllowed("checkin.not_yours")
@@ -233,6 +245,8 @@ TAPS: Mapping[str, Tap] = {
     "screen": _tap_screen,
     "begin": _tap_begin,
     "well": _tap_well,
+    "today": _tap_today,
+    "pause": _tap_pause,
     "zone": _tap_zone,
     "time": _tap_time,
     "settings": _tap_settings,
@@ -248,7 +262,7 @@ TAPS: Mapping[str, Tap] = {
 }
 """What the first word of a button's data leads to."""
 
-ONCE = frozenset({"join", "screen", "begin", "zone", "time", "stop", "found", "well"})
+ONCE = frozenset({"join", "screen", "begin", "zone", "time", "stop", "found", "well", "today", "pause"})
 """Questions whose buttons go away with the answer."""
 
 

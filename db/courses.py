@@ -164,7 +164,7 @@ def _entry(row: LedgerRow, said: CheckInRow | None, *, sent: bool, recorded: boo
         day=row.day,
         level=row.level,
         prescribed=row.prescribed,
-        delivered=sent,
+        delivered=sent or row.withheld,
         checkin=as_checkin(said),
         morning=Morning(row.morning) if row.morning else None,
         recorded=recorded,

@@ -30,10 +30,10 @@ from sqlalchemy.ext.asyncio import AsyncConnection, AsyncSession
 from sqlalchemy.orm import aliased
 
 from db.delivery import (
+    CAPTIONED,
     ENOUGH,
     FINAL,
     LANES,
-    CAPTIONED,
     WITHOUT_PICTURE,
     Failure,
     Kind,

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
-from datetime import datetime
+from datetime import datetime, timedelta
 
 from sqlalchemy import select, update
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from db.schema import Coach, Consent, Person
+
+HEARD_ANEW = timedelta(hours=1)
+"""So often at most it is written down that somebody speaks. Our own choice."""
 
 
 async def by_chat(session: AsyncSession, chat: int) -> Person | None:
@@ -23,6 +26,8 @@ async def known(session: AsyncSession, chat: int, *, label: str, now: datetime) 
         session.add(person)
         await session.flush()
     person.unreachable_since = None
+    if person.heard_at is None or now - person.heard_at >= HEARD_ANEW:
+        person.heard_at = now
     return person
 
 

@@ -92,6 +92,8 @@ class Person(Base):
     asking: Mapped[str | None]
     """A question this person opened themselves and has not answered: zone, morning, or a coach's found-out."""
     unreachable_since: Mapped[datetime | None]
+    heard_at: Mapped[datetime | None]
+    """When something was last heard of this person, to the hour."""
     created_at: Mapped[datetime]
 
 
@@ -231,6 +233,8 @@ class LedgerRow(Base):
     """The votes and the verdict that made this row: see `plans.course.Decision.as_json`."""
     outbox_id: Mapped[int | None] = mapped_column(ForeignKey("outbox.id"))
     """The message that shows this row and carries its buttons."""
+    withheld: Mapped[bool] = mapped_column(default=False)
+    """The client had been silent for long, and nothing was sent."""
     picture: Mapped[str | None]
     """The digest of the picture on that message."""
     made_at: Mapped[datetime]

@@ -39,6 +39,7 @@ class Entry(NamedTuple):
     level: int = 0
     prescribed: bool = False
     delivered: bool = True
+    """Its message arrived, or none was sent because the client had been silent for long."""
     checkin: CheckIn = CheckIn()
     morning: Morning | None = None
     recorded: bool = False

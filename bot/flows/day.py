@@ -20,6 +20,7 @@ from plans.ledger import Entry, Question, RowKind
 from plans.pace import Pace, pace_of
 from plans.programme import Programme
 from plans.rules import Settings, Tell, Verdict
+from plans.silence import Voice, silent_mornings, voice
 from plans.talk import is_begun, next_ask
 
 SEEN_IN_THE_MORNING = frozenset({"morning-after", "lapse", "sore-too-long", "sore-noted", "week-on-week", "stuck"})
@@ -118,16 +119,15 @@ async def today(desk: Desk, person: Person) -> None:
 
 
 async def offer(desk: Desk, person: Person) -> None:
-    """At the first contact after a morning's message went missing, or came too late to be sent: says how to see it."""
+    """At the first contact after a morning that did not bring its day: says how to see it."""
     course = await courses.open_course(desk.session, person)
     if course is None or course.state != CourseState.ACTIVE or course.paused is not None:
         return
     row = await courses.row_on(desk.session, course, times.today(person, desk.now))
-    if row is None or not await courses.went_missing(desk.session, row):
+    if row is None or not (row.withheld or await courses.went_missing(desk.session, row)):
         return
-    words = desk.words(person)
-    key = f"offer:{person.id}:{row.local_date}"
-    await desk.send(person, Message(words.say("day.offer")), key=key, kind=Kind.ANSWER)
+    said = desk.words(person).say("day.waits" if row.withheld else "day.offer")
+    await desk.send(person, Message(said), key=f"offer:{person.id}:{row.local_date}", kind=Kind.ANSWER)
 
 
 async def make(desk: Desk, person: Person, course: Course, day: date, *, by_itself: bool) -> None:
@@ -158,9 +158,31 @@ async def make(desk: Desk, person: Person, course: Course, day: date, *, by_itse
         coach = await telling.coach_person(desk, course)
         await desk.say(person, Message(desk.words(person).say("day.waiting", coach=coach.label)))
         return
-    if decision.kind is not RowKind.OFF or not by_itself:
-        await show(desk, person, course, row, by_itself=by_itself)
-    await _plan_nudge(desk, person, course, row)
+    if not by_itself:
+        await show(desk, person, course, row)
+    elif decision.kind is not RowKind.OFF:
+        await _greet(desk, person, course, row, past)
+    await _plan_nudge(desk, person, course, row, past)
+
+
+async def _greet(desk: Desk, person: Person, course: Course, row: LedgerRow, past: list[Entry]) -> None:
+    """What a morning says by itself: the day, or less to somebody who has been silent."""
+    said = voice(_silent(person, past), RowKind(row.kind))
+    if said is Voice.WHOLE:
+        await show(desk, person, course, row, by_itself=True)
+    elif said is Voice.NOTHING:
+        row.withheld = True
+    else:
+        message = showing.waits_quietly(desk.words(person), course.id, offer=said is Voice.OFFER)
+        await put(desk, person, row, message, by_itself=True)
+        if said is Voice.OFFER:
+            await telling.tell_of(desk, course, cause="silent", at_once=False, row=row)
+
+
+def _silent(person: Person, past: list[Entry]) -> int:
+    """How many mornings in a row nothing was heard."""
+    heard = person.heard_at
+    return silent_mornings(past, localtime.local(heard, times.zone_of(person)).date() if heard else None)
 
 
 async def fill(desk: Desk, person: Person, course: Course, row: LedgerRow) -> None:
@@ -177,7 +199,7 @@ async def fill(desk: Desk, person: Person, course: Course, row: LedgerRow) -> No
         course.state = CourseState.WAITING
         return
     await show(desk, person, course, row)
-    await _plan_nudge(desk, person, course, row)
+    await _plan_nudge(desk, person, course, row, past[:-1])
 
 
 async def pause(desk: Desk, person: Person, course: Course) -> None:
@@ -357,9 +379,10 @@ async def _tell_of_making(desk: Desk, course: Course, past: list[Entry], row: Le
         await telling.tell_of(desk, course, cause="not-measured", at_once=False, row=row)
 
 
-async def _plan_nudge(desk: Desk, person: Person, course: Course, row: LedgerRow) -> None:
+async def _plan_nudge(desk: Desk, person: Person, course: Course, row: LedgerRow, past: list[Entry]) -> None:
     started = course.starts_on or row.local_date
-    if row.kind == RowKind.SESSION and (row.local_date - started).days >= NO_NUDGE:
+    talks = voice(_silent(person, past), RowKind(row.kind)) is Voice.WHOLE
+    if talks and row.kind == RowKind.SESSION and (row.local_date - started).days >= NO_NUDGE:
         at = times.at(person, row.local_date, times.NUDGE)
         if at > desk.now:
             await due.plan(desk.session, due.DueKind.NUDGE, row.id, at)

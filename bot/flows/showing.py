@@ -267,6 +267,15 @@ def noted_late(words: Words, row: int, said: CheckIn, *, waiting: bool) -> Messa
     return Message(joined(line, words.say("checkin.held") if waiting else None))
 
 
+def waits_quietly(words: Words, course: int, *, offer: bool) -> Message:
+    """A morning in one line for somebody who has not answered for days; with an offer a pause is offered too."""
+    _ = words.gettext
+    shows = Button(_("Show today's"), f"today:{course}")
+    if not offer:
+        return Message(words.say("day.quiet"), column(shows))
+    return Message(words.say("day.quiet_week"), column(shows, Button(_("Pause"), f"pause:{course}")))
+
+
 def paused(words: Words, course: int, why: str, row: int | None = None) -> Message:
     """What somebody who is ill or away sees until they say that they go on; `row` can still be corrected."""
     label = words.gettext("Well again") if why == "ill" else words.gettext("Go on")

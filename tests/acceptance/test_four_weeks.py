@@ -26,9 +26,12 @@ CHATS = {name: 5000 + n for n, name in enumerate(TABLE)}
 LEVELS = {"": "", "-": " · lighter", "=": " · lightest"}
 
 
+QUIET = "quiet"
+
+
 @dataclass(frozen=True, slots=True)
 class Cell:
-    """One morning of the table."""
+    """One morning of the table; `answer` is what is answered or asked for before the day is there."""
 
     kind: str
     day: int | None = None
@@ -111,7 +114,10 @@ class Play:
             assert said == [], f"{where}: {[m.text for m in said]}"
             return
         message = said[-1]
-        if cell.answer is not None:
+        if cell.answer == QUIET:
+            assert message.text.startswith("Good morning. Today's session waits"), f"{where}: {message.text}"
+            message = (await self.chat.tap(CHATS[name], message, "Show today's"))[-1]
+        elif cell.answer is not None:
             assert "How is it now?" in message.text, f"{where}: {message.text}"
             assert "Day" not in message.text, where
             message = (await self.chat.tap(CHATS[name], message, cell.answer))[-1]

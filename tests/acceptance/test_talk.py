@@ -483,3 +483,56 @@ async def test_a_red_flag_wins_over_every_request_beside_it(chat: Practice, text
     said = [m.text for m in await chat.say(client.number, text)]
     assert any("local emergency number" in words for words in said), said
     assert "Nothing is sent until" in (await client.says("/today")).text
+
+
+# --- silence --------------------------------------------------------------------------------------------------------
+
+
+async def test_mornings_grow_quiet_for_a_silent_client_and_are_whole_again_after_a_word(chat: Practice) -> None:
+    client = await Client.joins(chat, "Silent")
+    await client.tap("All done, no pain")
+    before = (await chat.messages(client.number))[-1].id
+    heard: list[tuple[int, Said]] = []
+    for day in range(1, 33):
+        await chat.post("clock", days=1)
+        heard += [(day, said) for said in await chat.from_bot(client.number, after=before)]
+        before = max([before, *(said.id for _day, said in heard)])
+    whole = [day for day, said in heard if said.text.startswith(("Day ", "Good morning. How", "Rest"))]
+    lines = [day for day, said in heard if "waits for you whenever you like" in said.text]
+    offers = [(day, said) for day, said in heard if "It has been quiet for a while" in said.text]
+    assert len(whole) >= 3
+    assert max(whole) < min(lines) < offers[0][0]
+    assert len(lines) == 4
+    assert len(offers) == 3
+    assert len(heard) <= 14, "a month of silence brings two weeks' worth of messages at most, nudges among them"
+    assert [label for label, _data in offers[0][1].buttons] == ["Show today's", "Pause"]
+    list_ = await chat.from_bot(COACH)
+    assert any("Silent: has not answered for a week" in said.text for said in list_)
+
+    said = await chat.say(client.number, "Hello there, nice evening")
+    assert any("Good to hear from you. /today" in message.text for message in said)
+    today = (await chat.say(client.number, "/today"))[-1]
+    assert "days have passed" in today.text, "the lapse counts the mornings that were kept quiet too"
+    assert today.photo is not None
+
+
+async def test_the_one_line_shows_its_day_and_the_offer_pauses(chat: Practice) -> None:
+    client = await Client.joins(chat, "Quiet")
+    await client.tap("All done, no pain")
+    line = await _wait_for(chat, client.number, "waits for you whenever")
+    shown = (await chat.tap(client.number, line, "Show today's"))[-1]
+    assert "Stop at sharp pain" in shown.text
+    assert shown.buttons[0][0] == "All done, no pain"
+    offer = await _wait_for(chat, client.number, "quiet for a while")
+    assert (await chat.tap(client.number, offer, "Pause"))[-1].text.startswith("Noted: a pause.")
+
+
+async def _wait_for(chat: Practice, number: int, words: str) -> Said:
+    """The first message with these words, a day at a time, forty days at most."""
+    for _ in range(40):
+        before = max(m.id for m in await chat.messages(number))
+        await chat.post("clock", days=1)
+        for said in await chat.from_bot(number, after=before):
+            if words in said.text:
+                return said
+    raise AssertionError(f"nobody said {words!r} in forty days")
