@@ -19,7 +19,7 @@ from telegram.ext import (
     filters,
 )
 
-from bot.flows import checkin, coaching, day, digest, how, joining, leaving, listening, places
+from bot.flows import checkin, coaching, day, digest, how, joining, leaving, listening, places, shorter
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words.message import Message
@@ -85,6 +85,10 @@ async def _how(desk: Desk, person: Person, rest: str) -> None:
     await how.asked(desk, person, rest)
 
 
+async def _shorter(desk: Desk, person: Person, rest: str) -> None:
+    await shorter.asked(desk, person, rest)
+
+
 def _for_coach(act: Callable[[Desk, Person, Coach], Awaitable[None]]) -> Command:
     async def command(desk: Desk, person: Person, rest: str) -> None:
         await act(desk, person, await _coach(desk, person))
@@ -104,6 +108,7 @@ COMMANDS: Mapping[str, Command] = {
     "help": _help,
     "today": _today,
     "how": _how,
+    "shorter": _shorter,
     "settings": _settings,
     "privacy": _privacy,
     "stop": _stop,
@@ -117,6 +122,7 @@ COMMANDS: Mapping[str, Command] = {
 MENU: tuple[tuple[str, str], ...] = (
     ("today", "Today's session"),
     ("how", "How a movement is done"),
+    ("shorter", "Less time today"),
     ("settings", "City, time, stop"),
     ("help", "How this works"),
     ("privacy", "What is kept, who sees it"),
@@ -234,6 +240,10 @@ async def _tap_found(desk: Desk, person: Person, words: list[str]) -> None:
     await coaching.let_go(desk, person, await _coach(desk, person), _number(words, 0), note)
 
 
+async def _tap_short(desk: Desk, person: Person, words: list[str]) -> None:
+    await shorter.tapped(desk, person, _number(words, 0), _word(words, 1))
+
+
 async def _tap_how(desk: Desk, person: Person, words: list[str]) -> None:
     await how.tapped(desk, person, words[0])
 
@@ -258,11 +268,12 @@ TAPS: Mapping[str, Tap] = {
     "bar": _tap_bar,
     "go": _tap_go,
     "how": _tap_how,
+    "short": _tap_short,
     "found": _tap_found,
 }
 """What the first word of a button's data leads to."""
 
-ONCE = frozenset({"join", "screen", "begin", "zone", "time", "stop", "found", "well", "today", "pause"})
+ONCE = frozenset({"join", "screen", "begin", "zone", "time", "stop", "found", "well", "today", "pause", "short"})
 """Questions whose buttons go away with the answer."""
 
 

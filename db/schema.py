@@ -227,6 +227,8 @@ class LedgerRow(Base):
     """A date off that a verdict gave, or a rest day taken before its turn."""
     lacks: Mapped[list[str] | None] = mapped_column(JSON)
     """Names of things that the client has not at hand on this date."""
+    minutes: Mapped[int | None]
+    """What the client has today, when that is less than the session takes."""
     morning: Mapped[str | None]
     """The answer to this date's morning question: settled, same, worse."""
     decision: Mapped[dict[str, Any] | None]

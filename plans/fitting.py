@@ -15,8 +15,9 @@ from plans.areas import loads
 from plans.cautions import Caution
 from plans.checkin import Area
 from plans.equipment import EVERYWHERE, Thing
-from plans.movements import Movement, MovementKind, easier_than
+from plans.movements import Movement, MovementKind, Muscle, easier_than
 from plans.programme import Block, Day, Item, Span
+from plans.shortening import shortened
 
 SOFT = ("mat", "cushion")
 """Things for which a carpet or a folded blanket will always do."""
@@ -28,7 +29,7 @@ class Fit:
 
     `barred` are keys of movements that are left out from now on; `older` is 65 and over; `loose` is known
     hypermobility; `spares` is an area that hurts just now though the programme does not work there; `lacks` are names
-    of things that are not at hand today.
+    of things that are not at hand today; `minutes` are what the client has today.
     """
 
     barred: Collection[str] = ()
@@ -36,6 +37,7 @@ class Fit:
     loose: bool = False
     spares: Area | None = None
     lacks: Collection[str] = ()
+    minutes: int | None = None
 
     def suits(self, movement: Movement) -> bool:
         """Whether a movement can stay."""
@@ -46,8 +48,15 @@ class Fit:
         return not any(thing.name in self.lacks for thing in movement.equipment)
 
 
-def fitted(day: Day, level: int, fit: Fit, movements: Mapping[str, Movement], ages: Span | None = None) -> Day:
-    """The day at an ease level (0-2) as `fit` allows it; `ages` are those that the programme is written for.
+def fitted(
+    day: Day,
+    level: int,
+    fit: Fit,
+    movements: Mapping[str, Movement],
+    ages: Span | None = None,
+    targets: Collection[Muscle] = (),
+) -> Day:
+    """The day at an ease level (0-2) as `fit` allows it; `ages` and `targets` (muscles) are the programme's.
 
     What a coach wrote about a movement that goes goes with it, its load too. A session of which nothing remains
     becomes none. Raises ValueError for another level.
@@ -57,9 +66,9 @@ def fitted(day: Day, level: int, fit: Fit, movements: Mapping[str, Movement], ag
     if eased.session is None:
         return eased
     blocks = [block for old in eased.session.blocks if (block := _block(old, fit, movements)).items]
-    if tuple(blocks) == eased.session.blocks:
-        return eased
-    return replace(eased, session=replace(eased.session, blocks=tuple(blocks)) if blocks else None)
+    if tuple(blocks) != eased.session.blocks:
+        eased = replace(eased, session=replace(eased.session, blocks=tuple(blocks)) if blocks else None)
+    return eased if fit.minutes is None else shortened(eased, fit.minutes, targets)
 
 
 def _block(block: Block, fit: Fit, movements: Mapping[str, Movement]) -> Block:

@@ -22,4 +22,5 @@ def fit_of(course: Course, row: LedgerRow, pairs: Pairs) -> Fit:
         loose=found.loose,
         spares=area_that_hurts(pairs),
         lacks=tuple(row.lacks or ()),
+        minutes=row.minutes,
     )

@@ -23,6 +23,7 @@ from plans.ledger import RowKind
 from plans.measures import MEASURES, compare, plausible
 from plans.past import Past
 from plans.rules import Evidence, Settings, Verdict, Vote, votes
+from plans.shortening import counted
 from plans.talk import Ask, answered, next_ask
 
 FIRST = {
@@ -34,7 +35,7 @@ FIRST = {
 
 async def tap(desk: Desk, person: Person, row_id: int, action: str, value: str) -> str:
     """One tap under a day's message. Returns the words to show for a moment; raises NotAllowed."""
-    row, course = await _own(desk, person, row_id)
+    row, course = await own(desk, person, row_id)
     before = await courses.said_of(desk.session, row)
     if action == "fix":
         await _fix(desk, person, course, row, before)
@@ -59,7 +60,7 @@ async def _bar(desk: Desk, person: Person, course: Course, row: LedgerRow, value
         raise NotAllowed("checkin.not_yours")
     course.barred = sorted({*(course.barred or ()), keys[int(value)]})
     await note(desk, person, row, [("barred", keys[int(value)])])
-    await _show_again(desk, person, course, row)
+    await show_again(desk, person, course, row)
 
 
 async def _lacks(desk: Desk, person: Person, course: Course, row: LedgerRow, value: str) -> None:
@@ -75,7 +76,7 @@ async def do_without(desk: Desk, person: Person, course: Course, row: LedgerRow,
     """Changes today's session so that it needs no such thing."""
     row.lacks = sorted({*(row.lacks or ()), thing})
     await note(desk, person, row, [("lacks", thing)])
-    await _show_again(desk, person, course, row)
+    await show_again(desk, person, course, row)
 
 
 def _after_tap(before: CheckIn, action: str, value: str) -> CheckIn:
@@ -100,7 +101,7 @@ def _is_confirmed(said: CheckIn) -> bool:
     return said.flag is not None and said.flag_state is FlagState.CONFIRMED
 
 
-async def _own(desk: Desk, person: Person, row_id: int) -> tuple[LedgerRow, Course]:
+async def own(desk: Desk, person: Person, row_id: int) -> tuple[LedgerRow, Course]:
     """The row and its running course, both this person's own; anything else is refused."""
     row = await desk.session.get(LedgerRow, row_id)
     if row is None or row.person_id != person.id:
@@ -119,7 +120,7 @@ async def _fix(desk: Desk, person: Person, course: Course, row: LedgerRow, befor
     course.paused = None
     kept = CheckIn(flag=before.flag, flag_state=before.flag_state)
     await _write(desk, person, row, before, kept)
-    await _show_again(desk, person, course, row)
+    await show_again(desk, person, course, row)
 
 
 async def change(
@@ -133,6 +134,8 @@ async def change(
     quote: str | None = None,
 ) -> None:
     """Stores a changed check-in, acts on what it makes more cautious, and shows what is next."""
+    if row.minutes is not None and row.day is not None:
+        after = await _in_time(desk, course, row, after)
     if after == before:
         return
     await _write(desk, person, row, before, after, quote)
@@ -154,7 +157,15 @@ async def change(
         return
     else:
         await _soften(desk, course, row, before, after)
-    await _show_again(desk, person, course, row)
+    await show_again(desk, person, course, row)
+
+
+async def _in_time(desk: Desk, course: Course, row: LedgerRow, said: CheckIn) -> CheckIn:
+    """What is said of a session that was cut to the client's minutes."""
+    programme = await desk.programme(course)
+    fit = bodies.fit_of(course, row, await courses.history(desk.session, course))
+    short, whole = (showing.handed_out(programme, row, one) for one in (fit, replace(fit, minutes=None)))
+    return counted(said, whole, short)
 
 
 async def _write(
@@ -266,7 +277,7 @@ async def _soften(desk: Desk, course: Course, row: LedgerRow, before: CheckIn, a
     courses.fill_row(row, course, now._replace(day=row.day))
 
 
-async def _show_again(desk: Desk, person: Person, course: Course, row: LedgerRow) -> None:
+async def show_again(desk: Desk, person: Person, course: Course, row: LedgerRow) -> None:
     """Shows the row as it stands now: in its own message, or in a new one when that is not there yet."""
     message = await day.message_of(desk, person, course, row)
     if row.outbox_id is None or desk.typed or not message.shows_in(row.picture):
@@ -280,7 +291,7 @@ async def _show_again(desk: Desk, person: Person, course: Course, row: LedgerRow
 
 async def morning(desk: Desk, person: Person, row_id: int, value: str) -> str:
     """The answer to "how is it now?"; it fills the row that waited for it. Raises NotAllowed."""
-    row, course = await _own(desk, person, row_id)
+    row, course = await own(desk, person, row_id)
     if row.kind != RowKind.ASKING or row.morning is not None or value not in set(Morning):
         raise NotAllowed("checkin.not_yours")
     await take_morning(desk, person, course, row, Morning(value))

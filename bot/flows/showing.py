@@ -59,7 +59,7 @@ def handed_out(programme: Programme, row: LedgerRow, fit: Fit) -> Day:
     """The day of a row as its client gets it: eased, and as it fits them. Raises ValueError for a row without one."""
     if row.day is None:
         raise ValueError(f"ledger row {row.id} of kind {row.kind} has no day")
-    return fitted(programme.day(row.day), row.level, fit, programme.catalogue(), programme.ages)
+    return fitted(programme.day(row.day), row.level, fit, programme.catalogue(), programme.ages, programme.muscles)
 
 
 def area_that_hurts(pairs: Pairs) -> Area | None:
@@ -91,6 +91,7 @@ def _session(words: Words, programme: Programme, pairs: Pairs, fit: Fit, *, why:
         support=fit.older and stands(day),
         spared=None if fit.spares in (None, Area.OTHER) else area_words(fit.spares, words),
         lacks=fit.lacks,
+        minutes=fit.minutes,
         nothing=nothing,
         measure=told,
         text=day.text,
@@ -274,6 +275,20 @@ def waits_quietly(words: Words, course: int, *, offer: bool) -> Message:
     if not offer:
         return Message(words.say("day.quiet"), column(shows))
     return Message(words.say("day.quiet_week"), column(shows, Button(_("Pause"), f"pause:{course}")))
+
+
+def how_short(words: Words, row: int, full: int) -> Message:
+    """The lengths that a session can be cut to, in minutes; `full` is what it takes."""
+    label = words.gettext("{minutes} minutes")
+    lengths = [minutes for minutes in SHORTER if minutes < full]
+    if not lengths:
+        return Message(words.say("day.short_already", full=full))
+    rows = column(*(Button(label.format(minutes=minutes), f"short:{row}:{minutes}") for minutes in lengths))
+    return Message(words.say("day.how_short", full=full), rows)
+
+
+SHORTER = (5, 10, 15, 20)
+"""Minutes that are offered."""
 
 
 def paused(words: Words, course: int, why: str, row: int | None = None) -> Message:

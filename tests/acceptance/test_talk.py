@@ -536,3 +536,31 @@ async def _wait_for(chat: Practice, number: int, words: str) -> Said:
             if words in said.text:
                 return said
     raise AssertionError(f"nobody said {words!r} in forty days")
+
+
+# --- less time ------------------------------------------------------------------------------------------------------
+
+
+async def test_five_minutes_are_enough_for_what_matters_and_are_noted_as_such(chat: Practice) -> None:
+    client = await Client.joins(chat, "Hurried")
+    whole = client.day
+    offer = await client.says("/shorter")
+    assert "How many do you have?" in offer.text
+    assert [label for label, _ in offer.buttons] == ["5 minutes", "10 minutes"]
+    await chat.tap(client.number, offer, "5 minutes")
+    short = await client.now()
+    assert "Cut to what matters most, for 5 minutes." in short.text
+    assert len(short.text) < len(whole.text)
+    assert short.photo not in (None, whole.photo)
+    said = await client.tap("All done, no pain")
+    assert said.text.startswith("Noted: part of it")
+    assert "Tomorrow is day 1 again, because less than half of it was done." in said.text
+    assert "There is no session to shorten" in (await client.says("/shorter 5")).text
+
+
+async def test_minutes_can_be_written_and_nonsense_is_asked_back(chat: Practice) -> None:
+    client = await Client.joins(chat, "Writer")
+    assert "How many minutes?" in (await client.says("/shorter soon")).text
+    short = await client.says("/shorter 10")
+    assert "for 10 minutes" in short.text
+    assert short.buttons[0][0] == "All done, no pain"

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import date, timedelta
+from typing import Any
 
 from hypothesis import given
 from hypothesis import strategies as st
@@ -14,7 +15,7 @@ from plans.silence import SHORT, STILL, WEEKLY, Voice, silent_mornings, voice
 FIRST = date(2026, 3, 2)
 
 
-def row(number: int, kind: RowKind = RowKind.SESSION, **more: object) -> Entry:
+def row(number: int, kind: RowKind = RowKind.SESSION, **more: Any) -> Entry:
     return Entry(FIRST + timedelta(days=number), kind, day=1)._replace(**more)
 
 

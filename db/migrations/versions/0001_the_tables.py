@@ -294,6 +294,7 @@ def upgrade() -> None:
         sa.Column("level", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("prescribed", sa.Boolean(), nullable=False),
         sa.Column("lacks", sa.JSON(), nullable=True),
+        sa.Column("minutes", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
         sa.Column("morning", sa.Text(), nullable=True),
         sa.Column("decision", sa.JSON(none_as_null=True), nullable=True),
         sa.Column("outbox_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),

@@ -1,0 +1,53 @@
+"""A session for somebody who has only some minutes today."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from bot.flows import bodies, checkin, showing, times
+from bot.flows.desk import Desk
+from bot.flows.rights import NotAllowed
+from db import courses
+from db.courses import CourseState
+from db.schema import Course, LedgerRow, Person
+from plans.dose import minutes
+from plans.ledger import RowKind
+
+MOST = 60
+"""Minutes: no session is longer."""
+
+
+async def asked(desk: Desk, person: Person, wanted: str) -> None:
+    """Offers to cut today's session, or cuts it to the minutes that are named. Raises NotAllowed without a session."""
+    course = await courses.open_course(desk.session, person)
+    row = await courses.row_on(desk.session, course, times.today(person, desk.now)) if course is not None else None
+    if course is None or row is None or not await _is_open(desk, course, row):
+        raise NotAllowed("day.not_shorter")
+    if wanted.strip():
+        desk.typed = True
+        await _cut(desk, person, course, row, wanted.split()[0])
+        return
+    whole = replace(bodies.fit_of(course, row, await courses.history(desk.session, course)), minutes=None)
+    full = minutes(showing.handed_out(await desk.programme(course), row, whole))[1]
+    await desk.say(person, showing.how_short(desk.words(person), row.id, full))
+
+
+async def tapped(desk: Desk, person: Person, row_id: int, wanted: str) -> None:
+    """Cuts the session of a row. Raises NotAllowed for somebody else's, and for one that is over."""
+    row, course = await checkin.own(desk, person, row_id)
+    if not await _is_open(desk, course, row):
+        raise NotAllowed("day.not_shorter")
+    await _cut(desk, person, course, row, wanted)
+
+
+async def _is_open(desk: Desk, course: Course, row: LedgerRow) -> bool:
+    said = await courses.said_of(desk.session, row)
+    return course.state == CourseState.ACTIVE and row.kind == RowKind.SESSION and said.completion is None
+
+
+async def _cut(desk: Desk, person: Person, course: Course, row: LedgerRow, wanted: str) -> None:
+    if not wanted.isdecimal() or not 1 <= int(wanted) <= MOST:
+        raise NotAllowed("day.how_many")
+    row.minutes = int(wanted)
+    await checkin.note(desk, person, row, [("minutes", wanted)])
+    await checkin.show_again(desk, person, course, row)
