@@ -19,7 +19,21 @@ from telegram.ext import (
     filters,
 )
 
-from bot.flows import checkin, coaching, day, digest, how, joining, leaving, listening, places, shorter
+from bot.flows import (
+    away,
+    checkin,
+    coaching,
+    day,
+    digest,
+    how,
+    joining,
+    leaving,
+    listening,
+    measuring,
+    places,
+    progress,
+    shorter,
+)
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words.message import Message
@@ -89,6 +103,18 @@ async def _shorter(desk: Desk, person: Person, rest: str) -> None:
     await shorter.asked(desk, person, rest)
 
 
+async def _progress(desk: Desk, person: Person, rest: str) -> None:
+    await progress.show(desk, person)
+
+
+async def _away(desk: Desk, person: Person, rest: str) -> None:
+    await away.asked(desk, person, rest)
+
+
+async def _measure(desk: Desk, person: Person, rest: str) -> None:
+    await measuring.asked(desk, person, rest)
+
+
 def _for_coach(act: Callable[[Desk, Person, Coach], Awaitable[None]]) -> Command:
     async def command(desk: Desk, person: Person, rest: str) -> None:
         await act(desk, person, await _coach(desk, person))
@@ -109,6 +135,9 @@ COMMANDS: Mapping[str, Command] = {
     "today": _today,
     "how": _how,
     "shorter": _shorter,
+    "measure": _measure,
+    "progress": _progress,
+    "away": _away,
     "settings": _settings,
     "privacy": _privacy,
     "stop": _stop,
@@ -123,6 +152,9 @@ MENU: tuple[tuple[str, str], ...] = (
     ("today", "Today's session"),
     ("how", "How a movement is done"),
     ("shorter", "Less time today"),
+    ("measure", "Take the test"),
+    ("progress", "How it has gone so far"),
+    ("away", "No sessions for some days"),
     ("settings", "City, time, stop"),
     ("help", "How this works"),
     ("privacy", "What is kept, who sees it"),
@@ -244,6 +276,14 @@ async def _tap_short(desk: Desk, person: Person, words: list[str]) -> None:
     await shorter.tapped(desk, person, _number(words, 0), _word(words, 1))
 
 
+async def _tap_away(desk: Desk, person: Person, words: list[str]) -> None:
+    await away.tapped(desk, person, await _own_course(desk, person, words), _word(words, 1))
+
+
+async def _tap_measure(desk: Desk, person: Person, words: list[str]) -> None:
+    await measuring.tapped(desk, person, words[0])
+
+
 async def _tap_how(desk: Desk, person: Person, words: list[str]) -> None:
     await how.tapped(desk, person, words[0])
 
@@ -269,11 +309,15 @@ TAPS: Mapping[str, Tap] = {
     "go": _tap_go,
     "how": _tap_how,
     "short": _tap_short,
+    "away": _tap_away,
+    "measure": _tap_measure,
     "found": _tap_found,
 }
 """What the first word of a button's data leads to."""
 
-ONCE = frozenset({"join", "screen", "begin", "zone", "time", "stop", "found", "well", "today", "pause", "short"})
+ONCE = frozenset(
+    {"join", "screen", "begin", "zone", "time", "stop", "found", "well", "today", "pause", "short", "away"}
+)
 """Questions whose buttons go away with the answer."""
 
 

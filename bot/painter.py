@@ -11,6 +11,9 @@ import sys
 from collections.abc import Callable, Mapping
 from typing import Any, BinaryIO
 
+from pydantic import TypeAdapter
+
+from plans.charts.progress import Progress, progress_svg
 from plans.figures import film
 from plans.figures.card import Card, Shown, card_svg
 from plans.figures.raster import png
@@ -29,7 +32,11 @@ def _film(of: Mapping[str, Any], ending: str) -> bytes:
     return film.mp4(seen) if ending == "mp4" else film.gif(seen)
 
 
-KINDS: Mapping[str, Callable[[Mapping[str, Any], str], bytes]] = {"card": _card, "film": _film}
+def _progress(of: Mapping[str, Any], _ending: str) -> bytes:
+    return png(progress_svg(TypeAdapter(Progress).validate_python(of)))
+
+
+KINDS: Mapping[str, Callable[[Mapping[str, Any], str], bytes]] = {"card": _card, "film": _film, "progress": _progress}
 """What can be drawn, by the recipe's `kind`, from what its `of` says."""
 
 

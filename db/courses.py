@@ -47,6 +47,11 @@ async def open_course(session: AsyncSession, person: Person) -> Course | None:
     )
 
 
+async def newest_course(session: AsyncSession, person: Person) -> Course | None:
+    """The person's open course, else the last one they had."""
+    return await session.scalar(select(Course).where(Course.person_id == person.id).order_by(Course.id.desc()).limit(1))
+
+
 async def locked(session: AsyncSession, course_id: int) -> Course | None:
     """A course by its id, its row locked for the use case that follows."""
     return await session.get(Course, course_id, with_for_update=True)

@@ -199,6 +199,8 @@ class Course(Base):
     """What was answered about age and health: see `plans.screening`."""
     paused: Mapped[str | None]
     """Why an active course sends nothing for now: ill, away."""
+    back_on: Mapped[date | None]
+    """From which date on an away client's sessions come by themselves again."""
     barred: Mapped[list[str] | None] = mapped_column(JSON)
     """Keys of movements that this client leaves out."""
     created_at: Mapped[datetime]
@@ -290,7 +292,8 @@ class MeasureRow(Base):
 
     id: Mapped[int] = mapped_column(primary_key=True)
     course_id: Mapped[int] = mapped_column(ForeignKey("course.id"), index=True)
-    ledger_id: Mapped[int] = mapped_column(ForeignKey("ledger.id"))
+    ledger_id: Mapped[int | None] = mapped_column(ForeignKey("ledger.id"))
+    """The day that asked for it; none for a test that the client took besides."""
     measure: Mapped[str]
     value: Mapped[float]
     """In the measure's own unit: cm or degrees."""

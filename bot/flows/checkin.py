@@ -5,22 +5,19 @@ from __future__ import annotations
 
 from dataclasses import fields, replace
 
-from sqlalchemy import select
-
 from bot.flows import bodies, day, showing, telling
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words.message import Message
 from db import courses
 from db.courses import CourseState
-from db.schema import Course, LedgerRow, MeasureRow, Person
+from db.schema import Course, LedgerRow, Person
 from plans import course as way
 from plans.checkin import CheckIn, Completion, FlagState, Kind, Morning, Why
 from plans.course import Decision
 from plans.dose import items
 from plans.fitting import things
 from plans.ledger import RowKind
-from plans.measures import MEASURES, compare, plausible
 from plans.past import Past
 from plans.rules import Evidence, Settings, Verdict, Vote, votes
 from plans.shortening import counted
@@ -117,7 +114,7 @@ async def _fix(desk: Desk, person: Person, course: Course, row: LedgerRow, befor
     last = await courses.last_row(desk.session, course)
     if last is None or last.id != row.id or course.state == CourseState.WAITING or _is_confirmed(before):
         raise NotAllowed("checkin.too_late_to_fix")
-    course.paused = None
+    course.paused = course.back_on = None
     kept = CheckIn(flag=before.flag, flag_state=before.flag_state)
     await _write(desk, person, row, before, kept)
     await show_again(desk, person, course, row)
@@ -286,7 +283,7 @@ async def show_again(desk: Desk, person: Person, course: Course, row: LedgerRow)
         await day.change(desk, person, row, message)
 
 
-# --- the morning question and the test ------------------------------------------------------------------------------
+# --- the morning question ------------------------------------------------------------------------------
 
 
 async def morning(desk: Desk, person: Person, row_id: int, value: str) -> str:
@@ -308,41 +305,3 @@ async def take_morning(desk: Desk, person: Person, course: Course, row: LedgerRo
     await day.fill(desk, person, course, row)
     if course.state == CourseState.WAITING:
         await desk.say(person, showing.caution(words, CheckIn()))
-
-
-async def measure(desk: Desk, person: Person, course: Course, row: LedgerRow, value: float) -> bool:
-    """Takes a typed number as the day's test; False when no test is open on this row."""
-    programme = await desk.programme(course)
-    task = programme.day(row.day).measure if row.day is not None and row.kind != RowKind.REST else None
-    if task is None or await _recorded(desk, course, task.measure, row) is not None:
-        return False
-    test = MEASURES[task.measure]
-    words = desk.words(person)
-    if not plausible(test, value):
-        text = words.say("checkin.implausible", value=value, low=test.low, high=test.high, unit=test.unit)
-        await desk.say(person, Message(text))
-        return True
-    first = await _recorded(desk, course, task.measure, None)
-    desk.session.add(MeasureRow(course_id=course.id, ledger_id=row.id, measure=test.key, value=value, at=desk.now))
-    await desk.session.flush()
-    await note(desk, person, row, [("measure", str(value))])
-    text = words.say("checkin.measured", value=_plain(value), unit=test.unit)
-    if first is not None:
-        said = compare(test, first.value, value)
-        text += "\n\n" + words.say(
-            "checkin.compared", change=said, before=_plain(first.value), after=_plain(value), unit=test.unit
-        )
-    await desk.say(person, Message(text))
-    return True
-
-
-async def _recorded(desk: Desk, course: Course, measure: str, row: LedgerRow | None) -> MeasureRow | None:
-    """The value noted on a row, or with no row the course's first value of the measure."""
-    query = select(MeasureRow).where(MeasureRow.course_id == course.id, MeasureRow.measure == measure)
-    if row is not None:
-        query = query.where(MeasureRow.ledger_id == row.id)
-    return await desk.session.scalar(query.order_by(MeasureRow.id).limit(1))
-
-
-def _plain(value: float) -> str:
-    return f"{value:g}"

@@ -113,7 +113,7 @@ async def today(desk: Desk, person: Person) -> None:
         coach = await telling.coach_person(desk, course)
         await desk.say(person, Message(words.say("day.waiting", coach=coach.label)))
     elif course.paused is not None:
-        await desk.say(person, showing.paused(words, course.id, course.paused))
+        await desk.say(person, _pause_message(desk, person, course))
     else:
         await show(desk, person, course, row)
 
@@ -140,11 +140,13 @@ async def make(desk: Desk, person: Person, course: Course, day: date, *, by_itse
             coach = await telling.coach_person(desk, course)
             await desk.say(person, Message(desk.words(person).say("day.waiting", coach=coach.label)))
         return
+    if course.back_on is not None and day >= course.back_on:
+        course.paused = course.back_on = None
     if course.paused is not None:
         away = Decision(RowKind.AWAY, courses.position_of(course), reason="away")
         await courses.make_row(desk.session, course, away, day=day, zone=times.zone_of(person), now=desk.now)
         if not by_itself:
-            await desk.say(person, showing.paused(desk.words(person), course.id, course.paused))
+            await desk.say(person, _pause_message(desk, person, course))
         return
     past = [entry for _row, entry in await courses.history(desk.session, course)]
     decision = await _decide(desk, course, programme, past, day)
@@ -202,16 +204,21 @@ async def fill(desk: Desk, person: Person, course: Course, row: LedgerRow) -> No
     await _plan_nudge(desk, person, course, row, past[:-1])
 
 
-async def pause(desk: Desk, person: Person, course: Course) -> None:
-    """A pause that the client asks for: nothing is sent until they go on; the dates count like any others missed."""
+async def pause(desk: Desk, person: Person, course: Course, back_on: date | None = None) -> None:
+    """A pause that the client asks for, until they go on or that date; the dates count like any others missed."""
     course.paused = course.paused or "away"
+    course.back_on = back_on if course.paused == "away" else None
     await telling.tell_of(desk, course, cause="pause", at_once=False)
-    await desk.say(person, showing.paused(desk.words(person), course.id, course.paused))
+    await desk.say(person, _pause_message(desk, person, course))
+
+
+def _pause_message(desk: Desk, person: Person, course: Course, row: int | None = None) -> Message:
+    return showing.paused(desk.words(person), course.id, course.paused or "", row, back_on=course.back_on)
 
 
 async def well_again(desk: Desk, person: Person, course: Course) -> None:
     """Ends a pause; the next date's row is made again, gently after a longer one."""
-    course.paused = None
+    course.paused = course.back_on = None
     when = times.next_morning(person, desk.now)
     await plan_next(desk, person, course)
     at = localtime.local(when, times.zone_of(person))
@@ -281,7 +288,7 @@ async def message_of(desk: Desk, person: Person, course: Course, row: LedgerRow)
     if len(upto) < len(pairs):
         return showing.noted_late(words, row.id, said, waiting=waiting)
     if course.paused is not None and next_ask(said) is None:
-        return showing.paused(words, course.id, course.paused, row.id)
+        return _pause_message(desk, person, course, row.id)
     if row.kind == RowKind.ASKING:
         return showing.question(words, upto, bodies.usual_of(course))
     programme = await desk.programme(course)

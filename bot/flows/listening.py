@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from bot.flows import bodies, checkin, coaching, day, health, joining, leaving, showing, telling
+from bot.flows import bodies, checkin, coaching, day, health, joining, leaving, measuring, showing, telling
 from bot.flows.desk import Desk
 from bot.words.message import Message
 from db import courses, people
@@ -48,6 +48,8 @@ async def _answers_own_question(desk: Desk, person: Person, text: str) -> bool:
         await joining.type_zone(desk, person, text)
     elif person.asking == "morning":
         await joining.type_morning(desk, person, text)
+    elif person.asking is not None and person.asking.startswith(measuring.ASKED):
+        return await measuring.typed(desk, person, text)
     elif person.asking is not None and person.asking.startswith("found-out:"):
         coach = await people.coach_of(desk.session, person)
         if coach is None:
@@ -157,7 +159,7 @@ async def _is_an_open_number(desk: Desk, person: Person, course: Course, row: Le
         else:
             await checkin.change(desk, person, course, row, said, _with_pain(said, int(reply.number)))
         return True
-    return await checkin.measure(desk, person, course, row, reply.number)
+    return await measuring.of_the_day(desk, person, course, row, reply.number)
 
 
 def _with_pain(said: CheckIn, pain: int) -> CheckIn:

@@ -277,6 +277,18 @@ def waits_quietly(words: Words, course: int, *, offer: bool) -> Message:
     return Message(words.say("day.quiet_week"), column(shows, Button(_("Pause"), f"pause:{course}")))
 
 
+AWAY = (3, 7, 14)
+"""Days that are offered to somebody who will be away."""
+
+
+def how_long(words: Words, course: int) -> Message:
+    """How long somebody will be away."""
+    _ = words.gettext
+    labels = (_("3 days"), _("A week"), _("Two weeks"))
+    days = (Button(label, f"away:{course}:{n}") for label, n in zip(labels, AWAY, strict=True))
+    return Message(words.say("day.how_long"), column(*days, Button(_("Until I come back"), f"pause:{course}")))
+
+
 def how_short(words: Words, row: int, full: int) -> Message:
     """The lengths that a session can be cut to, in minutes; `full` is what it takes."""
     label = words.gettext("{minutes} minutes")
@@ -291,11 +303,12 @@ SHORTER = (5, 10, 15, 20)
 """Minutes that are offered."""
 
 
-def paused(words: Words, course: int, why: str, row: int | None = None) -> Message:
+def paused(words: Words, course: int, why: str, row: int | None = None, *, back_on: date | None = None) -> Message:
     """What somebody who is ill or away sees until they say that they go on; `row` can still be corrected."""
     label = words.gettext("Well again") if why == "ill" else words.gettext("Go on")
     rows = ((Button(label, f"well:{course}"),), *(_fix(words, row) if row is not None else ()))
-    return Message(words.say("day.paused", why=why), rows)
+    until = f"{back_on:%A} {words.short_date(back_on)}" if back_on else None
+    return Message(words.say("day.paused", why=why, until=until), rows)
 
 
 def _coming(words: Words, entry: Entry, follows: Decision, when: date) -> Markup:

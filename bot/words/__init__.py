@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from datetime import date
 from functools import cache
 from gettext import NullTranslations
 
+from babel.dates import format_date
 from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 
@@ -25,6 +27,10 @@ class Words:
         )
         self._templates.policies["ext.i18n.trimmed"] = True
         self._templates.install_gettext_translations(catalogue, newstyle=True)  # type: ignore[attr-defined]
+
+    def short_date(self, day: date) -> str:
+        """A date as it is written under a chart: "2 Mar", with the language's own order and names."""
+        return format_date(day, "d MMM", locale=self.language)
 
     def say(self, name: str, /, **facts: object) -> Markup:
         """The message `file.part` with these facts in it, escaped for the platform's HTML.

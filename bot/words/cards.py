@@ -8,7 +8,7 @@ from bot.words.doses import Gettext, day_length, day_title, dose_words, lines_of
 from bot.words.message import Picture
 from bot.words.muscles import muscle_words
 from plans.figures.card import Card, Measurement, Shown, shown
-from plans.measures import MEASURES
+from plans.measures import MEASURES, Measure
 from plans.movements import Movement
 from plans.programme import Day, MeasureTask
 
@@ -18,6 +18,12 @@ def session_picture(day: Day, caution: str, *, gettext: Gettext = same) -> Pictu
     card = session_card(day, caution, gettext=gettext)
     drawn = any(isinstance(part, Measurement) or (isinstance(part, Shown) and part.is_drawn) for part in card.parts)
     return Picture("card", card.as_json()) if drawn else None
+
+
+def picture_of_test(measure: Measure, trials: int, *, gettext: Gettext = same) -> Picture:
+    """How a test is taken and read."""
+    test = _test(measure, trials, gettext)
+    return Picture("card", Card(measure.name, "", (test,), "").as_json())
 
 
 def film_picture(movement: Movement, ending: str) -> Picture | None:
@@ -43,6 +49,9 @@ def session_card(day: Day, caution: str, *, gettext: Gettext = same) -> Card:
 
 
 def _tested(test: MeasureTask, _: Gettext) -> Measurement:
-    measure = MEASURES[test.measure]
-    tries = _("{count} tries, the best one in {unit}").format(count=test.trials, unit=measure.unit)
+    return _test(MEASURES[test.measure], test.trials, _)
+
+
+def _test(measure: Measure, trials: int, _: Gettext) -> Measurement:
+    tries = _("{count} tries, the best one in {unit}").format(count=trials, unit=measure.unit)
     return Measurement(measure.key, _("Test: {name}").format(name=measure.name), tries, "")

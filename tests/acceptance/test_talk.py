@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import AsyncIterator
+from datetime import datetime, timedelta
 from pathlib import Path
 
 import pytest
@@ -65,6 +66,13 @@ class Client:
     async def says(self, text: str) -> Said:
         """What the bot last said to these words."""
         return (await self.chat.say(self.number, text))[-1]
+
+    async def day_later(self) -> Said:
+        """The last message of the next 24 hours, whatever other people's mornings are."""
+        before = max(m.id for m in await self.chat.messages(self.number))
+        await self.chat.post("clock", days=1)
+        self.day = (await self.chat.from_bot(self.number, after=before))[-1]
+        return self.day
 
     async def next_morning(self) -> Said:
         """The first message of the next morning."""
@@ -254,7 +262,7 @@ async def test_being_ill_pauses_until_well_again(chat: Practice) -> None:
     assert "Your next session comes on" in well.text
     morning = await client.next_morning()
     assert morning.text.startswith("Day 1:")
-    assert "because you are well again" in morning.text
+    assert "after the pause" in morning.text
 
 
 async def test_settings_change_city_and_time_and_stopping_is_told(chat: Practice) -> None:
@@ -564,3 +572,94 @@ async def test_minutes_can_be_written_and_nonsense_is_asked_back(chat: Practice)
     short = await client.says("/shorter 10")
     assert "for 10 minutes" in short.text
     assert short.buttons[0][0] == "All done, no pain"
+
+
+# --- progress -------------------------------------------------------------------------------------------------------
+
+
+async def test_progress_says_in_words_and_in_a_chart_how_it_has_gone(chat: Practice) -> None:
+    client = await Client.joins(chat, "Progress")
+    assert "Day 1 of 28." in (await client.says("/progress")).text
+    await client.says("14 cm")
+    await client.tap("All done, no pain")
+    await client.tap("6")
+    await client.day_later()
+    await client.says("done, pain 2")
+    await client.day_later()
+    await client.says("did half, no time")
+    said = await client.says("/progress")
+    assert said.photo is not None
+    assert "Sessions done: 2 of 3 that came. In part: 1." in said.text
+    assert "Pain in the last two weeks: 0, 2." in said.text
+    assert "fingertip to floor: 14 cm at the start." in said.text
+    stranger = next(NEXT)
+    assert "nothing to show yet" in (await chat.say(stranger, "/progress"))[-1].text
+
+
+# --- away -----------------------------------------------------------------------------------------------------------
+
+
+async def test_somebody_who_is_away_hears_nothing_until_the_date_that_was_said(chat: Practice) -> None:
+    client = await Client.joins(chat, "Traveller")
+    await client.tap("All done, no pain")
+    asked = await client.says("/away")
+    assert [label for label, _ in asked.buttons] == ["3 days", "A week", "Two weeks", "Until I come back"]
+    said = (await chat.tap(client.number, asked, "3 days"))[-1]
+    assert said.text.startswith("Noted: away. Nothing is sent until ")
+    before = said.id
+    for _ in range(2):
+        await chat.post("clock", days=1)
+        assert await chat.from_bot(client.number, after=before) == []
+    await chat.post("clock", days=1)
+    (back,) = await chat.from_bot(client.number, after=before)
+    assert back.text.startswith("Day 1:")
+    assert "The same day again, after the pause." in back.text
+
+
+async def test_days_away_can_be_written_changed_and_ended(chat: Practice) -> None:
+    client = await Client.joins(chat, "Planner")
+    await client.tap("All done, no pain")
+    assert "For how many days?" in (await client.says("/away soon")).text
+    assert "For how many days?" in (await client.says("/away 400")).text
+    said = await client.says("/away 10")
+    assert "Nothing is sent until" in said.text
+    assert "Nothing is sent until" in (await client.says("/away 5 days")).text
+    await chat.tap(client.number, said, "Go on")
+    assert (await client.day_later()).text.startswith("Day 2:")
+    assert "no course to pause" in (await chat.say(next(NEXT), "/away"))[-1].text
+
+
+# --- a test at any time ---------------------------------------------------------------------------------------------
+
+
+async def test_a_test_can_be_taken_at_any_time_and_is_compared_with_the_first(chat: Practice) -> None:
+    client = await Client.joins(chat, "Tester")
+    await client.says("14 cm")
+    await client.tap("All done, no pain")
+    await client.day_later()
+    shown = await client.says("/measure")
+    assert shown.text.startswith("The test: fingertip to floor.")
+    assert shown.photo is not None
+    assert "cannot be right" in (await client.says("400")).text
+    assert "inside what repeating the test alone can give" in (await client.says("11")).text
+    await client.says("/measure")
+    said = await client.says("5.5 cm")
+    assert "a real gain" in said.text
+    assert "another time of day" not in said.text
+    await chat.post("clock", to=(await hours_later(chat, 8)))
+    await client.says("/measure")
+    assert "another time of day" in (await client.says("9")).text
+    assert "14 cm at the start, 9 cm now" in (await client.says("/progress")).text
+
+
+async def test_other_words_are_no_number_of_a_test_and_end_the_waiting(chat: Practice) -> None:
+    client = await Client.joins(chat, "Other words")
+    await client.says("/measure")
+    said = await chat.say(client.number, "I have numbness between my legs")
+    assert any("emergency" in message.text for message in said)
+    assert "no test to take" in (await chat.say(next(NEXT), "/measure"))[-1].text
+
+
+async def hours_later(chat: Practice, hours: int) -> str:
+    now = datetime.fromisoformat((await chat.get("clock"))["now"])
+    return (now + timedelta(hours=hours)).isoformat()
