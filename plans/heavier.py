@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache, lru_cache
 
 from plans.dose import items, work_seconds
 from plans.movements import Movement, harder_than, library
@@ -25,16 +25,13 @@ def movements_of(day: Day) -> frozenset[str]:
 
 @dataclass(frozen=True, slots=True)
 class _Facts:
-    """What is compared of a day: its movements, their loads, and the seconds of work for each."""
+    """What is compared of a day: its movements, their loads, the seconds of work for each, and of all together."""
 
     movements: Mapping[str, Movement]
     loads: Mapping[str, list[Load | None]]
     work: Mapping[str, int]
-
-    @property
-    def whole(self) -> int:
-        """Seconds of work of all movements."""
-        return sum(self.work.values())
+    whole: int
+    is_loaded: bool
 
 
 def _facts_of(day: Day) -> _Facts:
@@ -42,7 +39,9 @@ def _facts_of(day: Day) -> _Facts:
     for _block, item in items(day.session):
         loads.setdefault(item.movement.key, []).append(item.load)
     moves = {item.movement.key: item.movement for _block, item in items(day.session)}
-    return _Facts(moves, loads, work_seconds(day))
+    work = work_seconds(day)
+    is_loaded = any(load is not None for some in loads.values() for load in some)
+    return _Facts(moves, loads, work, sum(work.values()), is_loaded)
 
 
 def is_heavier(day: Day, clean: Sequence[Day], known: Collection[str]) -> bool:
@@ -56,15 +55,31 @@ def is_heavier(day: Day, clean: Sequence[Day], known: Collection[str]) -> bool:
 
 
 def _is_more(now: _Facts, clean: Sequence[_Facts]) -> bool:
-    return _more_load(now, clean) or _harder_neighbour(now, clean) or _much_more(now, clean)
+    lately = _lately(now, clean)
+    return _more_load(now, lately) or _harder_neighbour(now, lately, clean) or _much_more(now, lately, clean)
 
 
-def _more_load(now: _Facts, clean: Sequence[_Facts]) -> bool:
-    before: dict[str, list[Load | None]] = {}
-    for old in clean:
-        before.update(old.loads)
+Lately = Mapping[str, _Facts]
+"""For the movements of a day the last of the clean days that had each; new ones are left out."""
+
+
+def _lately(now: _Facts, clean: Sequence[_Facts]) -> Lately:
+    found: dict[str, _Facts] = {}
+    missing = set(now.movements)
+    for old in reversed(clean):
+        if not missing:
+            break
+        met = missing & old.movements.keys()
+        found.update(dict.fromkeys(met, old))
+        missing -= met
+    return found
+
+
+def _more_load(now: _Facts, lately: Lately) -> bool:
+    if not now.is_loaded:
+        return False
     return any(
-        load is not None and _is_more_than(load, before.get(key, []))
+        load is not None and _is_more_than(load, lately[key].loads[key] if key in lately else [])
         for key, loads in now.loads.items()
         for load in loads
     )
@@ -81,26 +96,22 @@ def _is_more_than(load: Load, before: Sequence[Load | None]) -> bool:
     return words not in {(old.words or "").lower() for old in before if old is not None}
 
 
-def _harder_neighbour(now: _Facts, clean: Sequence[_Facts]) -> bool:
+def _harder_neighbour(now: _Facts, lately: Lately, clean: Sequence[_Facts]) -> bool:
+    new = now.movements.keys() - lately.keys()
+    if not new:
+        return False
     done: dict[str, Movement] = {}
     for old in clean:
         done.update(old.movements)
-    new = now.movements.keys() - done.keys()
-    if not new:
-        return False
     every = library().with_own([*done.values(), *now.movements.values()])
     return any(harder in new for key in done for harder in harder_than(key, every))
 
 
-def _much_more(now: _Facts, clean: Sequence[_Facts]) -> bool:
-    before: dict[str, int] = {}
-    fullest = 0
-    for old in clean:
-        before.update(old.work)
-        fullest = max(fullest, old.whole)
+def _much_more(now: _Facts, lately: Lately, clean: Sequence[_Facts]) -> bool:
+    fullest = max([old.whole for old in clean], default=0)
     if fullest and now.whole >= MUCH_MORE * fullest:
         return True
-    return any(now.work[key] >= MUCH_MORE * before[key] for key in now.work.keys() & before.keys() if before[key])
+    return any(now.work[key] >= MUCH_MORE * old.work[key] > 0 for key, old in lately.items())
 
 
 class Heaviness:
@@ -112,29 +123,36 @@ class Heaviness:
             number: next((day.number for day in programme.days[number:] if day.kind == "session"), None)
             for number in range(len(programme.days) + 1)
         }
-        self._new: dict[tuple[int, frozenset[int], int], bool] = {}
-        self._more: dict[tuple[int, tuple[int, ...]], bool] = {}
+        days: dict[str, set[int]] = {}
+        for number, facts in self._facts.items():
+            for key in facts.movements:
+                days.setdefault(key, set()).add(number)
+        self._days_with = {key: frozenset(numbers) for key, numbers in days.items()}
+        self._to_be_met = cache(self._meetings)
+        self._is_more = lru_cache(maxsize=20_000)(self._compared)
 
     def next_is_heavier(self, day: int, clean: tuple[int, ...], known: frozenset[int]) -> bool:
-        """Whether the session day after `day` is heavier than the days `clean`, oldest first; `known` were done."""
+        """Whether the session day after `day` is heavier than the days `clean`, oldest first, of those `known`."""
         coming = self._next.get(day)
         if coming is None:
             return False
-        clean = clean or (day,)
-        new = self._new.get((coming, known, clean[-1]))
-        if new is None:
-            new = self._new[coming, known, clean[-1]] = self._has_new(coming, {*known, clean[-1]})
-        if new:
-            return True
-        more = self._more.get((coming, clean))
-        if more is None:
-            compared = [self._facts[number] for number in clean]
-            more = self._more[coming, clean] = _is_more(self._facts[coming], compared)
-        return more
+        if not clean:
+            clean, known = (day,), known | {day}
+        for days in self._to_be_met(coming):
+            if days.isdisjoint(known):
+                return True
+        return self._is_more(coming, clean)
 
-    def _has_new(self, coming: int, known: Collection[int]) -> bool:
-        """Whether a day has a movement that none of the known days had; what was done clean was done."""
-        return not self._facts[coming].movements.keys() <= {key for day in known for key in self._facts[day].movements}
+    def _meetings(self, coming: int) -> list[frozenset[int]]:
+        """For each movement of a day the days that have it; one of each must be known, or the movement is new.
+
+        Days that hold all of another movement's are left out: whoever knows one of these knows one of them.
+        """
+        having = {self._days_with[key] for key in self._facts[coming].movements}
+        return [days for days in having if not any(others < days for others in having)]
+
+    def _compared(self, coming: int, clean: tuple[int, ...]) -> bool:
+        return _is_more(self._facts[coming], [self._facts[number] for number in clean])
 
 
 @lru_cache(maxsize=64)

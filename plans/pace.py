@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from plans.programme import Programme, Training
+from plans.programme import WEEK, Programme, Training
 
 SPREAD = {
     1: (0,),
@@ -29,13 +29,15 @@ class Pace:
 
     def trains_on(self, on: date) -> bool:
         """Whether a date is a training date."""
-        return self.weekdays is None or on.weekday() in self.weekdays
+        return self.trains(on.weekday())
 
-    def is_beside_a_day_off(self, on: date) -> bool:
-        """Whether the date before or after has no training, so that a rest day is taken already."""
-        if self.weekdays is None:
-            return False
-        return not all(self.trains_on(on + timedelta(days=near)) for near in (-1, 1))
+    def trains(self, weekday: int) -> bool:
+        """Whether a weekday is for training; Monday is 0 and 7."""
+        return self.weekdays is None or weekday % WEEK in self.weekdays
+
+    def is_beside_a_day_off(self, weekday: int) -> bool:
+        """Whether the weekday before or after has no training, so that a rest day is taken already."""
+        return not (self.trains(weekday - 1) and self.trains(weekday + 1))
 
     def next_training(self, after: date) -> date:
         """The first training date after a date."""

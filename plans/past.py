@@ -7,16 +7,17 @@ summed up anew. Nothing in here decides anything.
 from __future__ import annotations
 
 from bisect import insort
-from collections.abc import Iterable
+from collections import deque
+from collections.abc import Iterable, Sequence, Set
 from dataclasses import dataclass
 from datetime import date, timedelta
-from statistics import median
 
-from plans.checkin import CheckIn, Completion, FlagState, Kind, Morning, Place
+from plans.checkin import CheckIn, Morning
+from plans.heard import Heard, hearing
 from plans.ledger import Entry, RowKind
-from plans.rules import Lingering, Settings, counted_pain, counts_as_done, hurts_on, is_sore
+from plans.rules import Lingering, Settings
 
-REMEMBERED = 14
+REMEMBERED = timedelta(days=14)
 """Dates within which a body remembers what it did clean (own choice)."""
 FIRST_WEEK = 7
 EARLY = 3
@@ -30,6 +31,8 @@ WEEK, ANSWERS = 7, 3
 TIGHT_ANSWERS = 5
 
 
+SESSION, ASKING, WAITING = RowKind.SESSION, RowKind.ASKING, RowKind.WAITING
+NOT_LINGERING = Lingering.NO
 _ONLY_A_DATE = frozenset({RowKind.ASKING, RowKind.OFF})
 _EXCUSED = frozenset({RowKind.REST, RowKind.MEASURE})
 
@@ -43,6 +46,11 @@ class Soreness:
     now: int
     rested: bool = False
     noted: bool = False
+
+    def hears(self, voted: Set[str]) -> None:
+        """What the rules said of it when a row was made is said already."""
+        self.rested = self.rested or "sore-too-long" in voted
+        self.noted = self.noted or "sore-noted" in voted
 
     def lingering(self, on: date) -> Lingering:
         """Whether it is there too long, or rising after its early days; each is said once until it is gone."""
@@ -59,14 +67,15 @@ class Past:
     """The ledger of one course so far."""
 
     __slots__ = (
+        "_hear",
         "_hurt_on",
         "_last_counted",
         "_nerves",
+        "_over_tightness",
         "_pains",
-        "_settings",
+        "_silence",
         "_soreness",
         "_tights",
-        "_usual",
         "_week_fired",
         "asked_on",
         "clean",
@@ -75,10 +84,11 @@ class Past:
         "earlier_tries",
         "excused",
         "first_on",
+        "heard",
         "held",
-        "hurts",
         "known",
         "last",
+        "last_heard",
         "light_tries",
         "mornings",
         "nerve_before",
@@ -87,15 +97,16 @@ class Past:
     )
 
     def __init__(self, settings: Settings, usual: int = 0) -> None:
-        self._settings = settings
-        self._usual = usual
+        self._hear = hearing(settings, usual)
         self.first_on: date | None = None
         self.last: Entry | None = None
         """The last row that handed something out; an unanswered question handed out nothing."""
+        self.last_heard = self._silence = self._hear(CheckIn())
+        """What was said of it."""
         self.source: Entry | None = None
         """The row whose answer the next morning is about."""
-        self.hurts = False
-        """Whether that answer is one to ask about in the morning."""
+        self.heard = self._silence
+        """That answer; silence without one."""
         self.mornings: list[tuple[date, Morning]] = []
         """The answers to "how is it now?" since the source."""
         self.asked_on: list[date] = []
@@ -123,8 +134,9 @@ class Past:
         self._hurt_on: date | None = None
         self._last_counted = False
         self._nerves = 0
-        self._pains: list[tuple[date, int]] = []
+        self._pains: deque[tuple[date, int]] = deque(maxlen=2 * WEEK)
         self._tights: list[int] = []
+        self._over_tightness: float = 0
         self._soreness: Soreness | None = None
         self._week_fired: date | None = None
 
@@ -138,99 +150,85 @@ class Past:
 
     def take(self, entry: Entry) -> None:
         """Adds the next row."""
-        said, kind = entry.checkin, entry.kind
+        on, kind, heard = entry.on, entry.kind, self._hear(entry.checkin)
         if self.first_on is None:
-            self.first_on = entry.on
-        if entry.voted:
-            self._take_what_was_voted(entry)
-        self._take_source(entry, said)
+            self.first_on = on
+        if "week-on-week" in entry.voted:
+            self._week_fired = on
+        if self._soreness is not None:
+            self._soreness.hears(entry.voted)
+        self._take_source(entry, heard)
         if kind not in _ONLY_A_DATE:
-            self.last = entry
-        if kind is RowKind.SESSION:
-            self._take_session(entry, said)
-        elif kind in _EXCUSED and entry.on > (self.done_on or self.first_on):
+            self.last, self.last_heard, self._over_tightness = entry, heard, 0
+        if kind is SESSION:
+            self._take_session(entry, heard)
+        elif kind in _EXCUSED and on > (self.done_on or self.first_on):
             self.excused += 1
-        if said.pain is not None and said.place is not Place.ELSEWHERE:
-            pain = counted_pain(said, self._usual)
-            self._pains.append((entry.on, pain))
-            if pain > 2:
-                self._hurt_on = entry.on
-            if len(self._pains) > 2 * WEEK:
-                del self._pains[0]
-        if self._soreness is not None or said.pain or said.sore:
-            self._take_soreness(entry.on, said)
-        if said.kind is Kind.NERVE and said.flag_state is FlagState.DENIED:
+        if heard.counted is not None:
+            self._pains.append((on, heard.counted))
+            if heard.counted > 2:
+                self._hurt_on = on
+        if heard.felt is not None:
+            self._take_soreness(on, heard.felt, well=heard.well)
+        if heard.nerves_denied:
             self._nerves += 1
 
-    def _take_source(self, entry: Entry, said: CheckIn) -> None:
-        if entry.kind is RowKind.WAITING:
-            self.source, self.hurts, self.mornings, self.asked_on = None, False, [], []
-            return
-        hurts = hurts_on(said, self._usual)
-        if entry.kind is RowKind.SESSION or hurts or said.odd or said.flag is not None:
-            self.source, self.hurts, self.mornings, self.asked_on = entry, hurts, [], []
+    def _take_source(self, entry: Entry, heard: Heard) -> None:
+        if entry.kind is SESSION or (heard.reports and entry.kind is not WAITING):
+            self.source, self.heard, self.mornings, self.asked_on = entry, heard, [], []
             self.nerve_before = self._nerves > 0
-            return
-        if entry.morning is not None:
-            self.mornings.append((entry.on, entry.morning))
-        if entry.kind is RowKind.ASKING:
-            self.asked_on.append(entry.on)
+        elif entry.kind is WAITING:
+            self.source, self.heard, self.mornings, self.asked_on = None, self._silence, [], []
+        else:
+            if entry.morning is not None:
+                self.mornings.append((entry.on, entry.morning))
+            if entry.kind is ASKING:
+                self.asked_on.append(entry.on)
 
-    def _take_session(self, entry: Entry, said: CheckIn) -> None:
-        day = entry.day or 0
-        done = was_done(entry)
-        clean = done and is_clean(said, self._settings, self._usual)
-        self._take_try(entry, day, done=done, clean=clean)
-        if said.tightness is not None:
-            insort(self._tights, said.tightness)
-        if not done:
+    def _take_session(self, entry: Entry, heard: Heard) -> None:
+        on, day, tightness = entry.on, entry.day or 0, entry.checkin.tightness
+        self._take_try(entry, day, heard)
+        if tightness is not None:
+            if len(self._tights) >= TIGHT_ANSWERS and "tight" not in entry.voted:
+                self._over_tightness = tightness - _median(self._tights)
+            insort(self._tights, tightness)
+        if not heard.done:
             return
-        self.done_on, self.excused = entry.on, 0
+        self.done_on, self.excused = on, 0
         if day not in self.known:
             self.known |= {day}
-        _remember(self.held, entry.on, day)
-        if clean:
-            forgotten = _remember(self.clean, entry.on, day)
+        _remember(self.held, on, day)
+        if heard.clean:
+            forgotten = _remember(self.clean, on, day)
             self.clean_days = (*self.clean_days[forgotten:], day)
 
-    def _take_try(self, entry: Entry, day: int, *, done: bool, clean: bool) -> None:
+    def _take_try(self, entry: Entry, day: int, heard: Heard) -> None:
         """A day that is passed, or climbed to a fuller level, starts anew; so does one after *stuck* has spoken."""
-        again = self.tried is not None and self.tried[0] == day and entry.level >= self.tried[1]
+        level = entry.level
+        again = self.tried is not None and self.tried[0] == day and level >= self.tried[1]
         before = self.earlier_tries + self._last_counted if again else 0
         if "stuck" in entry.voted:
             before = self.light_tries = 0
-        counts = done and not self._is_first_soreness(entry)
-        self.tried, self.earlier_tries, self._last_counted = (day, entry.level), before, counts
-        if entry.level < 2 or not again or clean:
+        counts = heard.done and not (heard.sore and self._is_first_week(entry.on))
+        self.tried, self.earlier_tries, self._last_counted = (day, level), before, counts
+        if level < 2 or not again or heard.clean:
             self.light_tries = 0
-        if entry.level == 2 and counts and not clean:
+        if level == 2 and counts and not heard.clean:
             self.light_tries += 1
 
-    def _is_first_soreness(self, entry: Entry) -> bool:
+    def _is_first_week(self, on: date) -> bool:
         """Soreness of the first week never counts as a try."""
-        first = self.first_on is None or (entry.on - self.first_on).days < FIRST_WEEK
-        return first and is_sore(entry.checkin, self._usual)
+        return self.first_on is None or (on - self.first_on).days < FIRST_WEEK
 
-    def _take_soreness(self, on: date, said: CheckIn) -> None:
-        if said.place is Place.ELSEWHERE or (said.pain is None and not said.sore):
-            return
-        pain = said.pain if said.pain is not None else 1
-        if pain <= self._usual and not said.sore:
+    def _take_soreness(self, on: date, felt: int, *, well: bool) -> None:
+        if well:
             self._soreness = None
         elif self._soreness is None:
-            self._soreness = Soreness(on, pain, pain)
+            self._soreness = Soreness(on, felt, felt)
         else:
-            self._soreness.now = pain
+            self._soreness.now = felt
             if (on - self._soreness.since).days < EARLY:
-                self._soreness.worst = max(self._soreness.worst, pain)
-
-    def _take_what_was_voted(self, entry: Entry) -> None:
-        """What the rules said when this row was made is said already."""
-        if self._soreness is not None:
-            self._soreness.rested = self._soreness.rested or "sore-too-long" in entry.voted
-            self._soreness.noted = self._soreness.noted or "sore-noted" in entry.voted
-        if "week-on-week" in entry.voted:
-            self._week_fired = entry.on
+                self._soreness.worst = max(self._soreness.worst, felt)
 
     @property
     def had_nerve_signs(self) -> bool:
@@ -241,10 +239,10 @@ class Past:
 
     def lingering(self) -> Lingering:
         """Whether the pain or soreness of the last answer is there too long."""
-        last = self.last
-        if self._soreness is None or last is None or (last.checkin.pain is None and not last.checkin.sore):
-            return Lingering.NO
-        return self._soreness.lingering(last.on)
+        if self._soreness is None or self.last is None:
+            return NOT_LINGERING
+        said = self.last.checkin
+        return NOT_LINGERING if said.pain is None and not said.sore else self._soreness.lingering(self.last.on)
 
     def weeks(self, today: date) -> tuple[float, float] | None:
         """The mean pain of last week and this week.
@@ -265,12 +263,7 @@ class Past:
 
     def over_usual_tightness(self) -> float:
         """How far the last answer's tightness is above the median of those before it; 0 with fewer than five."""
-        last = self.last
-        if last is None or last.kind is not RowKind.SESSION or last.checkin.tightness is None or "tight" in last.voted:
-            return 0
-        before = list(self._tights)
-        before.remove(last.checkin.tightness)
-        return last.checkin.tightness - median(before) if len(before) >= TIGHT_ANSWERS else 0
+        return self._over_tightness
 
     def gap(self, today: date) -> int:
         """Dates since the last done session or the start (yesterday is 0), less rest and measure dates."""
@@ -285,20 +278,16 @@ class Past:
         return min((day for on, day in self.held if on >= first), default=None)
 
 
-def was_done(entry: Entry) -> bool:
-    """Whether a session of this row was done, at least in part."""
-    return entry.kind is RowKind.SESSION and entry.checkin.completion in (Completion.DONE, Completion.PART)
-
-
-def is_clean(said: CheckIn, settings: Settings, usual: int) -> bool:
-    """Done with no more pain than counts as clean."""
-    return counts_as_done(said) and said.pain is not None and counted_pain(said, usual) <= settings.clean
+def _median(found: Sequence[int]) -> float:
+    """The middle of numbers that are in order."""
+    half = len(found) // 2
+    return found[half] if len(found) % 2 else (found[half - 1] + found[half]) / 2
 
 
 def _remember(found: list[tuple[date, int]], on: date, day: int) -> int:
     """Adds a day and forgets what is older than two weeks; returns how many were forgotten."""
     found.append((on, day))
-    old, first = 0, on - timedelta(days=REMEMBERED)
+    old, first = 0, on - REMEMBERED
     while found[old][0] <= first:
         old += 1
     if old:

@@ -6,8 +6,9 @@ from collections.abc import Iterable
 from datetime import date
 
 from plans.checkin import FlagState, Morning
-from plans.ledger import Entry, Question
-from plans.past import Past, was_done
+from plans.heard import Heard
+from plans.ledger import Entry, Question, RowKind
+from plans.past import Past
 from plans.rules import Settings
 
 
@@ -21,22 +22,22 @@ def question_of(past: Past, *, asked_on: date | None) -> Question | None:
 
     An unsure flag comes first, then what is missing of a report (asked on one morning only), then "how is it now?".
     """
-    source = past.source
-    if source is None:
+    source, heard = past.source, past.heard
+    if source is None or not heard.opens:
         return None
-    if source.checkin.flag_state is FlagState.UNSURE:
+    if heard.said.flag_state is FlagState.UNSURE:
         return Question.FLAG
-    if _is_unfinished(source) and all(on == asked_on for on in past.asked_on):
+    if _is_unfinished(source, heard) and all(on == asked_on for on in past.asked_on):
         return Question.PAIN
-    if not past.hurts:
+    if not heard.hurts:
         return None
     settled = any(said is Morning.SETTLED or on == asked_on for on, said in past.mornings)
     return None if settled else Question.MORNING
 
 
-def _is_unfinished(entry: Entry) -> bool:
+def _is_unfinished(entry: Entry, heard: Heard) -> bool:
     """Done without a pain number, or "something odd" without its kind or number."""
-    said = entry.checkin
+    said = heard.said
     if said.odd and (said.kind is None or said.pain is None):
         return True
-    return was_done(entry) and said.pain is None
+    return heard.done and entry.kind is RowKind.SESSION and said.pain is None

@@ -3,24 +3,27 @@
 from __future__ import annotations
 
 import random
-from collections import Counter
+from collections import Counter, defaultdict
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date, timedelta
+from functools import cache, partial
 from statistics import median
 
 from plans import dose
-from plans.checkin import CheckIn, Completion, Morning, Place
+from plans.checkin import CheckIn, Morning, Place
 from plans.course import Decision, Overruling, Position, let_go, soften_today, step
 from plans.easing import eased, hold_floor
+from plans.heard import AT_LEAST_PART
 from plans.ledger import Entry, Question, RowKind
 from plans.pace import Pace, pace_of
 from plans.past import Past
 from plans.programme import Programme
 from plans.rules import Settings, Tell, Verdict
-from plans.simulated import Body, Nature
+from plans.simulated import Asked, Body, Nature
+from plans.track import track_of
 
-START = date(2026, 1, 5)
+START, A_DAY = date(2026, 1, 5), timedelta(days=1)
 """A Monday; the simulated calendar begins here."""
 PATIENCE = 4
 """A client who needs more than so many times the programme's dates counts as unfinished."""
@@ -44,7 +47,6 @@ class Journey:
     prescribed: float = 0
     delivered: float = 0
     """Seconds of work handed out as the programme wrote them, and done."""
-    verdicts: Counter[str] = field(default_factory=Counter)
     alerts: int = 0
     listed: int = 0
     waited: int = 0
@@ -52,28 +54,28 @@ class Journey:
     """Sessions handed out on a morning that was said to be worse."""
     on_sorer: int = 0
     """Sessions handed out on a morning that was worse, whatever was said of it."""
-    followed: Counter[tuple[int, str]] = field(default_factory=Counter)
+    followed: defaultdict[tuple[int, Verdict], int] = field(default_factory=partial(defaultdict, int))
     """For each day and verdict how often it followed."""
-    given: Counter[int] = field(default_factory=Counter)
+    given: defaultdict[int, int] = field(default_factory=partial(defaultdict, int))
     """For each day how often its session was handed out."""
-    pained: Counter[int] = field(default_factory=Counter)
+    pained: defaultdict[int, int] = field(default_factory=partial(defaultdict, int))
     """For each day how often it hurt by 3 and more."""
 
 
 class Stage:
-    """A programme prepared for many clients: the seconds of work of each day at each level."""
+    """A programme prepared for many clients: its track, and what each day asks at each level."""
 
     def __init__(self, programme: Programme) -> None:
         self.programme = programme
         catalogue, floor = programme.catalogue(), hold_floor(programme.ages)
-        self.parts = {
-            (day.number, level): tuple(dose.work_seconds(eased(day, level, catalogue, hold_floor=floor)).items())
+        self.asked = {
+            (day.number, level): Asked.of(dose.work_seconds(eased(day, level, catalogue, hold_floor=floor)))
             for day in programme.days
             for level in (0, 1, 2)
         }
-        self.work = {key: float(sum(seconds for _movement, seconds in parts)) for key, parts in self.parts.items()}
-        self.first = next((self.work[day.number, 0] for day in programme.days if day.kind == "session"), 1.0)
+        self.first = next((self.asked[day.number, 0].work for day in programme.days if day.kind == "session"), 1.0)
         self.pace = pace_of(programme, START)
+        self.track = track_of(programme, self.pace)
         asked = programme.settings
         self.settings = Settings(clean=asked.pain_clean, acceptable=asked.pain_acceptable, severe=asked.pain_severe)
 
@@ -82,15 +84,22 @@ def journey(stage: Stage, nature: Nature, rng: random.Random, *, watch: Watch | 
     """One client's way from the first date to the end, or to the end of patience."""
     walk = _Walk(stage, nature, rng, watch)
     limit = PATIENCE * _dates(stage.pace, len(stage.programme.days))
+    today = START
     for number in range(limit):
-        if walk.lives(number):
+        if walk.lives(number, today):
             break
+        today += A_DAY
     return walk.story
 
 
 def _dates(pace: Pace, days: int) -> int:
     """How many dates a programme takes at least."""
     return days if pace.weekdays is None else -(-days * 7 // len(pace.weekdays))
+
+
+SESSION, WAITING, MEASURE = RowKind.SESSION, RowKind.WAITING, RowKind.MEASURE
+MORNING, WORSE = Question.MORNING, Morning.WORSE
+NOTHING, GO_ON = CheckIn(), Overruling(None)
 
 
 class _Walk:
@@ -110,9 +119,8 @@ class _Walk:
         """Dates until the coach lets a waiting client go on."""
         self.story = Journey(nature.name)
 
-    def lives(self, number: int) -> bool:
-        """One date; true when the programme is through."""
-        today = START + timedelta(days=number)
+    def lives(self, number: int, today: date) -> bool:
+        """One date, counted from the start; true when the programme is through."""
         self.body.sleeps()
         if self.waiting > 0:
             return self._waits(today)
@@ -121,33 +129,32 @@ class _Walk:
         if kind is None:
             self.story.finished = number
             return True
-        report = self.body.reports_first() if decision.kind is RowKind.SESSION else None
+        report = self.body.reports_first() if kind is SESSION else None
         if report is not None:
             decision = self._softened(decision, report)
             kind = decision.kind or kind
         self._counts(decision)
-        if decision.kind is RowKind.WAITING:
-            self.waiting = self.rng.randint(*LET_GO_AFTER)
         self.position = decision.position
-        sorer = self.body.is_sorer
-        said = self._trains(decision, number) if decision.kind is RowKind.SESSION else CheckIn()
+        said = NOTHING
+        if kind is SESSION:
+            self.story.on_worse += morning is WORSE
+            self.story.on_sorer += self.body.is_sorer
+            said = self._trains(decision, number)
+        elif kind is WAITING:
+            self.waiting = self.rng.randint(*LET_GO_AFTER)
         if report is not None:
             said = _with_report(said, report)
-        if decision.kind is RowKind.SESSION:
-            self.story.on_worse += morning is Morning.WORSE
-            self.story.on_sorer += sorer
-        voted = frozenset([vote.rule for vote in decision.votes])
         self.past.take(
             Entry(
                 today,
                 kind,
                 decision.day,
                 decision.position.level,
-                prescribed=decision.prescribed,
+                decision.prescribed,
                 checkin=said,
                 morning=morning,
-                recorded=decision.kind is RowKind.MEASURE,
-                voted=voted,
+                recorded=kind is MEASURE,
+                voted=frozenset([vote.rule for vote in decision.votes]),
             )
         )
         return False
@@ -155,7 +162,7 @@ class _Walk:
     def _waits(self, today: date) -> bool:
         self.story.dates += 1
         self.story.waited += 1
-        self.past.take(Entry(today, RowKind.WAITING))
+        self.past.take(Entry(today, WAITING))
         self.waiting -= 1
         if self.waiting == 0:
             self.position = let_go(self.position)
@@ -164,9 +171,9 @@ class _Walk:
     def _decides(self, today: date) -> tuple[Decision, Morning | None]:
         """The row of a date, with the client's answer when there is a question."""
         last = self.past.last
-        word = Overruling(None) if last is not None and last.kind is RowKind.WAITING else None
+        word = GO_ON if last is not None and last.kind is WAITING else None
         decision = self._steps(today, word)
-        if decision.question is not Question.MORNING:
+        if decision.question is not MORNING:
             return decision, None
         morning = self.body.says_this_morning()
         if morning is None:
@@ -185,17 +192,7 @@ class _Walk:
         return softer._replace(day=decision.day, votes=votes, heavier=decision.heavier)
 
     def _steps(self, today: date, word: Overruling | None) -> Decision:
-        stage = self.stage
-        decision = step(
-            stage.programme,
-            self.position,
-            self.past,
-            today,
-            settings=stage.settings,
-            usual=self.usual,
-            pace=stage.pace,
-            overruling=word,
-        )
+        decision = step(self.stage.track, self.position, self.past, today, overruling=word)
         if self.watch is not None:
             self.watch(self.position, self.past, decision, today)
         return decision
@@ -204,8 +201,7 @@ class _Walk:
         story = self.story
         story.dates += 1
         if decision.verdict is not None:
-            story.verdicts[decision.verdict.word] += 1
-            story.followed[self.position.day, decision.verdict.word] += 1
+            story.followed[self.position.day, decision.verdict] += 1
         told = [vote.tell for vote in decision.votes if vote.tell is not None]
         if told:
             story.alerts += Tell.NOW in told
@@ -213,13 +209,14 @@ class _Walk:
 
     def _trains(self, decision: Decision, number: int) -> CheckIn:
         story, day = self.story, decision.day or 0
-        said = self.body.trains(self.stage.parts[day, decision.position.level], number)
+        asked = self.stage.asked[day, decision.position.level]
+        said = self.body.trains(asked, number)
         story.due += 1
         story.given[day] += 1
-        story.prescribed += self.stage.work[day, 0]
-        if said.completion in (Completion.DONE, Completion.PART):
+        story.prescribed += self.stage.asked[day, 0].work
+        if said.completion in AT_LEAST_PART:
             story.done += 1
-            story.delivered += self.stage.work[day, decision.position.level]
+            story.delivered += asked.work
         if said.pain is not None and said.pain >= 3:
             story.pained[day] += 1
         return said
@@ -236,12 +233,13 @@ def unadapted(stage: Stage, nature: Nature, rng: random.Random) -> Journey:
         body.sleeps()
         if day.session is not None:
             story.on_sorer += body.is_sorer
-            said = body.trains(stage.parts[day.number, 0], number)
+            asked = stage.asked[day.number, 0]
+            said = body.trains(asked, number)
             story.due += 1
-            story.prescribed += stage.work[day.number, 0]
-            if said.completion in (Completion.DONE, Completion.PART):
+            story.prescribed += asked.work
+            if said.completion in AT_LEAST_PART:
                 story.done += 1
-                story.delivered += stage.work[day.number, 0]
+                story.delivered += asked.work
             if said.pain is not None and said.pain >= 3:
                 story.pained[day.number] += 1
         number += 1
@@ -329,11 +327,14 @@ def outcome(programme: Programme, stories: Sequence[Journey]) -> Outcome:
     open_ = [story for story in stories if story.finished is None]
     dates, due = _sum(stories, "dates"), _sum(stories, "due")
     done = _sum(stories, "done") / due if due else 0.0
-    verdicts: Counter[str] = Counter()
+    followed: Counter[tuple[int, Verdict]] = Counter()
     for story in stories:
-        verdicts.update(story.verdicts)
-    judged = sum(verdicts.values())
-    days = _days(programme, stories)
+        followed.update(story.followed)
+    verdicts: Counter[Verdict] = Counter()
+    for (_day, verdict), times in followed.items():
+        verdicts[verdict] += times
+    judged = verdicts.total()
+    days = _days(programme, stories, followed)
     return Outcome(
         clients=len(stories),
         median=median(finished) if finished else None,
@@ -343,7 +344,7 @@ def outcome(programme: Programme, stories: Sequence[Journey]) -> Outcome:
         untold=sum(1 for story in open_ if not story.alerts and not story.listed),
         done=done,
         delivered=_sum(stories, "delivered") / max(1.0, _sum(stories, "prescribed")),
-        verdicts={verdict.word: verdicts[verdict.word] / judged if judged else 0.0 for verdict in Verdict},
+        verdicts={verdict.word: verdicts[verdict] / judged if judged else 0.0 for verdict in Verdict},
         waited=_sum(stories, "waited") / dates,
         alerts=MANY * _sum(stories, "alerts") / dates,
         listed=MANY * _sum(stories, "listed") / dates,
@@ -360,12 +361,12 @@ def _sum(stories: Sequence[Journey], name: str) -> float:
     return float(sum(getattr(story, name) for story in stories))
 
 
-def _days(programme: Programme, stories: Sequence[Journey]) -> tuple[DayFared, ...]:
-    followed: Counter[tuple[int, str]] = Counter()
+def _days(
+    programme: Programme, stories: Sequence[Journey], followed: Counter[tuple[int, Verdict]]
+) -> tuple[DayFared, ...]:
     pained: Counter[int] = Counter()
     given: Counter[int] = Counter()
     for story in stories:
-        followed.update(story.followed)
         pained.update(story.pained)
         given.update(story.given)
     count = len(stories)
@@ -374,7 +375,7 @@ def _days(programme: Programme, stories: Sequence[Journey]) -> tuple[DayFared, .
             day.number,
             day.title,
             given[day.number] / count,
-            {verdict.word: followed[day.number, verdict.word] / count for verdict in Verdict},
+            {verdict.word: followed[day.number, verdict] / count for verdict in Verdict},
             pained[day.number] / count,
         )
         for day in programme.days
@@ -389,6 +390,7 @@ def _trouble(days: Sequence[DayFared]) -> tuple[DayFared, ...]:
     return tuple(one for one in worst if one.held_up + one.pained > 1.25 * usual)
 
 
+@cache
 def _with_report(said: CheckIn, report: CheckIn) -> CheckIn:
     """A session's answer with what was said before it: the pain is the worst since the last session."""
     pain = max(said.pain or 0, report.pain or 0)

@@ -10,8 +10,17 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from enum import IntEnum, StrEnum
+from operator import attrgetter
 
 from plans.checkin import CheckIn, Completion, FlagState, Kind, Morning, Place, Why
+
+DONE, PART = Completion.DONE, Completion.PART
+DULL, SHARP, NERVE, POP = (Kind.DULL_BOTH, Kind.DULL_ONE), Kind.SHARP, Kind.NERVE, Kind.POP
+ELSEWHERE = Place.ELSEWHERE
+TIME, TOO_HARD = Why.TIME, Why.TOO_HARD
+UNSURE, CONFIRMED, DENIED = FlagState.UNSURE, FlagState.CONFIRMED, FlagState.DENIED
+SETTLED, SAME, WORSE = Morning.SETTLED, Morning.SAME, Morning.WORSE
+"""Bound once: before Python 3.12, reading a member off its class takes longer than the rest of a rule."""
 
 RULE_SET = "2"
 """Version of the rule set, kept with every decision."""
@@ -118,7 +127,7 @@ Rule = Callable[[Evidence], Vote | None]
 
 def is_usual(said: CheckIn, usual: int) -> bool:
     """Whether a pain is no more than a point above what the area always feels like."""
-    return bool(usual) and said.pain is not None and said.pain <= usual + 1 and said.place is not Place.ELSEWHERE
+    return bool(usual) and said.pain is not None and said.pain <= usual + 1 and said.place is not ELSEWHERE
 
 
 def counted_pain(said: CheckIn, usual: int) -> int:
@@ -132,15 +141,14 @@ def is_sore(said: CheckIn, usual: int = 0) -> bool:
     """Soreness: dull and spread with pain up to 2, or soreness words without a pain number above that."""
     if is_usual(said, usual):
         return False
-    dull = said.kind in (Kind.DULL_BOTH, Kind.DULL_ONE)
-    return (said.sore or dull) and (said.pain or 0) <= 2
+    return (said.sore or said.kind in DULL) and (said.pain or 0) <= 2
 
 
 def hurts_on(said: CheckIn, usual: int = 0) -> bool:
     """Whether the next morning first asks "how is it now?": after pain of 3 and more here, soreness, or nerve signs."""
-    if said.kind is Kind.NERVE:
+    if said.kind is NERVE:
         return True
-    if said.place is Place.ELSEWHERE:
+    if said.place is ELSEWHERE:
         return (said.pain or 0) >= 6
     if is_usual(said, usual):
         return False
@@ -149,26 +157,26 @@ def hurts_on(said: CheckIn, usual: int = 0) -> bool:
 
 def counts_as_done(said: CheckIn) -> bool:
     """Done, or half and more of it when only time cut it short."""
-    half_for_time = said.completion is Completion.PART and said.why is Why.TIME and said.half is True
-    return said.completion is Completion.DONE or half_for_time
+    half_for_time = said.completion is PART and said.why is TIME and said.half is True
+    return said.completion is DONE or half_for_time
 
 
 def _votes_on_pain(said: CheckIn) -> bool:
     """Pain elsewhere below 6 without a flag votes nothing."""
-    return not (said.place is Place.ELSEWHERE and (said.pain or 0) < 6)
+    return not (said.place is ELSEWHERE and (said.pain or 0) < 6)
 
 
 def red_flag(seen: Evidence) -> Vote | None:
     """A confirmed red flag, at any pain."""
     said = seen.checkin
-    if said.flag is None or said.flag_state is not FlagState.CONFIRMED:
+    if said.flag is None or said.flag_state is not CONFIRMED:
         return None
     return Vote("red-flag", Verdict.REFER, Tell.NOW, {"flag": str(said.flag)})
 
 
 def unsure_flag(seen: Evidence) -> Vote | None:
     """Words that may be a red flag: nothing is handed out until the client has said yes or no."""
-    if seen.checkin.flag is None or seen.checkin.flag_state is not FlagState.UNSURE:
+    if seen.checkin.flag is None or seen.checkin.flag_state is not UNSURE:
         return None
     return Vote("unsure-flag", Verdict.REFER, Tell.NOW, {"flag": str(seen.checkin.flag)})
 
@@ -176,20 +184,20 @@ def unsure_flag(seen: Evidence) -> Vote | None:
 def nerve_signs(seen: Evidence) -> Vote | None:
     """Tingling, numb, shooting: gone on coming out of it, for the first time and mild, eases; all else refers."""
     said = seen.checkin
-    asked_back = said.flag is not None and said.flag_state is FlagState.UNSURE
-    if said.kind is not Kind.NERVE or asked_back:
+    asked_back = said.flag is not None and said.flag_state is UNSURE
+    if said.kind is not NERVE or asked_back:
         return None
-    gone = said.flag_state is FlagState.DENIED and not seen.nerve_before and said.pain is not None and said.pain <= 2
+    gone = said.flag_state is DENIED and not seen.nerve_before and said.pain is not None and said.pain <= 2
     if gone:
         return Vote("nerve-signs", Verdict.EASE, Tell.LIST, {"gone": True})
-    return Vote("nerve-signs", Verdict.REFER, Tell.NOW, {"gone": said.flag_state is FlagState.DENIED})
+    return Vote("nerve-signs", Verdict.REFER, Tell.NOW, {"gone": said.flag_state is DENIED})
 
 
 def strain_like(seen: Evidence) -> Vote | None:
     """Sharp or sudden pain of 3 and more; a pop, bruise, swelling or no weight on it at any pain."""
     said = seen.checkin
-    sharp = said.kind is Kind.SHARP and (said.pain or 0) >= 3
-    if not sharp and said.kind is not Kind.POP:
+    sharp = said.kind is SHARP and (said.pain or 0) >= 3
+    if not sharp and said.kind is not POP:
         return None
     return Vote("strain-like", Verdict.REFER, Tell.NOW, {"kind": str(said.kind), "pain": said.pain or 0})
 
@@ -212,17 +220,17 @@ def excessive(seen: Evidence) -> Vote | None:
 
 def morning_after(seen: Evidence) -> Vote | None:
     """How it is the next morning: worse, the same, or settled."""
-    if seen.morning is Morning.WORSE and seen.morning_before is Morning.WORSE:
+    if seen.morning is WORSE and seen.morning_before is WORSE:
         return Vote("morning-after", Verdict.REFER, Tell.NOW, {"morning": "worse-twice"})
-    if seen.morning is Morning.WORSE:
+    if seen.morning is WORSE:
         return Vote("morning-after", Verdict.REST, Tell.NOW, {"morning": "worse"})
-    if seen.morning is Morning.SAME and not seen.judged_before and not is_usual(seen.checkin, seen.usual):
+    if seen.morning is SAME and not seen.judged_before and not is_usual(seen.checkin, seen.usual):
         return Vote("morning-after", Verdict.EASE, None, {"morning": "same"})
     return None
 
 
 def _lifted(seen: Evidence) -> bool:
-    return seen.morning is Morning.SETTLED and not seen.next_is_heavier
+    return seen.morning is SETTLED and not seen.next_is_heavier
 
 
 def acceptable(seen: Evidence) -> Vote | None:
@@ -233,7 +241,7 @@ def acceptable(seen: Evidence) -> Vote | None:
     if not seen.settings.clean < counted_pain(said, seen.usual) <= seen.settings.acceptable:
         return None
     facts: dict[str, int | str | bool] = {"pain": said.pain, "heavier": seen.next_is_heavier}
-    if said.completion is Completion.PART and said.why is Why.TOO_HARD:
+    if said.completion is PART and said.why is TOO_HARD:
         return Vote("acceptable", Verdict.EASE, None, facts)
     return None if _lifted(seen) else Vote("acceptable", Verdict.REPEAT, None, facts)
 
@@ -243,9 +251,9 @@ def sore(seen: Evidence) -> Vote | None:
     said = seen.checkin
     if not _votes_on_pain(said):
         return None
-    if said.kind is Kind.SHARP and said.pain in (1, 2):
+    if said.kind is SHARP and said.pain in (1, 2):
         return Vote("sore", Verdict.REPEAT, None, {"pain": said.pain, "kind": "sharp"})
-    if is_sore(said, seen.usual) and seen.next_is_heavier and seen.morning is not Morning.SETTLED:
+    if is_sore(said, seen.usual) and seen.next_is_heavier and seen.morning is not SETTLED:
         return Vote("sore", Verdict.REPEAT, None, {"kind": "dull", "heavier": True})
     return None
 
@@ -281,7 +289,7 @@ def tight(seen: Evidence) -> Vote | None:
 
 def too_hard(seen: Evidence) -> Vote | None:
     """Only part was done because it was too hard."""
-    if seen.checkin.completion is Completion.PART and seen.checkin.why is Why.TOO_HARD:
+    if seen.checkin.completion is PART and seen.checkin.why is TOO_HARD:
         return Vote("too-hard", Verdict.EASE)
     return None
 
@@ -289,21 +297,21 @@ def too_hard(seen: Evidence) -> Vote | None:
 def cut_short(seen: Evidence) -> Vote | None:
     """Less than half was done for want of time."""
     said = seen.checkin
-    if said.completion is Completion.PART and said.why is Why.TIME and said.half is not True:
+    if said.completion is PART and said.why is TIME and said.half is not True:
         return Vote("cut-short", Verdict.REPEAT)
     return None
 
 
 def unanswered(seen: Evidence) -> Vote | None:
     """Done, but no pain number came, not even in the morning."""
-    if seen.checkin.completion in (Completion.DONE, Completion.PART) and seen.checkin.pain is None:
+    if seen.checkin.completion in (DONE, PART) and seen.checkin.pain is None:
         return Vote("unanswered", Verdict.REPEAT)
     return None
 
 
 def not_done(seen: Evidence) -> Vote | None:
     """The session was left out, or nothing was heard of it."""
-    if seen.on_rest or seen.checkin.completion in (Completion.DONE, Completion.PART):
+    if seen.on_rest or seen.checkin.completion in (DONE, PART):
         return None
     return Vote("not-done", Verdict.REPEAT, None, {"answered": seen.checkin.completion is not None})
 
@@ -368,5 +376,4 @@ def most_cautious(given: tuple[Vote, ...]) -> Verdict:
 
 def deciding(given: tuple[Vote, ...]) -> Vote | None:
     """The vote whose reason is shown: the first of the most cautious ones."""
-    verdict = most_cautious(given)
-    return next((vote for vote in given if vote.verdict is verdict), None)
+    return max((vote for vote in given if vote.verdict is not None), key=attrgetter("verdict"), default=None)

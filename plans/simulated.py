@@ -10,6 +10,7 @@ The kinds of clients and all other numbers are this program's own.
 from __future__ import annotations
 
 import random
+from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache
 
@@ -76,9 +77,22 @@ def natures(count: int, rng: random.Random) -> list[Nature]:
     return found
 
 
-Parts = tuple[tuple[str, int], ...]
-"""The movements of a session by key, with their seconds of work."""
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """What a session asks: seconds of work for each of its movements by key, and of all together."""
+
+    parts: tuple[tuple[str, int], ...]
+    movements: frozenset[str]
+    work: float
+
+    @classmethod
+    def of(cls, work: Mapping[str, int]) -> Asked:
+        """The same from seconds by key."""
+        return cls(tuple(work.items()), frozenset(work), float(sum(work.values())))
+
+
 _SILENT, _LEFT_OUT = CheckIn(), CheckIn(Completion.NONE, why=Why.TIME)
+_SHARP, _DULL = Kind.SHARP, Kind.DULL_BOTH
 
 
 @cache
@@ -94,10 +108,31 @@ def _said(short: bool, half: bool, pain: int | None, kind: Kind | None, tightnes
     )
 
 
+@cache
+def _reported(pain: int) -> CheckIn:
+    return CheckIn(pain=pain, kind=Kind.DULL_BOTH, place=Place.HERE, odd=True)
+
+
+def _on_the_scale(felt: float) -> int:
+    return min(10, round(felt)) if felt > 0 else 0
+
+
 class Body:
     """One simulated client: what a day does to them, and what they say of it. Loads are seconds of work."""
 
-    __slots__ = ("_before", "_margin", "_pending", "_tender", "_times", "habit", "nature", "rng", "sharp_until", "sore")
+    __slots__ = (
+        "_before",
+        "_known",
+        "_margin",
+        "_pending",
+        "_tender",
+        "_times",
+        "habit",
+        "nature",
+        "rng",
+        "sharp_until",
+        "sore",
+    )
 
     def __init__(self, nature: Nature, rng: random.Random, habit: float) -> None:
         self.nature = nature
@@ -112,6 +147,7 @@ class Body:
         self._tender = nature.tender / spread
         self._before = self._pending = 0.0
         self._times: dict[str, int] = {}
+        self._known: set[str] = set()
 
     def sleeps(self) -> None:
         """A night: the delayed part of the soreness comes, the rest fades, and habit with it when nothing is done."""
@@ -125,30 +161,36 @@ class Body:
         """Whether this morning is worse than last evening, whatever is said of it."""
         return self.sore > self._before + WORSE_BY
 
-    def trains(self, parts: Parts, date: int) -> CheckIn:
-        """A session that was handed out, as movements and their seconds: done or not, and what is said of it."""
+    def trains(self, session: Asked, date: int) -> CheckIn:
+        """A session that was handed out: done or not, and what is said of it."""
         draw, nature = self.rng.random, self.nature
         if draw() < nature.misses:
             return _LEFT_OUT if draw() < 0.5 else _SILENT
         short = draw() < nature.cuts_short
         half = short and draw() < 0.6
-        done = self._asked(parts) * nature.adds * (0.3 if short and not half else 0.6 if short else 1.0)
+        done = self._load(session) * nature.adds * (0.3 if short and not half else 0.6 if short else 1.0)
         hurt = self._is_hurt(done, date)
         pain: int | None = self._pain(hurt)
-        kind = Kind.SHARP if hurt else (Kind.DULL_BOTH if self.sore >= 1 and draw() < 0.7 else None)
+        kind = _SHARP if hurt else (_DULL if self.sore >= 1 and draw() < 0.7 else None)
         if draw() > nature.answers and draw() < 0.35:
             pain, kind = None, None
-        tightness = min(10, max(0, round(nature.tight + self.sore * 0.5 + self.rng.gauss(0, 1))))
-        return _said(short, half, pain, kind, tightness if draw() < 0.4 else None)
+        tight = nature.tight + self.sore * 0.5 + self.rng.gauss(0, 1)
+        return _said(short, half, pain, kind, _on_the_scale(tight) if draw() < 0.4 else None)
 
-    def _asked(self, parts: Parts) -> float:
-        """What the session asks of this body; what it knows asks less."""
-        asked, times = 0.0, self._times
-        for movement, seconds in parts:
+    def _load(self, session: Asked) -> float:
+        """Seconds that a session is for this body; what it knows asks less."""
+        if session.movements <= self._known:
+            return session.work
+        load, times = 0.0, self._times
+        for movement, seconds in session.parts:
             before = times.get(movement, 0)
-            asked += seconds * UNKNOWN[before] if before < len(UNKNOWN) else seconds
-            times[movement] = before + 1
-        return asked
+            if before == len(UNKNOWN):
+                self._known.add(movement)
+                load += seconds
+            else:
+                times[movement] = before + 1
+                load += seconds * UNKNOWN[before]
+        return load
 
     def _is_hurt(self, done: float, date: int) -> bool:
         """What a load does to the body, and whether something sharp is there."""
@@ -167,14 +209,14 @@ class Body:
         felt = self.nature.usual + self.sore + self.rng.gauss(0, 0.6)
         if hurt:
             felt += self.rng.uniform(2.5, 6)
-        return min(10, max(0, round(felt)))
+        return _on_the_scale(felt)
 
     def reports_first(self) -> CheckIn | None:
         """What is said before a session that was handed out; None when there is nothing worth saying."""
         felt = round(self.nature.usual + self.sore)
         if felt < 3 or felt <= self.nature.usual + 1 or self.rng.random() > SPEAKS_UP:
             return None
-        return CheckIn(pain=min(10, felt), kind=Kind.DULL_BOTH, place=Place.HERE, odd=True)
+        return _reported(min(10, felt))
 
     def says_this_morning(self) -> Morning | None:
         """The answer to "how is it now?"; None when it stays away."""

@@ -9,16 +9,19 @@ _START_OF_FRAME = frozenset(range(0xC0, 0xD0)) - {0xC4, 0xC8, 0xCC}
 
 
 def sides(body: bytes) -> tuple[int, int] | None:
-    """Width and height in pixels, None for anything else than these four."""
+    """Width and height of a picture in pixels, None for anything that is no PNG or JPEG."""
     if body[:8] == _PNG and body[12:16] == b"IHDR" and len(body) >= 24:
         width, height = struct.unpack(">II", body[16:24])
         return int(width), int(height)
+    return _jpeg(body) if body[:2] == b"\xff\xd8" else None
+
+
+def film_sides(body: bytes) -> tuple[int, int] | None:
+    """Width and height of a film in pixels, None for anything that is no GIF or MP4."""
     if body[:6] in (b"GIF87a", b"GIF89a") and len(body) >= 10:
         width, height = struct.unpack("<HH", body[6:10])
         return int(width), int(height)
-    if body[4:8] == b"ftyp":
-        return _mp4(body)
-    return _jpeg(body) if body[:2] == b"\xff\xd8" else None
+    return _mp4(body) if body[4:8] == b"ftyp" else None
 
 
 def _mp4(body: bytes) -> tuple[int, int] | None:

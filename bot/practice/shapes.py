@@ -8,7 +8,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from bot.practice.entities import Entity
-from bot.practice.pictures import sides
+from bot.practice.pictures import film_sides, sides
 from bot.practice.store import File
 
 BOT_USERNAME = "easeward_practice_bot"
@@ -59,7 +59,7 @@ def photo(file: File) -> list[Body]:
 
 def animation(file: File) -> Body:
     """A file as a message's film without sound; how long it is is not looked at."""
-    width, height = sides(file.body) or (0, 0)
+    width, height = film_sides(file.body) or (0, 0)
     return {**document(file), "width": width, "height": height, "duration": 0}
 
 

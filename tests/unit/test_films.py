@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from PIL.GifImagePlugin import GifImageFile
 
 from bot.drawing import NothingToDraw, picture_of
-from bot.practice.pictures import sides
+from bot.practice.pictures import film_sides
 from plans.figures import film
 from plans.figures.body import Body
 from plans.figures.film import END_MS, SIDE, START_MS, STEP_MS, STEPS, NoEncoder, gif, mp4
@@ -95,7 +95,7 @@ def test_an_mp4_plays_as_long_as_its_pictures() -> None:
         frames = [frame.time for frame in file.decode(video=0)]
     assert frames[-1] == pytest.approx((START_MS + END_MS + 2 * STEPS * STEP_MS) / 1000, abs=0.05)
     assert len(body) < 150_000
-    assert sides(body) == (stream.width, stream.height)
+    assert film_sides(body) == (stream.width, stream.height)
 
 
 def test_a_single_pose_is_a_film_of_one_picture() -> None:

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+import random
+
 import pytest
 
-from plans.heavier import is_heavier, movements_of
+from plans.heavier import Heaviness, is_heavier, movements_of
 from plans.programme import Day
 from tests.samples import NEW, REST, TEST, programme, session
+from tests.unit.test_sample_programmes import SAMPLES
 
 EVERYTHING = frozenset({"sway", "reach", "far-reach", "fold"})
 
@@ -107,3 +110,20 @@ def test_a_weight_is_compared_with_the_last_clean_day_that_had_one() -> None:
     assert not is_heavier(fold("4 kg"), [fold("4 kg"), other], EVERYTHING)
     assert not is_heavier(fold("4 kg"), [fold("2 kg"), fold("4 kg")], EVERYTHING)
     assert is_heavier(fold("4 kg"), [other], EVERYTHING)
+
+
+@pytest.mark.parametrize("name", sorted(SAMPLES))
+def test_a_programme_that_is_looked_up_answers_as_its_days_do(name: str) -> None:
+    """Whatever was known and done clean: new movements and what the days say when they are compared themselves."""
+    plan, chance = SAMPLES[name], random.Random(name)
+    sessions = [day.number for day in plan.days if day.kind == "session"]
+    heaviness = Heaviness(plan)
+    for _round in range(400):
+        day = chance.choice(sessions[:-1])
+        known = frozenset(number for number in sessions if number <= day and chance.random() < 0.7)
+        clean = tuple(number for number in sorted(known) if chance.random() < 0.6)[-14:]
+        coming = plan.day(next(number for number in sessions if number > day))
+        compared = [plan.day(number) for number in clean or (day,)]
+        movements = set().union(*(movements_of(plan.day(number)) for number in known | {clean[-1] if clean else day}))
+        expected = is_heavier(coming, compared, movements)
+        assert heaviness.next_is_heavier(day, clean, known) is expected, (day, known, clean)

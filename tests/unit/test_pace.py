@@ -158,5 +158,13 @@ def test_after_waiting_a_client_comes_back_to_the_group_at_the_lightest_level() 
     assert (back.kind, back.day, back.position.level) == (RowKind.SESSION, 4, 2)
 
 
+def test_on_a_date_off_a_group_looks_ahead_to_its_next_day() -> None:
+    group = Pace(MONDAY, (0, 3), together=True)
+    missed = ask(group, Position(1), row(0, 1, CheckIn()), after=1)
+    assert (missed.kind, missed.reason) == (RowKind.OFF, "off")
+    held = [row(0, 1), row(3, 2), row(7, 3, kind=RowKind.REST), row(10, 4)]
+    assert ask(group, Position(4), *held, after=11).heavier, "day 5 has a new movement"
+
+
 def test_a_group_ends_on_its_date() -> None:
     assert ask(GROUP, Position(6), row(5, 6, kind=RowKind.MEASURE), after=6).kind is None

@@ -12,7 +12,7 @@ from bot.rehearsal_picture import picture
 from bot.rehearsing import in_words, rehearse
 from plans.reading import read_programme
 from plans.rehearsal import Journey, Outcome, Stage, client_of, journey, outcome
-from plans.simulated import NATURES, Body, natures
+from plans.simulated import NATURES, Asked, Body, natures
 from tests.properties import check_step
 
 SOURCE = files("plans.library").joinpath("rowing-club.yaml").read_text(encoding="utf-8")
@@ -84,7 +84,7 @@ def test_a_client_whom_nothing_lets_finish_is_told_to_the_coach() -> None:
 def test_soreness_comes_mostly_overnight_and_is_gone_within_a_week() -> None:
     """Cheung et al. 2003, Sports Med 33:145: it peaks at 24-72 h and is gone by day 5-7."""
     body = Body(NATURES[0], random.Random(1), habit=100)
-    body.trains((("new", 2000),), 0)
+    body.trains(Asked.of({"new": 2000}), 0)
     course = [body.sore]
     for _night in range(8):
         body.sleeps()
