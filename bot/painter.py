@@ -13,6 +13,8 @@ from typing import Any, BinaryIO
 
 from pydantic import TypeAdapter
 
+from plans.charts.digest import Digest, digest_svg
+from plans.charts.fortnight import Fortnight, fortnight_svg
 from plans.charts.progress import Progress, progress_svg
 from plans.figures import film
 from plans.figures.card import Card, Shown, card_svg
@@ -32,11 +34,18 @@ def _film(of: Mapping[str, Any], ending: str) -> bytes:
     return film.mp4(seen) if ending == "mp4" else film.gif(seen)
 
 
-def _progress(of: Mapping[str, Any], _ending: str) -> bytes:
-    return png(progress_svg(TypeAdapter(Progress).validate_python(of)))
+def _chart(shape: type[Any], drawn: Callable[[Any], str]) -> Callable[[Mapping[str, Any], str], bytes]:
+    read = TypeAdapter(shape)
+    return lambda of, _ending: png(drawn(read.validate_python(of)))
 
 
-KINDS: Mapping[str, Callable[[Mapping[str, Any], str], bytes]] = {"card": _card, "film": _film, "progress": _progress}
+KINDS: Mapping[str, Callable[[Mapping[str, Any], str], bytes]] = {
+    "card": _card,
+    "film": _film,
+    "progress": _chart(Progress, progress_svg),
+    "fortnight": _chart(Fortnight, fortnight_svg),
+    "digest": _chart(Digest, digest_svg),
+}
 """What can be drawn, by the recipe's `kind`, from what its `of` says."""
 
 

@@ -9,7 +9,7 @@ from datetime import timedelta
 from sqlalchemy import select
 
 from bot import writing
-from bot.flows import showing, telling
+from bot.flows import progress, showing, telling
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words.facts import facts
@@ -237,6 +237,9 @@ async def client_page(desk: Desk, person: Person, coach: Coach, course_id: int) 
     opened = await alerts.open_of(desk.session, course)
     words = desk.words(person)
     version = await desk.session.get_one(ProgrammeVersion, course.version_id)
+    if pairs:
+        two_weeks = progress.fortnight(words, await desk.programme(course), course, pairs, client.label)
+        await desk.say(person, Message(words.say("coach.two_weeks", label=client.label), picture=two_weeks))
     text = words.say(
         "coach.client",
         c=_state(Client(course, client, pairs, len(opened))) | {"title": version.title},

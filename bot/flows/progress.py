@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date, timedelta
+from typing import Any
 
 from pydantic import TypeAdapter
 
@@ -11,12 +12,13 @@ from bot.flows import bodies, day, times
 from bot.flows.desk import Desk
 from bot.flows.measuring import at_another_time, taken
 from bot.words import Words
-from bot.words.charts import progress_words
+from bot.words.charts import fortnight_words, progress_words
 from bot.words.message import Message, Picture
 from db import courses
 from db.schema import Course, LedgerRow, MeasureRow, Person
 from plans.adherence import week_of
 from plans.charts.days import Day, Did, Line
+from plans.charts.fortnight import DATES, Fortnight
 from plans.charts.measured import Measured, Result
 from plans.charts.progress import Progress
 from plans.checkin import CheckIn, Completion
@@ -67,7 +69,23 @@ async def message(desk: Desk, person: Person, course: Course, pairs: Pairs) -> M
         measures=tuple(_measured(words, person, MEASURES[key], rows) for key, rows in tests.items()),
         words=progress_words(words, programme.title, note, _dates(pairs, today)),
     )
-    return Message(text, picture=Picture("progress", TypeAdapter(Progress).dump_python(chart, mode="json")))
+    return Message(text, picture=_picture("progress", Progress, chart))
+
+
+def fortnight(words: Words, programme: Programme, course: Course, pairs: Pairs, label: str) -> Picture:
+    """The last two weeks of a client at a glance, for the coach."""
+    recent = range(max(0, len(pairs) - DATES), len(pairs))
+    note = words.gettext("Day {day} of {all}").format(day=course.day, all=len(programme.days))
+    chart = Fortnight(
+        days=tuple(_day(pairs, number) for number in recent),
+        lines=_lines(words, programme, course),
+        words=fortnight_words(words, label, note),
+    )
+    return _picture("fortnight", Fortnight, chart)
+
+
+def _picture(kind: str, shape: type[Any], chart: Any) -> Picture:
+    return Picture(kind, TypeAdapter(shape).dump_python(chart, mode="json"))
 
 
 def _dates(pairs: Pairs, today: date) -> list[date]:
@@ -81,7 +99,7 @@ def _day(pairs: Pairs, number: int) -> Day:
     said = entry.checkin
     after = pairs[number + 1][0].decision if number + 1 < len(pairs) else None
     verdict = _VERDICTS.get(str((after or {}).get("verdict"))) if said != CheckIn() else None
-    return Day(row.local_date, _did(entry), pain=said.pain, before=said.tightness, verdict=verdict)
+    return Day(row.local_date, _did(entry), pain=said.pain, after=said.tightness, verdict=verdict)
 
 
 def _did(entry: Entry) -> Did | None:

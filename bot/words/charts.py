@@ -7,6 +7,8 @@ from datetime import date
 
 from bot.words import Words
 from plans.charts.days import Did
+from plans.charts.digest import DigestWords
+from plans.charts.fortnight import FortnightWords
 from plans.charts.progress import ProgressWords
 from plans.rules import Verdict
 
@@ -27,14 +29,57 @@ def progress_words(words: Words, title: str, note: str, days: Iterable[date]) ->
         after=_("after"),
         nothing=_("nothing noted yet"),
         no_tests=_("not tested yet"),
-        weekdays=(_("Mo"), _("Tu"), _("We"), _("Th"), _("Fr"), _("Sa"), _("Su")),
+        weekdays=_weekdays(words),
         dates=mondays(words, days),
+    )
+
+
+def fortnight_words(words: Words, title: str, note: str) -> FortnightWords:
+    """Every word on a client's two weeks."""
+    _ = words.gettext
+    return FortnightWords(
+        title=title,
+        note=note,
+        done=_("Sessions"),
+        did=_did(words),
+        pain=_("Pain, 0 to 10"),
+        tightness=_("Tightness, 0 to 10"),
+        followed=_("What followed"),
+        verdicts=_verdicts(words),
+        nothing=_("nothing noted yet"),
+        weekdays=_weekdays(words),
+    )
+
+
+def digest_words(words: Words, title: str, note: str) -> DigestWords:
+    """Every word on a group's week."""
+    _ = words.gettext
+    return DigestWords(
+        title=title,
+        note=note,
+        completion=_("Sessions done"),
+        answers=_("Sessions answered"),
+        sure=_("done for sure"),
+        unsure=_("perhaps: no answer"),
+        answered=_("answered"),
+        answered_unsure=_("perhaps"),
+        followed=_("What followed this week"),
+        verdicts=_verdicts(words),
+        pain=_("Pain, 0 to 10"),
+        middle=_("middle of the answers"),
+        spread=_("half of the answers"),
+        nothing=_("nothing noted"),
     )
 
 
 def mondays(words: Words, days: Iterable[date]) -> dict[date, str]:
     """How each Monday among some dates is written under a chart."""
     return {day: words.short_date(day) for day in days if day.weekday() == 0}
+
+
+def _weekdays(words: Words) -> tuple[str, ...]:
+    _ = words.gettext
+    return (_("Mo"), _("Tu"), _("We"), _("Th"), _("Fr"), _("Sa"), _("Su"))
 
 
 def _did(words: Words) -> Mapping[Did, str]:

@@ -125,9 +125,10 @@ def _pain(paper: Paper, weeks: Weeks, days: Sequence[Day], lines: Sequence[Line]
 
 
 def _tightness(paper: Paper, weeks: Weeks, days: Sequence[Day], words: ProgressWords) -> None:
-    """Before and after of a date over each other, joined."""
+    """Before and after of a date over each other, joined; when nobody is asked before, no words are needed."""
     paper.part(words.tightness)
-    paper.keys((Key(sample("before"), words.before), Key(sample("after"), words.after)))
+    if any(day.before is not None for day in days):
+        paper.keys((Key(sample("before"), words.before), Key(sample("after"), words.after)))
     panel = Panel.on(paper, HIGH, SCORES, said(SCORES, "", words.decimal), weeks.left)
     size = min(1.1, max(0.55, weeks.wide / 7 / 16))
     for day in days:

@@ -1,22 +1,17 @@
-"""A pose as joint angles, and the body that it makes: every joint as a point, every part with its frame.
+"""The body that joint angles make: every joint as a point, every part with its frame.
 
 Lengths are shares of body height. A body stands at the origin facing along x, its left along y, up along z.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field, replace
+from collections.abc import Iterator
+from dataclasses import dataclass
 
-from plans.figures.proportions import (
-    GIVE,
-    HALF_HIPS,
-    HALF_SHOULDERS,
-    HEEL,
-    LENGTHS,
-    MASSES,
-    RANGES,
-)
+from plans.figures.angles import SIDES as SIDES
+from plans.figures.angles import Angles, Fingers, Girdle, Turn
+from plans.figures.angles import ImpossiblePose as ImpossiblePose
+from plans.figures.proportions import COLLAR, HALF_HIPS, HALF_SHOULDERS, HEEL, LENGTHS, MASSES, THICK
 from plans.figures.space import (
     Frame,
     Point,
@@ -28,39 +23,8 @@ from plans.figures.space import (
     then,
     times,
     turned,
+    up_of,
 )
-
-SIDES = ("left", "right")
-
-
-class ImpossiblePose(ValueError):
-    """A pose that no body takes: it names the joint, what was asked, and what is possible."""
-
-
-@dataclass(frozen=True, slots=True)
-class Turn:
-    """What one joint does, in degrees: bent (`flex`), out to the side (`out`, of a spine to the left), turned outward
-    (`turn`, of a spine to the left)."""
-
-    flex: float = 0.0
-    out: float = 0.0
-    turn: float = 0.0
-
-
-@dataclass(frozen=True, slots=True)
-class Angles:
-    """Every joint of a pose. Paired joints are by side; the pelvis is turned in space."""
-
-    pelvis: Turn = Turn()
-    lumbar: Turn = Turn()
-    thorax: Turn = Turn()
-    neck: Turn = Turn()
-    hip: Mapping[str, Turn] = field(default_factory=lambda: dict.fromkeys(SIDES, Turn()))
-    knee: Mapping[str, Turn] = field(default_factory=lambda: dict.fromkeys(SIDES, Turn()))
-    ankle: Mapping[str, Turn] = field(default_factory=lambda: dict.fromkeys(SIDES, Turn()))
-    shoulder: Mapping[str, Turn] = field(default_factory=lambda: dict.fromkeys(SIDES, Turn()))
-    elbow: Mapping[str, Turn] = field(default_factory=lambda: dict.fromkeys(SIDES, Turn()))
-    wrist: Mapping[str, Turn] = field(default_factory=lambda: dict.fromkeys(SIDES, Turn()))
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,6 +34,8 @@ class Part:
     begin: Point
     end: Point
     frame: Frame
+    fan: float = 0.0
+    """Of fingers: degrees between the outer ones."""
 
     def at(self, share: float, *, forward: float = 0.0, left: float = 0.0) -> Point:
         """A point along the part, moved off its middle in its own directions."""
@@ -79,55 +45,37 @@ class Part:
 Body = dict[str, Part]
 """Parts by name; paired ones as "left thigh"."""
 
+KNUCKLES = 1 - (LENGTHS["fingers"] + LENGTHS["tips"]) / LENGTHS["hand"]
+"""How far along a hand its fingers begin."""
+
 SPINE = ("lumbar 1", "lumbar 2", "thorax 1", "thorax 2", "thorax 3")
 
 
-def check(angles: Angles) -> None:
-    """Raises ImpossiblePose for a joint beyond its range."""
-    spine = Turn(*(getattr(angles.lumbar, axis) + getattr(angles.thorax, axis) for axis in ("flex", "out", "turn")))
-    for name, turn in (("spine", spine), ("neck", angles.neck)):
-        _check(name, name, Turn(turn.flex, 0.0, turn.turn))
-        _check_axis(name, name, "side", turn.out)
-    for joint in ("hip", "knee", "ankle", "shoulder", "elbow", "wrist"):
-        for side in SIDES:
-            _check(joint, f"{side} {joint}", getattr(angles, joint)[side])
+CHAINS = (
+    ("pelvis", *SPINE, "neck", "head"),
+    *(("pelvis", f"{side} thigh", f"{side} shank", f"{side} foot") for side in SIDES),
+    *(
+        (SPINE[-1], *(f"{side} {part}" for part in ("upper arm", "forearm", "hand", "fingers", "tips")))
+        for side in SIDES
+    ),
+    *((f"{side} hand", f"{side} thumb") for side in SIDES),
+)
+"""Every part of a body hangs from the one before it."""
 
 
-def _check(joint: str, named: str, turn: Turn) -> None:
-    for axis in ("flex", "out", "turn"):
-        _check_axis(joint, named, axis, getattr(turn, axis))
+def bare(name: str) -> str:
+    """A part's name without its side or number: "left upper arm" is an upper arm."""
+    return name.removeprefix("left ").removeprefix("right ").rstrip(" 123")
 
 
-def _check_axis(joint: str, named: str, axis: str, value: float) -> None:
-    found = RANGES.get((joint, axis))
-    if found is None:
-        if value:
-            raise ImpossiblePose(f"{named}: there is no {axis} in this joint, found {value:g}")
-        return
-    if not found.low - GIVE <= value <= found.high + GIVE:
-        low, high = found.low - GIVE, found.high + GIVE
-        raise ImpossiblePose(f"{named}: {axis} {value:.0f} degrees; it goes from {low:.0f} to {high:.0f}")
+def thick(name: str) -> float:
+    """Half of a part's thickness."""
+    return THICK[bare(name)]
 
 
-def _bent(frame: Frame, turn: Turn) -> Frame:
-    """A frame of the spine bent on: forward, to the left, turned to the left."""
-    bend = then(about_left(turn.flex), about_forward(-turn.out))
-    return then(then(frame, about_up(turn.turn)), bend)
-
-
-def _limb(frame: Frame, turn: Turn, side: str) -> Frame:
-    """The frame of a limb that hangs from another part."""
-    sign = 1.0 if side == "left" else -1.0
-    out = then(about_left(-turn.flex), about_forward(sign * turn.out))
-    return then(then(frame, out), about_up(sign * turn.turn))
-
-
-def _share(turn: Turn, parts: int) -> Turn:
-    return Turn(turn.flex / parts, turn.out / parts, turn.turn / parts)
-
-
-def _on(begin: Point, frame: Frame, along: float) -> Part:
-    return Part(begin, add(begin, turned(frame, (0.0, 0.0, along))), frame)
+def sign_of(side: str) -> float:
+    """1 for the left side, -1 for the right."""
+    return 1.0 if side == "left" else -1.0
 
 
 def body_of(angles: Angles, root: Frame | None = None) -> Body:
@@ -146,67 +94,109 @@ def pelvis_frame(turn: Turn) -> Frame:
     return then(then(about_up(turn.turn), about_left(turn.flex)), about_forward(-turn.out))
 
 
+def _on(begin: Point, frame: Frame, along: float, fan: float = 0.0) -> Part:
+    return Part(begin, add(begin, times(up_of(frame), along)), frame, fan)
+
+
 def _spine(body: Body, angles: Angles) -> None:
     here, frame = body["pelvis"].end, body["pelvis"].frame
-    for name in SPINE:
-        region, count = ("lumbar", 2) if name.startswith("lumbar") else ("thorax", 3)
-        frame = _bent(frame, _share(getattr(angles, region), count))
-        body[name] = _on(here, frame, LENGTHS[region] / count)
-        here = body[name].end
-    neck = _bent(frame, _share(angles.neck, 2))
-    body["neck"] = _on(here, neck, LENGTHS["neck"])
-    body["head"] = _on(body["neck"].end, _bent(neck, _share(angles.neck, 2)), LENGTHS["head"])
+    for region, turn in (("lumbar", angles.lumbar), ("thorax", angles.thorax)):
+        names = [name for name in SPINE if name.startswith(region)]
+        bend = _bend(turn, len(names))
+        for name in names:
+            frame = then(frame, bend)
+            body[name] = _on(here, frame, LENGTHS[region] / len(names))
+            here = body[name].end
+    bend = _bend(angles.neck, 2)
+    body["neck"] = _on(here, then(frame, bend), LENGTHS["neck"])
+    head = then(then(body["neck"].frame, bend), about_left(angles.nod))
+    body["head"] = _on(body["neck"].end, head, LENGTHS["head"])
+
+
+def _bend(turn: Turn, parts: int) -> Frame:
+    """What one of some equal parts of the spine bends: turned to the left, bent forward, then to the left."""
+    bend = then(about_left(turn.flex / parts), about_forward(-turn.out / parts))
+    return then(about_up(turn.turn / parts), bend)
+
+
+def limb_frame(turn: Turn, side: str) -> Frame:
+    """The frame of a limb in that of the part from which it hangs."""
+    sign = sign_of(side)
+    return then(then(about_left(-turn.flex), about_forward(sign * turn.out)), about_up(sign * turn.turn))
 
 
 def _leg(body: Body, angles: Angles, side: str) -> None:
-    sign = 1.0 if side == "left" else -1.0
-    pelvis = body["pelvis"]
-    thigh = _limb(pelvis.frame, angles.hip[side], side)
+    pelvis, sign = body["pelvis"], sign_of(side)
+    thigh = then(pelvis.frame, limb_frame(angles.hip[side], side))
     hip = add(pelvis.begin, turned(pelvis.frame, (0.0, sign * HALF_HIPS, 0.0)))
+    knee, ankle = angles.knee[side], angles.ankle[side]
     body[f"{side} thigh"] = _on(hip, thigh, -LENGTHS["thigh"])
-    shank = then(thigh, about_left(angles.knee[side].flex))
+    shank = then(thigh, about_left(knee.flex))
     body[f"{side} shank"] = _on(body[f"{side} thigh"].end, shank, -LENGTHS["shank"])
-    body[f"{side} foot"] = foot_of(body[f"{side} shank"].end, then(shank, about_left(-angles.ankle[side].flex)))
+    body[f"{side} foot"] = foot_of(body[f"{side} shank"].end, then(shank, end_frame(ankle, side)))
 
 
 def foot_of(ankle: Point, frame: Frame) -> Part:
     """The sole of a foot, from heel to toes, below an ankle."""
-    sole = -LENGTHS["ankle-height"]
+    sole = -LENGTHS["ankle height"]
     heel = add(ankle, turned(frame, (-HEEL, 0.0, sole)))
     return Part(heel, add(ankle, turned(frame, (LENGTHS["foot"] - HEEL, 0.0, sole))), frame)
 
 
 def _arm(body: Body, angles: Angles, side: str) -> None:
-    top = body["thorax 3"]
-    upper = _limb(top.frame, angles.shoulder[side], side)
-    body[f"{side} upper arm"] = _on(shoulder_of(body, side), upper, -LENGTHS["upper-arm"])
+    upper = then(body["thorax 3"].frame, limb_frame(angles.shoulder[side], side))
+    body[f"{side} upper arm"] = _on(shoulder_of(body, side, angles.girdle[side]), upper, -LENGTHS["upper arm"])
     fore = then(upper, about_left(-angles.elbow[side].flex))
     body[f"{side} forearm"] = _on(body[f"{side} upper arm"].end, fore, -LENGTHS["forearm"])
-    hand = then(fore, about_left(-angles.wrist[side].flex))
-    body[f"{side} hand"] = _on(body[f"{side} forearm"].end, hand, -LENGTHS["hand"])
+    put_hand(body, side, then(fore, hand_frame(angles.forearm[side], angles.wrist[side], side)), angles.fingers[side])
 
 
-def shoulder_of(body: Body, side: str) -> Point:
-    """The shoulder joint of a body."""
-    sign = 1.0 if side == "left" else -1.0
-    top = body["thorax 3"]
-    return add(top.end, turned(top.frame, (0.0, sign * HALF_SHOULDERS, -0.012)))
+def shoulder_of(body: Body, side: str, girdle: Girdle) -> Point:
+    """The shoulder joint of a body: the collar bone's outer end."""
+    top, sign = body["thorax 3"], sign_of(side)
+    bone = turned(
+        then(about_up(sign * girdle.back), about_forward(sign * girdle.up)),
+        (0.0, sign * (HALF_SHOULDERS - COLLAR), 0.0),
+    )
+    return add(top.end, turned(top.frame, add((0.0, sign * COLLAR, -0.012), bone)))
+
+
+def hand_frame(turn: float, wrist: Turn, side: str) -> Frame:
+    """The frame of a hand in that of its forearm; its forward is where the palm looks, its outer side the thumb's."""
+    return end_frame(Turn(wrist.flex, wrist.out, turn - 90), side)
+
+
+def end_frame(turn: Turn, side: str) -> Frame:
+    """The frame of a limb's end, a hand or a foot, in that of the limb: turned, tilted, then bent."""
+    sign = sign_of(side)
+    return then(then(about_up(sign * turn.turn), about_forward(sign * turn.out)), about_left(-turn.flex))
+
+
+def put_hand(body: Body, side: str, frame: Frame, fingers: Fingers) -> None:
+    """Puts a hand with its fingers on the end of a forearm."""
+    hand = _on(body[f"{side} forearm"].end, frame, -LENGTHS["hand"])
+    first = then(frame, about_left(-fingers.knuckles))
+    body[f"{side} hand"] = hand
+    roots = _on(hand.at(KNUCKLES), first, -LENGTHS["fingers"], fingers.fan)
+    body[f"{side} fingers"] = roots
+    second = then(first, about_left(-fingers.middle))
+    body[f"{side} tips"] = _on(roots.end, second, -LENGTHS["tips"], fingers.fan)
+    off = then(about_forward(sign_of(side) * fingers.thumb), about_left(-fingers.thumb_in))
+    root = hand.at(0.18, left=sign_of(side) * 0.016)
+    body[f"{side} thumb"] = _on(root, then(frame, off), -LENGTHS["thumb"])
 
 
 def moved(body: Body, by: Point) -> Body:
     """The same body somewhere else."""
-    return {name: replace(part, begin=add(part.begin, by), end=add(part.end, by)) for name, part in body.items()}
+    return {name: Part(add(part.begin, by), add(part.end, by), part.frame, part.fan) for name, part in body.items()}
 
 
 def masses(body: Body) -> Iterator[tuple[Point, float]]:
     """The middle of each part with its share of the body's mass."""
     for name, part in body.items():
-        kind = name.removeprefix("left ").removeprefix("right ").replace(" arm", "-arm")
-        if kind.startswith(("lumbar", "thorax")):
-            kind, count = kind.split()[0], 2 if kind.startswith("lumbar") else 3
-            yield between(part.begin, part.end, 0.5), MASSES[kind] / count
-        elif kind in MASSES:
-            yield between(part.begin, part.end, 0.5), MASSES[kind]
+        kind = bare(name)
+        if kind in MASSES:
+            yield between(part.begin, part.end, 0.5), MASSES[kind] / {"lumbar": 2, "thorax": 3}.get(kind, 1)
 
 
 def centre_of_mass(body: Body) -> Point:

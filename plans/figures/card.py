@@ -12,7 +12,7 @@ from itertools import groupby
 from typing import Any
 
 from plans.figures.drawing import HATCH, STYLE, shapes_svg
-from plans.figures.letters import broken
+from plans.figures.letters import broken, wide
 from plans.figures.library import Frame, bounds, drawn, frames
 from plans.figures.measuring import RULER_STYLE, measuring
 from plans.figures.written import Drawn
@@ -147,7 +147,7 @@ class _Page:
         self._y = self._write(lines, MARGIN, self._y, size, bold=bold, kind=kind)
 
     def row(self, cells: Sequence[Shown | Measurement]) -> None:
-        """Figures on one floor line, and under each its name and dose."""
+        """Figures on one floor line, and under each its name, its dose and where it is felt, the first place at least."""
         figures = [cell.frames() for cell in cells]
         scale = min((_scale(found) for found in figures if found), default=1.0)
         high = max((_high(found) * scale for found in figures if found), default=0.0)
@@ -159,7 +159,8 @@ class _Page:
             y = floor + 8 if found else self._y
             y = self._write(broken(cell.name, ROOM, NAME, most=3), x, y, NAME)
             y = self._write(broken(cell.dose, ROOM, DOSE, bold=True, most=4), x, y, DOSE, bold=True)
-            ends.append(self._write(broken(cell.felt, ROOM, SMALL, most=2), x, y, SMALL, kind="soft"))
+            felt = cell.felt if wide(cell.felt, SMALL) <= ROOM else cell.felt.partition(", ")[0]
+            ends.append(self._write(broken(felt, ROOM, SMALL, most=1), x, y, SMALL, kind="soft"))
         self._y = max(ends) + 22
 
     def _write(

@@ -4,15 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from typing import Protocol
 
 from pydantic import TypeAdapter, ValidationError
 from ruamel.yaml import YAML
 
 from plans.entries import entries
-from plans.figures.body import SIDES, Body, ImpossiblePose, centre_of_mass
-from plans.figures.drawing import Camera, Shape, bounds_of, figure, thing
+from plans.figures.body import Body, ImpossiblePose
+from plans.figures.drawing import Shape, bounds_of, picture
+from plans.figures.ground import check_balance
 from plans.figures.posing import posed
 from plans.figures.written import Drawn
 from plans.movements import Muscle
@@ -79,12 +80,38 @@ class Worked(Protocol):
     def main(self) -> tuple[Muscle, ...]: ...
 
 
+@dataclass(frozen=True, slots=True)
+class _Works:
+    """What a figure needs to know of a movement, as values."""
+
+    sides: bool
+    main: tuple[Muscle, ...]
+
+
 def frames(key: str, how: Drawn, movement: Worked) -> list[Frame]:
     """The poses of a movement as shapes. Raises ImpossiblePose, naming movement and pose."""
+    if how is drawn().get(key):
+        return list(_of_library(key, _Works(movement.sides, movement.main)))
+    return _frames(key, how, movement)
+
+
+@lru_cache(maxsize=256)
+def _of_library(key: str, works: _Works) -> tuple[Frame, ...]:
+    """A movement of the library looks the same each time: a morning draws the same few for many people."""
+    return tuple(_frames(key, drawn()[key], works))
+
+
+def _frames(key: str, how: Drawn, movement: Worked) -> list[Frame]:
     found = bodies(key, how)
+    seen = _seen(found, how, movement)
+    return seen if how.close is None else _seen(found, how, movement, lower=-bounds(seen)[3])
+
+
+def _seen(found: list[Body], how: Drawn, movement: Worked, *, lower: float = 0.0) -> list[Frame]:
+    """The frames of some bodies. What is drawn alone and larger is let down to the floor line in a second round."""
     return [
-        Frame(shapes_of(body, how, movement, working=number == len(found)), pose.say, body)
-        for number, (pose, body) in enumerate(zip(how.poses, found, strict=True), 1)
+        Frame(shapes_of(body, how, movement, working=body is found[-1], lower=lower), pose.say, body)
+        for pose, body in zip(how.poses, found, strict=True)
     ]
 
 
@@ -95,37 +122,17 @@ def bodies(key: str, how: Drawn) -> list[Body]:
         try:
             body = posed(pose, how.props).body
             if how.free:
-                _check_balance(body)
+                check_balance(body)
         except ImpossiblePose as error:
             raise ImpossiblePose(f"{key}, pose {number}: {error}") from None
         found.append(body)
     return found
 
 
-def shapes_of(body: Body, how: Drawn, movement: Worked, *, working: bool) -> tuple[Shape, ...]:
+def shapes_of(body: Body, how: Drawn, movement: Worked, *, working: bool, lower: float = 0.0) -> tuple[Shape, ...]:
     """A body with its things as it is seen, the farthest first; when it is working, the working part is hatched."""
-    camera = Camera.of(how.view)
     lead = how.lead or ("right" if movement.sides else "both")
-    muscles: tuple[Muscle, ...] = movement.main if working else ()
-    things = [shape for prop in how.props for shape in thing(prop, body, camera)]
-    return tuple(sorted([*things, *figure(body, camera, muscles, lead)], key=lambda shape: shape.depth))
-
-
-ON_FEET = 0.04
-"""Of body height: how far the centre of mass may be beyond the feet."""
-
-
-def _check_balance(body: Body) -> None:
-    both = [body[f"{side} foot"] for side in SIDES]
-    feet = [foot for foot in both if min(foot.begin[2], foot.end[2]) < 0.03]
-    if not feet:
-        return
-    ends = [point[0] for foot in feet for point in (foot.begin, foot.end)]
-    at = centre_of_mass(body)[0]
-    if not min(ends) - ON_FEET <= at <= max(ends) + ON_FEET:
-        raise ImpossiblePose(
-            f"falls over: the centre of mass is at {at:.2f}, the feet reach from {min(ends):.2f} to {max(ends):.2f}"
-        )
+    return tuple(picture(body, how, movement.main if working else (), lead, lower=lower))
 
 
 def bounds(found: list[Frame]) -> tuple[float, float, float, float]:

@@ -6,15 +6,8 @@ from collections.abc import Iterator, Sequence
 from itertools import pairwise
 from math import acos, cos, degrees, pi, radians, sin
 
-from plans.figures.body import SIDES, SPINE, Body, Part, moved
+from plans.figures.body import CHAINS, SIDES, Body, Part, moved
 from plans.figures.space import Frame, Point, add, between, dot, inverse, length, sub, then, times, turned, unit
-
-_CHAINS = (
-    ("pelvis", *SPINE, "neck", "head"),
-    *((("pelvis", f"{side} thigh", f"{side} shank", f"{side} foot")) for side in SIDES),
-    *((SPINE[-1], f"{side} upper arm", f"{side} forearm", f"{side} hand") for side in SIDES),
-)
-"""Each part hangs from the one before it."""
 
 STILL = 0.02
 """Of body height: a part whose end moves by less from pose to pose stays where it is (own choice)."""
@@ -30,7 +23,7 @@ def way(first: Body, last: Body, steps: int) -> Iterator[Body]:
 def _between(first: Body, last: Body, share: float) -> Body:
     a, b = first["pelvis"], last["pelvis"]
     body = {"pelvis": _part(between(a.begin, b.begin, share), turn_between(a.frame, b.frame, share), a, b, share)}
-    for chain in _CHAINS:
+    for chain in CHAINS:
         for parent, name in pairwise(chain):
             body[name] = _hung(body[parent], first, last, (parent, name), share)
     return body
@@ -47,7 +40,8 @@ def _hung(parent: Part, first: Body, last: Body, names: tuple[str, str], share: 
 
 def _part(begin: Point, frame: Frame, a: Part, b: Part, share: float) -> Part:
     along = [turned(inverse(part.frame), sub(part.end, part.begin)) for part in (a, b)]
-    return Part(begin, add(begin, turned(frame, between(along[0], along[1], share))), frame)
+    fan = a.fan + (b.fan - a.fan) * share
+    return Part(begin, add(begin, turned(frame, between(along[0], along[1], share))), frame, fan)
 
 
 def _held(body: Body, first: Body, last: Body, share: float) -> Body:

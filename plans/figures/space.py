@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from math import acos, cos, degrees, radians, sin, sqrt
+from math import acos, asin, atan2, cos, degrees, radians, sin, sqrt
 
 Point = tuple[float, float, float]
 Frame = tuple[Point, Point, Point]
@@ -53,13 +53,35 @@ def between(a: Point, b: Point, share: float) -> Point:
 
 def turned(frame: Frame, point: Point) -> Point:
     """A point turned by a frame."""
-    return (dot(frame[0], point), dot(frame[1], point), dot(frame[2], point))
+    (a, b, c), (d, e, f), (g, h, i) = frame
+    x, y, z = point
+    return (a * x + b * y + c * z, d * x + e * y + f * z, g * x + h * y + i * z)
+
+
+def forward_of(frame: Frame) -> Point:
+    """Where a frame's forward points."""
+    return (frame[0][0], frame[1][0], frame[2][0])
+
+
+def left_of(frame: Frame) -> Point:
+    """Where a frame's left points."""
+    return (frame[0][1], frame[1][1], frame[2][1])
+
+
+def up_of(frame: Frame) -> Point:
+    """Where a frame's up points."""
+    return (frame[0][2], frame[1][2], frame[2][2])
 
 
 def then(first: Frame, second: Frame) -> Frame:
     """`second` in the space of `first`."""
-    rows = [[sum(first[i][k] * second[k][j] for k in range(3)) for j in range(3)] for i in range(3)]
-    return (tuple(rows[0]), tuple(rows[1]), tuple(rows[2]))  # type: ignore[return-value]
+    (a, b, c), (d, e, f), (g, h, i) = first
+    (j, k, m), (n, o, p), (q, r, s) = second
+    return (
+        (a * j + b * n + c * q, a * k + b * o + c * r, a * m + b * p + c * s),
+        (d * j + e * n + f * q, d * k + e * o + f * r, d * m + e * p + f * s),
+        (g * j + h * n + i * q, g * k + h * o + i * r, g * m + h * p + i * s),
+    )
 
 
 def inverse(frame: Frame) -> Frame:
@@ -103,3 +125,12 @@ def facing(forward: Point, up: Point) -> Frame:
 def angle(a: Point, b: Point) -> float:
     """Degrees between two directions, 0-180."""
     return degrees(acos(max(-1.0, min(1.0, dot(unit(a), unit(b))))))
+
+
+def turns_of(frame: Frame) -> tuple[float, float, float]:
+    """A frame as turns one after the other, each about the turned axis: about up, about forward, about left.
+
+    The second is between -90 and 90, the others between -180 and 180.
+    """
+    about = degrees(asin(max(-1.0, min(1.0, frame[2][1]))))
+    return degrees(atan2(-frame[0][1], frame[1][1])), about, degrees(atan2(-frame[2][0], frame[2][2]))

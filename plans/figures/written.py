@@ -15,7 +15,7 @@ from typing import Annotated, Any, Literal
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, StringConstraints
 
-from plans.figures.body import SIDES, Turn
+from plans.figures.angles import SIDES, Girdle, Side, Turn
 
 Degrees = Annotated[float, Field(ge=-180, le=180)]
 Share = Annotated[float, Field(ge=-2, le=2, description="Of body height.")]
@@ -51,35 +51,73 @@ def _both(found: Any) -> Any:
     return dict.fromkeys(SIDES, found)
 
 
-Pair = Annotated[dict[Literal["left", "right"], OneTurn], BeforeValidator(_both)]
+Pair = Annotated[dict[Side, OneTurn], BeforeValidator(_both)]
+
+
+class WrittenGirdle(_Closed):
+    """One shoulder girdle: raised, and drawn back."""
+
+    up: Degrees = 0
+    back: Degrees = 0
+
+    def value(self) -> Girdle:
+        """The girdle as a value."""
+        return Girdle(self.up, self.back)
+
+
+BothGirdles = Annotated[dict[Side, WrittenGirdle], BeforeValidator(_both)]
+BothForearms = Annotated[dict[Side, Degrees], BeforeValidator(_both)]
+BothFingers = Annotated[
+    dict[Side, Literal["soft", "flat", "spread", "gathered", "fist", "grip"]],
+    BeforeValidator(_both),
+]
+
+Place = tuple[Share, Share] | tuple[Share, Share, Share]
+"""Forward and up, or forward, left and up."""
 
 
 class Foothold(_Closed):
     """Where a foot is put: `at` is its ankle forward of the base, `out` to its own side, `height` of what it is on.
 
-    `on` is how: flat, on the toes, on the heel, or the top of the foot; `knee` where the knee points.
+    `on` is how: flat, on the toes, on the heel, the top of the foot, or the sole at a wall. `to` is what the outside
+    of its ankle lies on instead: a part of the body, or a place. The knee points where the toes do, unless `knee`
+    says another way.
     """
 
     at: Share = 0
     out: Share | None = None
     height: Share = 0
     on: Literal["flat", "toes", "heel", "top", "wall"] = "flat"
-    knee: Literal["forward", "out", "up", "down"] = "forward"
+    to: str | Place | None = None
+    knee: Literal["out", "in", "down", "up"] | None = None
     toes: Degrees = 0
     """Turned outward."""
+    tilt: Degrees = 0
+    """The outer edge of the sole raised, or with a negative number the inner one."""
 
 
-Spot = str | tuple[Share, Share] | tuple[Share, Share, Share]
-"""What a hand touches: a part of the body, a prop, the floor, or a place: forward and up, or forward, left and up."""
+Spot = str | Place
+"""What a hand touches: a part of the body, a prop, the floor, or a place."""
+
+Way = Literal["forward", "back", "up", "down", "in", "out"]
+"""A direction of the person who stands upright; in and out for the side of the hand."""
 
 
 class Handhold(_Closed):
-    """What a hand touches and where its elbow points."""
+    """What a hand touches, where its elbow points, and how the hand lies.
+
+    With `flat`, or with both `palm` and `point`, the hand has a direction of its own and the wrist is bent; the place
+    is then the wrist's.
+    """
 
     to: Spot
-    elbow: Literal["down", "out", "up", "back", "forward", "in"] | None = None
+    elbow: Way | None = None
     flat: bool = False
-    """The palm lies flat on it, the wrist bent."""
+    """The palm lies flat on it, the fingers forward, or up at a wall."""
+    palm: Way | None = None
+    """Where the palm looks."""
+    point: Way | None = None
+    """Where the fingers point."""
 
 
 def _hand(found: Any) -> Any:
@@ -95,7 +133,7 @@ def _hands(found: Any) -> Any:
     return dict.fromkeys(SIDES, found)
 
 
-Hands = Annotated[dict[Literal["left", "right"], OneHand], BeforeValidator(_hands)]
+Hands = Annotated[dict[Side, OneHand], BeforeValidator(_hands)]
 
 Base = Literal[
     "stand",
@@ -130,14 +168,21 @@ class Pose(_Closed):
     lumbar: OneTurn = WrittenTurn()
     thorax: OneTurn = WrittenTurn()
     neck: OneTurn = WrittenTurn()
+    nod: Degrees = 0
+    """The head bent forward on the neck alone."""
     hips: Pair | None = None
     knees: Pair | None = None
     ankles: Pair | None = None
+    girdle: BothGirdles = Field(default_factory=dict)
     shoulders: Pair | None = None
     elbows: Pair | None = None
+    forearms: BothForearms = Field(default_factory=dict)
+    """Turned so that the palm looks up when the elbow is bent; negative: down; 0: the thumb is up."""
     wrists: Pair | None = None
+    """`flex` towards the palm, `out` towards the thumb."""
+    fingers: BothFingers = Field(default_factory=dict)
     hands: Hands = Field(default_factory=dict)
-    feet: dict[Literal["left", "right"], Foothold] = Field(default_factory=dict)
+    feet: dict[Side, Foothold] = Field(default_factory=dict)
 
 
 class Prop(_Closed):
@@ -151,8 +196,9 @@ class Prop(_Closed):
     left: Share = 0
     height: Share | None = None
     long: Share | None = None
-    faces: Literal["forward", "back"] = "forward"
-    """Where the seat of a chair looks."""
+    faces: Literal["forward", "back", "left", "right"] = "forward"
+    """Where somebody who sat on the chair would look: its back is on the other side. A chair in front of a standing
+    person who holds its back faces forward."""
     between: tuple[str, ...] = ()
     low: Share = 0
     """What the thing stands on."""
@@ -174,9 +220,12 @@ OneProp = Annotated[Prop, BeforeValidator(_prop)]
 class Drawn(_Closed):
     """The figure of one movement."""
 
-    view: Literal["side", "front", "back", "above", "slant", "slant back"] = "side"
+    view: Literal["side", "front", "back", "above", "slant", "slant back", "slant above", "front above"] = "side"
     props: tuple[OneProp, ...] = ()
     poses: Annotated[tuple[Pose, ...], Field(min_length=1, max_length=3)]
+    close: Literal["head", "trunk", "forearm", "forearms", "legs", "foot"] | None = None
+    """Only this is drawn, larger: head and shoulders, all above the hips, one forearm and hand or both, all below the
+    waist, one shin and foot (the right ones, or those of the leading side). Things are drawn whole."""
     lead: Literal["left", "right", "both"] | None = None
     """The side that is hatched; without it the right one of a movement with sides, and both of any other."""
     free: bool = False
