@@ -147,7 +147,7 @@ class _Page:
         self._y = self._write(lines, MARGIN, self._y, size, bold=bold, kind=kind)
 
     def row(self, cells: Sequence[Shown | Measurement]) -> None:
-        """Figures on one floor line, and under each its name, its dose and where it is felt, the first place at least."""
+        """Figures on one floor line, and under each its name, its dose and where it is felt (the first place)."""
         figures = [cell.frames() for cell in cells]
         scale = min((_scale(found) for found in figures if found), default=1.0)
         high = max((_high(found) * scale for found in figures if found), default=0.0)
