@@ -10,8 +10,9 @@ from typing import Protocol
 from plans.wording import Unit, words
 
 WORDS = {"one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9, "ten": 10}
+WORDS |= {"eleven": 11, "twelve": 12, "fifteen": 15, "twenty": 20, "thirty": 30, "fifty": 50, "hundred": 100}
 _MINUTES = words("min mins minute minutes")
-PAINFUL = words("pain sore dull sharp sudden severe scale throb no-pain worse same bit-better")
+PAINFUL = words("pain sore dull sharp sudden severe scale throb no-pain worse hurts-more same bit-better")
 """Concepts that make a number beside them a pain."""
 BODY = words("chest neck jaw arm face calf thigh leg heart limb trunk saddle bladder")
 """Concepts that are a part of the body."""
@@ -78,12 +79,23 @@ def _value(reply: Row, index: int) -> float | None:
 def _one_counts(reply: Row, index: int) -> bool:
     """ "One" is a number only where a number must stand: alone, after "pain", after a comma at the end."""
     before, after = reply.concept(index - 1), reply.concept(index + 1)
-    if after == "counted":
+    if after == "counted" or (_text(reply, index + 1) in ("of the", "of") and _value(reply, index + 2) is not None):
         return True
     if before == "scale" and after in ("word", "pass", *BODY):
         return False
     ends = after in ("", "end", "comma", "slash", "scale")
+    if _a_rating(reply, index - 1) and after in ("", "end", "comma", "now"):
+        return True
     return before in ("pain", "colon", "scale") or (before in ("", "comma", "dash", "about", "done", "to") and ends)
+
+
+def _a_rating(reply: Row, index: int) -> bool:
+    """Whether "a", "like a" or "a solid" stands there, so that "one" after it is a number."""
+    here = index - (reply.concept(index) in ("word", "fine") and _text(reply, index) in _STRENGTHS)
+    return _text(reply, here).split(" ")[-1:] == ["a"] and reply.concept(here - 1) != "neg"
+
+
+_STRENGTHS = words("solid good strong weak steady mere clear gentle decent firm")
 
 
 def _figure(reply: Row, index: int, value: float) -> Figure:
@@ -93,19 +105,14 @@ def _figure(reply: Row, index: int, value: float) -> Figure:
     link, other, second = reply.concept(index + 1), _value(reply, index + 2), index + 2
     if other is None and link == "to" and reply.units[second : second + 1] and reply.units[second].text in ("a", "an"):
         other, second = _value(reply, index + 3), index + 3
-    if other == 10 and link in ("from", "slash", "scale") and value <= other:
+    if other == 10 and link == "from" and value <= other:
         return _of(reply, first, index + 2, value, other)
-    if other is not None and (link in ("slash", "scale") or reply.units[index + 1].text in ("of", "of the")):
-        return _of(reply, first, index + 2, value, other)
-    if _value(reply, index + 3) is not None and link in ("counted", "unit") and _says_of(reply, index + 2):
-        return Figure(value, first, index + 3, Form.FRACTION, value)
-    whole = _value(reply, index + 3)
-    if (
-        whole is not None
-        and reply.units[index + 1].text in _MINUTES
-        and reply.units[index + 2].text in ("of", "out of")
-    ):
-        return Figure(value, first, index + 3, Form.FRACTION, value)
+    last = _whole(reply, index)
+    if last is not None:
+        return _of(reply, first, last, value, _value(reply, last) or 0)
+    share = _share_of_things(reply, index)
+    if share is not None:
+        return Figure(value, first, share, Form.FRACTION, value)
     if other is not None and link == "to" and "scale" in reply.units[index - 1].text:
         return Figure(value, first, index + 2, Form.OTHER, value)
     if other is not None and link in ("dash", "to", "or", "arrow", "and") and _is_range(reply, index, link):
@@ -113,10 +120,30 @@ def _figure(reply: Row, index: int, value: float) -> Figure:
     return Figure(value, first, index, Form.OTHER if _unrelated(reply, first, index) else Form.PLAIN, value)
 
 
-def _says_of(reply: Row, index: int) -> bool:
-    """ "1 round out of 2", "1 round of 3", "2 sets of the 3"; not "3 sets of 10"."""
-    rounds = reply.units[index - 1].text.startswith(("round", "stretches", "exercises", "movements", "moves", "poses"))
-    return reply.units[index].text in ("out of", "of the") or (rounds and reply.units[index].text == "of")
+def _whole(reply: Row, index: int) -> int | None:
+    """Where the whole stands of which the number is a share: "3/5", "3 of 5", "three out of the five"."""
+    if reply.concept(index + 1) not in ("slash", "scale") and _text(reply, index + 1) not in ("of", "of the"):
+        return None
+    last = index + 2 + (_text(reply, index + 2) in ("the", "all", "your", "my"))
+    return last if _value(reply, last) is not None else None
+
+
+def _text(reply: Row, index: int) -> str:
+    return reply.units[index].text if 0 <= index < len(reply.units) else ""
+
+
+def _share_of_things(reply: Row, index: int) -> int | None:
+    """Where the whole stands of "1 round out of 2", "10 minutes of the 20"; None for "3 sets of 10"."""
+    thing, link = _text(reply, index + 1), _text(reply, index + 2)
+    if reply.concept(index + 1) not in ("counted", "unit") or link not in ("out of", "of the", "of"):
+        return None
+    told = link != "of" or thing in _MINUTES or thing.startswith(_WHOLES)
+    last = _whole(reply, index + 1) if told else None
+    timed = last is not None and _text(reply, last + 1).split(" ")[0] in _SPANS | {"seconds", "secs", "reps"}
+    return None if timed and thing not in _MINUTES else last
+
+
+_WHOLES = ("round", "stretches", "exercises", "movements", "moves", "poses")
 
 
 def _minus(reply: Row, index: int) -> bool:
@@ -148,7 +175,7 @@ def _span(reply: Row, first: int, last: int, value: float, other: float, link: s
     changed = link == "arrow" or "from" in ahead or (link == "to" and other < value)
     figure_last, form = last, Form.OTHER if _unrelated(reply, first, last) else Form.PLAIN
     whole = _value(reply, last + 2)
-    if whole is not None and reply.concept(last + 1) in ("slash", "scale"):
+    if whole is not None and (reply.concept(last + 1) in ("slash", "scale") or _text(reply, last + 1) == "of"):
         figure_last, form = last + 2, Form.SCALE if whole == 10 else Form.FRACTION
     return Figure(other if changed else max(value, other), first, figure_last, form, max(value, other))
 
@@ -188,6 +215,10 @@ def _unrelated(reply: Row, first: int, last: int) -> bool:
     if before not in ("before-number", "counted"):
         return False
     if reply.units[first - 1].text == "only" and after in ("", "end", "comma"):
+        return False
+    if _text(reply, first - 1) == "number" and reply.concept(first - 2) in ("comma", "end") and after in ("", "end"):
+        return False
+    if _text(reply, first - 1) == "session" and "after" in (_text(reply, first - 2), _text(reply, first - 3)):
         return False
     near = [reply.concept(first - 2)] + (
         [reply.concept(first - 3)] if reply.concept(first - 2) in ("pass", "was") else []

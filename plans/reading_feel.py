@@ -7,8 +7,10 @@ import re
 from plans import words_en
 from plans.checkin import Area, Kind, Place, Side
 from plans.numbers_written import BODY
-from plans.reading_numbers import pain_figures, sharp_beside
+from plans.reading_figures import pain_figures
+from plans.reading_numbers import sharp_beside
 from plans.scopes import Said
+from plans.wording import words
 
 _POP = ("pop", "bruise", "swell", "no-weight")
 _NERVE = ("tingle", "numb", "electric", "shoot")
@@ -20,6 +22,7 @@ _COMPLAINTS = frozenset(
         "sharp",
         "severe",
         "weak",
+        "no-power",
         "burn",
         "throb",
         "gives-way",
@@ -37,8 +40,11 @@ def kind_in(reply: Said) -> Kind | None:
     """The gravest kind of feeling that was named."""
     if reply.at(*_POP):
         return Kind.POP
-    if reply.at("tingle", "numb", "electric") or any(
-        _with_pain(reply, concept) for concept in ("shoot", "burn", "no-feel")
+    unfelt = any(_PAPER & set(reply.units[i].text.split()) for i in reply.at("cant-pee"))
+    if (
+        reply.at("tingle", "numb", "electric")
+        or unfelt
+        or any(_with_pain(reply, concept) for concept in ("shoot", "burn", "no-feel"))
     ):
         return Kind.NERVE
     if is_sharp(reply):
@@ -47,6 +53,10 @@ def kind_in(reply: Said) -> Kind | None:
     if not reply.at("dull") or (side is None and not reply.at("one-side")):
         return None
     return Kind.DULL_BOTH if side is Side.BOTH else Kind.DULL_ONE
+
+
+_PAPER = words("paper roll tissue wipe wiping")
+"""What is felt when nothing is numb; "cannot feel when I pee" is another sign."""
 
 
 def is_sharp(reply: Said) -> bool:
@@ -70,7 +80,7 @@ def sore_in(reply: Said) -> bool:
     was = {reply.clause[i] for i in reply.at("was")}
     if reply.at("now"):
         over |= {reply.clause[i] for i in reply.at("yesterday") if reply.clause[i] in was}
-    if any(reply.negated[i] or reply.units[i].text in ("nothing", "not") for i in range(len(reply.units))):
+    if any(reply.negated[i] or reply.units[i].text in ("nothing", "not", "not now") for i in range(len(reply.units))):
         over |= {reply.clause[i] for i in reply.at("yesterday") if reply.clause[i] in was}
     return any(reply.clause[i] not in over for i in reply.at("sore", "dull"))
 
@@ -96,7 +106,10 @@ def _is_side(reply: Said, index: int) -> bool:
         counted = reply.concept(index - 1) == "unit" or reply.concept(index + 1) in ("unit", "counted")
         return not counted
     before = reply.units[index - 1] if index else None
-    near = {reply.concept(i) for i in (index - 1, index + 1, index + 2)}
+    if before is not None and before.text in ("they", "he", "she", "i", "we", "who", "guests"):
+        return False
+    near = {reply.concept(index - 1), reply.concept(index + 1)}
+    near |= {reply.concept(index + 2)} if reply.concept(index + 1) not in ("end", "question") else set()
     if reply.concept(index + 1) == "one" or reply.units[min(index + 1, len(reply.units) - 1)].text in ("half", "part"):
         return True
     if index == 0 and reply.concept(1) == "comma":
@@ -105,8 +118,10 @@ def _is_side(reply: Said, index: int) -> bool:
         return True
     if {reply.concept(index - 1), reply.concept(index + 1)} & {"number"} and reply.at("pain", "sore"):
         return True
+    of_it = index > 0 and before is not None and before.text == "of" and reply.concept(index - 2) in BODY
     return (
-        bool(near & BODY)
+        of_it
+        or bool(near & (BODY | {"numb"}))
         or (before is not None and before.text in ("my", "the", "on", "in", "only", "and"))
         or "both" in near
     )
@@ -118,11 +133,11 @@ _ALONE = frozenset(("", "comma", "end", "and"))
 def place_in(reply: Said) -> Place | None:
     """Whether the pain was said to be where the programme works, or elsewhere."""
     worked = _WORKED.search(reply.text)
-    if worked is not None and reply.at(*_COMPLAINTS, "number", "number-word"):
-        return Place.ELSEWHERE if worked[1] else Place.HERE
     if reply.at("elsewhere"):
         return Place.ELSEWHERE
-    return Place.HERE if reply.at("here") and reply.at(*_COMPLAINTS) else None
+    if worked is not None and reply.at(*_COMPLAINTS, "number", "number-word"):
+        return Place.ELSEWHERE if worked[1] else Place.HERE
+    return Place.HERE if reply.at("here") and (reply.at(*_COMPLAINTS) or pain_figures(reply)) else None
 
 
 def area_in(reply: Said) -> Area | None:
@@ -139,7 +154,8 @@ _AREAS = {word: Area(area) for area, line in words_en.AREAS.items() for word in 
 
 _WORKED = re.compile(
     r"(\b(?:not|isn't|wasn't|is not)\b[\w' ]{0,24})?"
-    r"\b(?:where|spot|area|place|part|bit|muscles?)(?: that| which)? (?:we|i|you)(?: are| were|'re)? "
+    r"\b(?:where|spot|area|place|part|bit|muscles?)(?: that| which)? "
+    r"(?:we|i|you|the session|the programme)(?: are| were|'re)? "
     r"(?:stretch|work|train)"
 )
 """The place where the programme works, or not that place."""

@@ -1,23 +1,13 @@
-"""How much of the session was done, and why not all of it."""
+"""How much of the session was done."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from typing import NamedTuple
-
-from plans.checkin import Completion, Why
-from plans.numbers_written import BODY, WORDS, Figure, Form
-from plans.reading_numbers import Pain
+from plans.checkin import Completion
+from plans.neighbours import SIGNS
+from plans.numbers_written import BODY
+from plans.reading_parts import Vote, votes_of_parts
 from plans.scopes import Said
 from plans.wording import words
-
-
-class _Vote(NamedTuple):
-    """What one word says of completion; weight 3 is a plain statement, 2 yes or no, 1 a word that counts alone."""
-
-    place: int
-    completion: Completion
-    weight: int
 
 
 def completion_in(reply: Said) -> tuple[Completion | None, bool]:
@@ -27,13 +17,13 @@ def completion_in(reply: Said) -> tuple[Completion | None, bool]:
     >>> completion_in(said("did about half, no time"))
     (<Completion.PART: 'part'>, True)
     """
-    votes = _corrected(reply, _heaviest(_votes(reply)))
+    votes = _corrected(reply, _heaviest(votes_in(reply)))
     asks_for = bool(reply.at("stop", "pause", "change-time", "quit-programme"))
     kinds = {vote.completion for vote in votes if vote.weight > 1 or not asks_for}
     if not kinds:
         return None if asks_for else _implied(reply), True
     spoken = {reply.sentence[vote.place] for vote in votes}
-    clear = not any(_hedges(reply, index) for index in reply.at("hedge") if reply.sentence[index] in spoken)
+    clear = not any(_hedges(reply, index) for index in reply.at("hedge") if _is_about(reply, index, spoken))
     if Completion.PART in kinds and len(kinds) == 2:
         return Completion.PART, clear
     if len(kinds) == 1:
@@ -41,12 +31,18 @@ def completion_in(reply: Said) -> tuple[Completion | None, bool]:
     return (Completion.PART if Completion.PART in kinds else None), False
 
 
+def _is_about(reply: Said, index: int, sentences: set[int]) -> bool:
+    """Whether a hedge stands in one of the sentences, or alone right after it: "did most?? I think??"."""
+    alone = reply.concept(index + 1) in ("", "end", "question") and reply.concept(index - 1) in ("end", "question")
+    return reply.sentence[index] in sentences or (alone and any(n < reply.sentence[index] for n in sentences))
+
+
 def _hedges(reply: Said, index: int) -> bool:
     """Whether a "maybe" is about more than the number beside it."""
     return not {reply.concept(i) for i in range(index - 2, index + 3)} & {"number", "number-word"}
 
 
-def _heaviest(votes: list[_Vote]) -> list[_Vote]:
+def _heaviest(votes: list[Vote]) -> list[Vote]:
     """A plain statement outweighs a yes or no, which outweighs a "later"."""
     most = max((vote.weight for vote in votes), default=0)
     return [vote for vote in votes if vote.weight == most]
@@ -62,7 +58,7 @@ def _implied(reply: Said) -> Completion | None:
         return Completion.NONE
     if sum(unit.concept != "pass" for unit in reply.units) > MUCH:
         return None
-    others = {"pain", "sore", "dull", "tight", "swell", "pop", "bruise", "question"} & reply.concepts
+    others = ((SIGNS - BODY - {"fever", "ill", "sudden"}) | {"tight", "question"}) & reply.concepts
     return (
         Completion.NONE
         if reply.at("time", "ill", "other-why", "fever") and not others and not reply.at("asks")
@@ -70,14 +66,14 @@ def _implied(reply: Said) -> Completion | None:
     )
 
 
-def _votes(reply: Said) -> list[_Vote]:
-    found: list[_Vote] = []
+def votes_in(reply: Said) -> list[Vote]:
+    """What every word, share and exception says of completion, in no order."""
+    found: list[Vote] = []
     for index in range(len(reply.units)):
         read = _vote(reply, index)
-        asked = _in_question(reply, index) and not (reply.concept(index) in ("half", "most") and reply.at("hedge"))
-        if read is not None and (read[0] is Completion.DONE or not asked):
-            found.append(_Vote(index, *read))
-    return [*found, *_shares(reply), *_exceptions(reply)]
+        if read is not None and not _is_only_asked(reply, index, done=read[0] is Completion.DONE):
+            found.append(Vote(index, *read))
+    return [*found, *votes_of_parts(reply)]
 
 
 _SAID = {
@@ -87,7 +83,6 @@ _SAID = {
     "none": (Completion.NONE, 3),
     "yes": (Completion.DONE, 2),
     "no-answer": (Completion.NONE, 2),
-    "later": (Completion.NONE, 1),
 }
 """What a concept says of completion, and its weight."""
 
@@ -103,14 +98,44 @@ _DENIED = {
 def _vote(reply: Said, index: int) -> tuple[Completion, int] | None:
     concept, denied = reply.concept(index), reply.negated[index]
     if denied and concept in _DENIED:
-        return _DENIED[concept]
+        return _denied_vote(reply, index)
+    if concept == "none" and _is_of_some(reply, index):
+        return Completion.PART, 3
     if concept in _SAID:
         return _SAID[concept]
+    if concept == "later":
+        return None if _tells_when(reply, index) else (Completion.NONE, 1)
     if concept == "done":
         return _done_vote(reply, index, denied)
     if concept in ("part", "half", "most", "few") and not reply.units[index].text.startswith("not quite r"):
         return _part_vote(reply, index, concept, denied)
     return _vote_of_word(reply, index)
+
+
+def _is_of_some(reply: Said, index: int) -> bool:
+    """ "The rest stayed undone", "the seated ones were skipped": some of it, not all."""
+    clause = reply.clauses[reply.clause[index]]
+    told = {word for i in clause if i < index for word in reply.units[i].text.split(" ")}
+    return bool(told & {"rest", "ones", "others"})
+
+
+def _denied_vote(reply: Said, index: int) -> tuple[Completion, int] | None:
+    """ "Did not do it" is none, "could not do the floor ones" a part; "… or do anything" closes a list of signs."""
+    if reply.concept(index) == "do" and reply.concept(index - 1) == "or":
+        return None
+    after = [unit.text for unit in reply.units[index + 1 : index + 5]]
+    some = (
+        reply.concept(index) == "do" and after[:1] == ["the"] and {"one", "ones", "last", "rest", "third"} & set(after)
+    )
+    return (Completion.PART, 3) if some else _DENIED[reply.concept(index)]
+
+
+def _tells_when(reply: Said, index: int) -> bool:
+    """ "Did it after school", "still numb this evening": a time of something else than a session to come."""
+    clause = reply.clauses[reply.clause[index]]
+    return any(
+        reply.concept(i) in SIGNS | {"done", "finish", "do-all"} and not reply.negated[i] for i in clause if i < index
+    )
 
 
 def _leaves_the_rest(reply: Said, index: int) -> bool:
@@ -123,25 +148,17 @@ def _leaves_the_rest(reply: Said, index: int) -> bool:
     return did and not {"pain", "sore", "dull", "tight", "stretch-feeling", "number"} & set(after)
 
 
+def _is_whole(reply: Said, index: int) -> bool:
+    return index < len(reply.units) and reply.units[index].text in ("session", "stretching", "exercises", "programme")
+
+
 def _vote_of_word(reply: Said, index: int) -> tuple[Completion, int] | None:
     """Small words that say it only in their place: "no", "did not", "did … only", "did day 8"."""
     text = reply.units[index].text
-    if text == "no" and _stands_alone(reply, index):
-        return Completion.NONE, 2
-    if (
-        text == "no"
-        and reply.concept(index + 1) in ("", "end")
-        and reply.concept(index - 1) in ("so", "but", "actually")
-    ):
-        return Completion.NONE, 4
-    if (
-        text == "not"
-        and reply.concept(index + 1) in ("", "end", "comma", "because", "but", "so")
-        and reply.units[index - 1].text in _HELPERS
-    ):
-        return Completion.NONE, 3
-    if _leaves_the_rest(reply, index):
-        return Completion.PART, 3
+    if text == "no":
+        return _vote_of_no(reply, index)
+    if text == "not" and (read := _vote_of_not(reply, index)) is not None:
+        return read
     if text in _MADE and _is_of_the_work(reply, index):
         return Completion.DONE, 3
     if text == "only" and _only_some(reply, index):
@@ -153,14 +170,71 @@ def _vote_of_word(reply: Said, index: int) -> tuple[Completion, int] | None:
     return (Completion.DONE, 1) if text == "did" and _did_something(reply, index) else None
 
 
+def _vote_of_no(reply: Said, index: int) -> tuple[Completion, int] | None:
+    """ "No, sorry", "… so no", "done? no", "no session", "number 3 no"."""
+    before, after = reply.concept(index - 1), reply.concept(index + 1)
+    if _stands_alone(reply, index):
+        return Completion.NONE, 2
+    if after in ("", "end") and (before in ("so", "but", "actually") or reply.units[index - 1].text == "honestly"):
+        return Completion.NONE, 4
+    if before == "number" and reply.units[index - 2].text == "number":
+        return Completion.PART, 3
+    if before == "question" and _asked(reply, index) & {"done", "finish", "do"}:
+        return Completion.NONE, 4
+    return (Completion.NONE, 3) if _refuses(reply, index) else None
+
+
+def _vote_of_not(reply: Said, index: int) -> tuple[Completion, int] | None:
+    """ "I did not", "did the calf ones, not the others", "did not the session"."""
+    helper = reply.units[index - 1].text
+    if reply.concept(index + 1) in ("", "end", "comma", "because", "but", "so") and helper in _HELPERS:
+        return _answered(reply, index), 2 if helper == "am" else 3
+    if _leaves_the_rest(reply, index):
+        return (Completion.NONE if _is_whole(reply, index + 2) else Completion.PART), 3
+    return None
+
+
+def _refuses(reply: Said, index: int) -> bool:
+    """ "So no exercise", "no session": the whole clause, and nothing is said of that exercise."""
+    what = reply.units[index + 1].text if index + 1 < len(reply.units) else ""
+    ends = reply.concept(index + 2) in ("", "end", "comma", "now", "mark", "face", "because")
+    return what in ("exercise", "session", "workout", "stretching", "stretch", "training") and ends
+
+
+def _asked(reply: Said, index: int) -> set[str]:
+    """The concepts of the question before the clause of a word."""
+    number = reply.clause[index] - 1
+    clause = reply.clauses[number] if number >= 0 else range(0)
+    return {reply.concept(i) for i in clause} if clause and reply.concept(clause[-1]) == "question" else set()
+
+
+def _answered(reply: Said, index: int) -> Completion:
+    """ "I did not" is none; after "did I skip it?" and "almost skipped it" it is done."""
+    number = reply.clause[index] - 1
+    before = reply.clauses[number] if number >= 0 else range(0)
+    skipped = any("skip" in reply.units[i].text for i in before) and reply.concept(before[-1]) in ("question", "end")
+    last = {unit.text for unit in reply.units[max(0, index - 8) : index]}
+    rest = last & {"third", "fourth", "fifth", "rest", "others"}
+    return Completion.DONE if skipped else Completion.PART if rest else Completion.NONE
+
+
 _HELPERS = words("did have could will do am can")
+
+
+def _is_only_asked(reply: Said, index: int, *, done: bool) -> bool:
+    """Whether the word stands in a question; "done?" is an answer, and "most of it??" beside a doubt."""
+    if done:
+        start = reply.clauses[reply.clause[index]].start
+        return reply.concept(start) == "asks" and reply.units[start].text not in ("when", "where")
+    doubted = reply.concept(index) in ("half", "most") and reply.at("hedge")
+    return _in_question(reply, index) and not doubted
 
 
 def _in_question(reply: Said, index: int) -> bool:
     """Whether the clause asks or supposes: "can I skip a day?", "if I miss one"."""
     clause = reply.clauses[reply.clause[index]]
     asking = any(reply.concept(i) == "question" for i in clause) and clause.start != index
-    supposing = any(reply.units[i].text in ("if", "what if") for i in clause)
+    supposing = any(reply.units[i].text in ("if", "what if") for i in clause if i < index)
     return asking or supposing or reply.concept(clause.start) == "asks"
 
 
@@ -212,8 +286,10 @@ def _only_some(reply: Said, index: int) -> bool:
 
 
 def _done_vote(reply: Said, index: int, denied: bool) -> tuple[Completion, int] | None:
-    if reply.concept(index + 1) == "later" or (reply.concept(index + 1) == "yesterday"):
-        return Completion.NONE if reply.concept(index + 1) == "later" else Completion.DONE, 1
+    if reply.concept(index + 1) == "yesterday":
+        return Completion.DONE, 1
+    if reply.concept(index + 1) == "later" and not reply.units[index + 1].text.startswith("after "):
+        return Completion.NONE, 1
     return (Completion.NONE if denied else Completion.DONE), 3
 
 
@@ -221,13 +297,18 @@ def _part_vote(reply: Said, index: int, concept: str, denied: bool) -> tuple[Com
     if denied and concept != "most":
         return None
     telling = (
-        concept == "part" or index == 0 or reply.at("done", "finish", "do", "yes") or reply.concept(index - 1) in _LEADS
+        concept == "part"
+        or index == 0
+        or reply.at("done", "finish", "do", "yes")
+        or reply.concept(index - 1) in _LEADS
+        or reply.units[index - 1].text.endswith("through")
     )
     return (Completion.PART, 2 if reply.units[index].text in _WEAK else 3) if telling else None
 
 
 _WEAK = frozenset(
     (
+        "got through the",
         "half way",
         "halfway",
         "did the first",
@@ -266,7 +347,7 @@ _NEW_THOUGHT = words("i my it sorry not because was too")
 _AFTER_NO = words("comma end mark face because dash later time none colon question") | {""}
 
 
-def _corrected(reply: Said, votes: list[_Vote]) -> list[_Vote]:
+def _corrected(reply: Said, votes: list[Vote]) -> list[Vote]:
     marks = reply.at("correction", "actually")
     later = [vote for vote in votes if marks and vote.place > marks[-1]]
     return later or [vote for vote in votes if not _of_yesterday(reply, vote.place)] or votes
@@ -277,109 +358,3 @@ def _of_yesterday(reply: Said, index: int) -> bool:
         reply.concept(i) == "yesterday" and reply.clause[i] == reply.clause[index]
         for i in range(max(0, index - 6), min(len(reply.units), index + 6))
     )
-
-
-def _shares(reply: Said) -> Iterator[_Vote]:
-    """ "2/3", "4 of 6 exercises", "60 %": a part; "6/6", "100 %": done."""
-    for figure, share in _parts_of_a_whole(reply):
-        if 0 <= share <= 1 and not _is_of_pain(reply, figure):
-            whole = Completion.DONE if share == 1 else Completion.NONE if share == 0 else Completion.PART
-            yield _Vote(figure.first, whole, 3)
-
-
-def _parts_of_a_whole(reply: Said) -> Iterator[tuple[Figure, float]]:
-    for figure in reply.figures:
-        last = reply.units[figure.last]
-        whole = last.value if last.value is not None else WORDS.get(last.text)
-        if figure.form is Form.FRACTION and whole:
-            yield figure, figure.value / whole
-        elif reply.concept(figure.last + 1) == "percent" or (
-            reply.units[figure.last + 1 : figure.last + 2] and reply.units[figure.last + 1].text == "percent"
-        ):
-            yield figure, figure.value / 100
-
-
-def _is_of_pain(reply: Said, figure: Figure) -> bool:
-    """Whether a share stands beside a pain and is no share of the session: "pain 3/5"."""
-    if reply.concept(figure.last + 1) in ("counted", "unit") or reply.concept(figure.first - 1) in (
-        "before-number",
-        "do",
-    ):
-        return False
-    return any(reply.concept(i) in ("pain", "sore", "tight") for i in range(figure.first - 5, figure.last + 3))
-
-
-def _exceptions(reply: Said) -> Iterator[_Vote]:
-    """ "All done except the lunges"; not "no pain except in the knee"."""
-    for index in reply.at("but"):
-        if reply.units[index].text in ("except", "apart from", "other than"):
-            before = {reply.concept(i) for i in range(index - 3, index)}
-            if before & {"done", "finish", "do-all", "everything", "all"}:
-                yield _Vote(index, Completion.PART, 3)
-        elif _leaves_out(reply, index):
-            yield _Vote(index, Completion.PART, 3)
-
-
-def _leaves_out(reply: Said, index: int) -> bool:
-    """ "Got through all but the lunges", "did everything but those"; not "did all but my hip was hurting"."""
-    if reply.units[index].text != "but" or not index or not reply.units[index - 1].text.endswith(("all", "everything")):
-        return False
-    clause = reply.clauses[reply.clause[index + 1]] if index + 1 < len(reply.units) else range(0)
-    after = reply.units[index + 1].text.split(" ")[0] if clause else ""
-    told = any(reply.concept(i) in ("pain", "sore", "dull", "tight", "was") or reply.concept(i) in BODY for i in clause)
-    return after in ("the", "those", "these", "one", "two", "that", "them") and not told
-
-
-def half_in(reply: Said) -> bool | None:
-    """Of a part: True for half or more, False for less, None when not said."""
-    if reply.at("few"):
-        return False
-    if reply.at("half", "most"):
-        return True
-    return next((share >= 0.5 for _, share in _parts_of_a_whole(reply)), None)
-
-
-def _hurts_too_much(reply: Said, completion: Completion, pain: Pain) -> bool:
-    """A pain of 3 and more beside a session that was left out, or as what a "so" refers to."""
-    told = completion is Completion.NONE or bool(reply.at("so", "because"))
-    return pain.value is not None and pain.value >= 3 and told
-
-
-def _tells_why(reply: Said) -> bool:
-    """Whether a clause of its own, or what follows "because" or "so", tells of something else than the session."""
-    if reply.at("hedge", "correction"):
-        return False
-    if any(_tells(reply, range(max(0, i - 8), i)) for i in reply.at("so")):
-        return True
-    if any(_tells(reply, range(i + 1, min(i + 8, len(reply.units)))) for i in reply.at("because")):
-        return True
-    voted = {reply.clause[vote.place] for vote in _votes(reply)}
-    told = [_tells(reply, clause) for number, clause in enumerate(reply.clauses) if number not in voted]
-    return max(told, default=0) >= 2 or bool(reply.at("someone"))
-
-
-def _tells(reply: Said, where: range) -> int:
-    """How many words there speak of something that the lexicon does not know, or of somebody."""
-    return sum(reply.concept(i) in ("word", "someone", "harmless") and reply.units[i].text not in _EMPTY for i in where)
-
-
-_EMPTY = words("today coach sorry please me him her us they we he she its again rest")
-
-
-def why_in(reply: Said, completion: Completion | None, pain: Pain) -> Why | None:
-    """Why it was cut short or left out; None for a session that was done."""
-    if completion not in (Completion.PART, Completion.NONE):
-        return None
-    feels = bool(reply.at("pain", "sharp", "severe", "sore", "dull")) and (pain.value is None or pain.value >= 3)
-    for why, said_so in (
-        (Why.ILL, bool(reply.at("fever"))),
-        (Why.PAIN, feels),
-        (Why.ILL, bool(reply.at("ill"))),
-        (Why.TOO_HARD, bool(reply.at("too-hard"))),
-        (Why.TIME, bool(reply.at("time", "time-part"))),
-        (Why.PAIN, _hurts_too_much(reply, completion, pain)),
-        (Why.OTHER, bool(reply.at("other-why")) or _tells_why(reply)),
-    ):
-        if said_so:
-            return why
-    return None

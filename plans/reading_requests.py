@@ -32,7 +32,7 @@ def _asks(reply: Said) -> bool:
 
 def morning_in(reply: Said) -> Morning | None:
     """Settled, the same or worse; "a bit better" and "still" are the same."""
-    if any(not reply.negated[i] for i in reply.at("worse")):
+    if any(not reply.negated[i] for i in reply.at("worse", "hurts-more")):
         return Morning.WORSE
     if reply.at("same", "bit-better") or (reply.at("lasts") and reply.at("sore", "pain", "dull")):
         return Morning.SAME

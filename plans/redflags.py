@@ -54,12 +54,14 @@ SIGNS = (
     _sign("saddle", _E, "saddle", "numb tingle no-feel"),
     _sign("bladder", _E, "cant-pee"),
     _sign("bladder", _E, "bladder", "control odd numb"),
+    _sign("bladder", _E, "bladder", "by-itself"),
     _sign("bladder", _E, "bladder", "too-hard", sure=False),
     _sign("chest", _E, "chest", "press pain squeeze"),
     _sign("chest", _E, "chest", "tight burn odd sharp shoot dull numb", sure=False),
     _sign("chest", _E, "neck jaw arm", "press"),
     _sign("chest", _E, "jaw", "pain dull", sure=False),
     _sign("chest", _E, "neck jaw arm", "pain dull", "sweat"),
+    _sign("chest", _E, "on-chest"),
     _sign("chest", _E, "heart-attack"),
     _sign("chest", _E, "heart", "pain press tight dull"),
     _sign("breath", _E, "breathless"),
@@ -67,14 +69,16 @@ SIGNS = (
     _sign("faint", _E, "faint"),
     _sign("heart", _E, "palpitations"),
     _sign("heart", _E, "heart", "racing odd", sure=False),
-    _sign("stroke", _E, "face", "droop weak"),
+    _sign("stroke", _E, "face", "droop weak no-power"),
     _sign("stroke", _E, "face", "numb tingle", sure=False),
     _sign("stroke", _E, "stroke"),
-    _sign("stroke", _E, "talk", "odd sudden droop weak vision"),
+    _sign("stroke", _E, "talk", "odd sudden droop weak no-power vision"),
     _sign("stroke", _E, "speech"),
     _sign("stroke", _E, "vision"),
-    _sign("stroke", _E, "one-side", "weak numb droop tingle"),
-    _sign("stroke", _E, "sudden", "weak"),
+    _sign("stroke", _E, "half-seen", "look"),
+    _sign("stroke", _E, "half-seen", sure=False),
+    _sign("stroke", _E, "one-side", "weak no-power numb droop tingle"),
+    _sign("stroke", _E, "sudden", "weak no-power"),
     _sign("calf", _S, "calf thigh leg", "swell"),
     _sign("calf", _S, "calf thigh leg", "throb warm", "warm throb swell bruise"),
     _sign("calf", _S, "calf thigh", "throb", sure=True),
@@ -90,13 +94,16 @@ SIGNS = (
     _sign("nerve", _C, "shoot", "pain limb leg arm calf thigh trunk numb tingle"),
     _sign("nerve", _C, "burn", "limb leg arm calf thigh pain"),
     _sign("weakness", _C, "weak"),
+    _sign("weakness", _C, "no-power", "arm leg limb calf thigh trunk face"),
+    _sign("weakness", _C, "no-power", sure=False),
+    _sign("weakness", _C, "grip", sure=False),
     _sign("dizzy", _C, "dizzy"),
     _sign("night-pain", _C, "wake", "pain dull sore throb", window=12),
     _sign("night-pain", _C, "night", "pain dull throb", "lasts"),
     _sign("night-pain", _C, "nightlong", "pain dull throb"),
     _sign("night-pain", _C, "night", "pain dull throb", sure=False),
-    _sign("fever", _C, "fever", "pain dull sore swell", window=FAR),
-    _sign("weight-loss", _C, "weight-loss", "pain dull sore fever wake night tired", window=FAR),
+    _sign("fever", _C, "fever", "pain hurts-more dull sore swell", window=FAR),
+    _sign("weight-loss", _C, "weight-loss", "pain hurts-more dull sore fever wake night tired", window=FAR),
 )
 """Each row: key, level, the word classes that stand near each other in one sentence, and whether that is enough."""
 
@@ -142,12 +149,20 @@ def _members(reply: Said, sign: _Sign, anchor: int) -> list[int] | None:
         near = [
             i
             for i in _near(reply, anchor, sign.window)
-            if reply.concept(i) in need and i not in members and not reply.negated[i]
+            if reply.concept(i) in need and i not in members and not reply.negated[i] and not _is_zero(reply, i)
         ]
         if not near:
             return None
         members.append(min(near, key=lambda i: abs(i - anchor)))
     return members
+
+
+def _is_zero(reply: Said, index: int) -> bool:
+    """ "Pain 0" is no pain beside a sign."""
+    after = next(
+        (unit for unit in reply.units[index + 1 : index + 4] if unit.concept not in ("pass", "colon", "about")), None
+    )
+    return reply.concept(index) == "pain" and after is not None and after.value == 0
 
 
 def _near(reply: Said, anchor: int, window: int) -> Iterator[int]:
@@ -199,10 +214,26 @@ _VERBS = words("is was are were has have had got gets")
 
 
 def _lasts(reply: Said, index: int) -> bool | None:
-    here = {reply.concept(i) for i in range(index - 18, index + 19)}
-    if here & {"lasts", "nightlong"}:
+    near = range(max(0, index - 18), min(len(reply.units), index + 19))
+    here = {reply.concept(i) for i in near}
+    same = any(reply.units[i].text.startswith("still ") for i in near if reply.concept(i) == "same")
+    if same or here & {"lasts", "nightlong"} or any(_since_when(reply, i) for i in near):
         return True
     return False if "gone" in here or "settled" in here else None
+
+
+def _since_when(reply: Said, index: int) -> bool:
+    """ "Since two days", "since last night": it began then and is still there."""
+    since = reply.units[index].text == "since" and reply.concept(index) != "because"
+    return since and any(
+        reply.units[i].text.split(" ")[-1] in _TIMES for i in range(index + 1, min(index + 5, len(reply.units)))
+    )
+
+
+_TIMES = words(
+    "day days hour hours week weeks month months yesterday night monday tuesday wednesday thursday friday saturday "
+    "sunday"
+)
 
 
 _YEAR = re.compile(r"\b(?:in|since|back in|from) (?:19|20)\d\d\b")

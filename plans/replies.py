@@ -6,9 +6,11 @@ from dataclasses import dataclass
 
 from plans.checkin import Area, Completion, Flag, Kind, Morning, Place, Side, Why
 from plans.reading_feel import area_in, body_in, is_sharp, kind_in, place_in, side_in, sore_in
-from plans.reading_how import completion_in, half_in, why_in
+from plans.reading_how import completion_in
 from plans.reading_numbers import Pain, bare_number, pain_in, tightness_in
+from plans.reading_parts import half_in
 from plans.reading_requests import morning_in, request_in
+from plans.reading_why import hints_at_why, why_in
 from plans.redflags import FlagFound, flag_in
 from plans.scopes import Said, said
 
@@ -84,7 +86,10 @@ def read_reply(text: str, *, language: str = "en") -> Reply:
     sore, tightness = sore_in(reply), tightness_in(reply)
     number = bare_number(reply)
     nothing = (completion, pain.value, flag, morning, request, tightness) == (None,) * 6 and not sore
+    why = why_in(reply, completion, pain)
     asked = _asked_back(flag, pain, clear=clear, nothing=nothing or (request == "question" and completion is None))
+    if asked is None and why is None and flag is None and request is None and hints_at_why(reply, completion):
+        asked = "why"
     return Reply(
         completion=completion,
         pain=pain.value,
@@ -93,7 +98,7 @@ def read_reply(text: str, *, language: str = "en") -> Reply:
         side=side_in(reply),
         place=place_in(reply),
         kind=kind,
-        why=why_in(reply, completion, pain),
+        why=why,
         unsure=asked is not None,
         morning=morning,
         half=half_in(reply) if completion is Completion.PART else None,

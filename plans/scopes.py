@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Set
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import cached_property
 
+from plans.meanings import SPEAKER, in_context
+from plans.neighbours import CLAUSE_ENDS, SIGNS
 from plans.numbers_written import BODY, Figure, written
 from plans.wording import Unit, normalise, units, words
 
-_CLAUSE_ENDS = frozenset(("end", "question", "comma", "but", "because"))
 _SENTENCE_ENDS = frozenset(("end", "question"))
 _PASSED = frozenset(
     (
@@ -31,12 +32,14 @@ _PASSED = frozenset(
     )
 )
 _LINKS = frozenset(("or", "slash"))
-_SPEAKER = words("my i it the he she this that we there is was am because but can did")
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Said:
-    """The units of one reply. `negated[i]`: a "no" covers unit i; `doubtful[i]`: it may, but need not, cover it."""
+    """The units of one reply. `negated[i]`: a "no" covers unit i; `doubtful[i]`: it may, but need not, cover it.
+
+    It is equal to itself only, which makes it a fast key.
+    """
 
     units: tuple[Unit, ...]
     negated: tuple[bool, ...]
@@ -48,7 +51,7 @@ class Said:
     @cached_property
     def clause(self) -> tuple[int, ...]:
         """For each unit, the number of its clause."""
-        return _numbered(self.units, _CLAUSE_ENDS)
+        return _numbered(self.units, CLAUSE_ENDS)
 
     @cached_property
     def sentence(self) -> tuple[int, ...]:
@@ -91,121 +94,30 @@ class Said:
 def said(text: str) -> Said:
     """A text with its units joined and its negations found."""
     plain = normalise(text)
-    found = tuple(_in_context(units(plain)))
+    found = tuple(in_context(units(plain)))
     negated, doubtful = [False] * len(found), [False] * len(found)
     for index, unit in enumerate(found):
-        answers = unit.text in ("nope", "nah") and index > 0 and found[index - 1].concept == "question"
+        asked = index > 0 and found[index - 1].concept == "question"
+        answers = unit.text in ("nope", "nah") and asked and _closes(found, index + 1)
         if unit.concept in ("neg", "none-word") or answers:
             _cover(found, index, negated, doubtful)
+            _cover_asked(found, index, negated)
     return Said(found, tuple(negated), tuple(doubtful), plain)
-
-
-def _in_context(found: list[Unit]) -> list[Unit]:
-    """Words that mean something else beside their neighbours: "at 7 sharp", "the tingling stopped", "L knee"."""
-    for index, unit in enumerate(found):
-        if unit.concept == "sharp" and _is_clock_word(found, index):
-            found[index] = replace(unit, concept="clock")
-        elif unit.text.startswith("right ") and unit.concept == "harmless" and _is_named(found, index):
-            found[index] = replace(unit, concept="right")
-        elif unit.text == "no more" and index + 1 < len(found) and found[index + 1].concept in _SIGNS:
-            found[index] = replace(unit, concept="neg")
-        elif unit.text in ("zero", "nil") and index and found[index - 1].text.split(" ")[-1] in ("a", "at"):
-            found[index] = replace(unit, concept="number", value=0.0)
-        elif unit.text == "since" and index + 1 < len(found) and found[index + 1].text in _SPEAKER - {"have"}:
-            found[index] = replace(unit, concept="because")
-        elif unit.text == "gone" and _became(found, index):
-            found[index] = replace(unit, concept="pass")
-        elif unit.text == "probably" and index + 1 < len(found) and found[index + 1].concept in _DOINGS:
-            found[index] = replace(unit, concept="hedge")
-        elif unit.text == "started" and _begins_to(found, index):
-            found[index] = replace(unit, concept="pass")
-        elif unit.text in ("l", "r") and found[index + 1 : index + 2] and found[index + 1].concept in BODY:
-            found[index] = replace(unit, concept="left" if unit.text == "l" else "right")
-        elif unit.concept == "someone" or unit.text in _OTHERS:
-            _is_theirs(found, index)
-        elif unit.text == "stopped" and _speaks_of(found, index) in _FEELINGS:
-            found[index] = replace(unit, concept="gone")
-    return found
-
-
-_OTHERS = words("her his their")
-_REPORTS = words("says say said thinks think noticed notices noticing reckons told tells saw asked")
-_THEIR_CLAUSE_ENDS = frozenset(("end", "question", "comma", "but", "because", "so"))
-
-
-def _is_theirs(found: list[Unit], index: int) -> None:
-    """What somebody else has is no sign of the client's: "my dad collapsed with chest pain"; "my wife says I …" is."""
-    for here in range(index + 1, min(index + 12, len(found))):
-        unit = found[here]
-        first = unit.text.split(" ")[0]
-        if unit.concept in _THEIR_CLAUSE_ENDS or first in ("i", "my", "me", "mine"):
-            return
-        if first in _REPORTS and (here + 1 >= len(found) or found[here + 1].text not in ("he", "she", "they")):
-            return
-        if unit.concept in _SIGNS:
-            found[here] = replace(unit, theirs=True)
-
-
-_SIGNS = words(
-    """
-    pain severe sore dull sharp sudden tingle numb no-feel shoot electric burn pop bruise swell no-weight barely-walk
-    gives-way weak droop speech vision stroke heart-attack press breathless puffed faint palpitations racing dizzy fever
-    weight-loss throb ill chest calf thigh heart
-    """
-)
-
-_FEELINGS = words("pain sore dull tingle numb electric shoot burn dizzy throb swell")
-
-
-def _became(found: list[Unit], index: int) -> bool:
-    """ "Gone all puffy", "gone numb": it became so, and is not over."""
-    after = [unit.concept for unit in found[index + 1 : index + 3]]
-    return any(concept in _SIGNS for concept in after)
-
-
-_DOINGS = words("done finish do part half most")
-
-
-def _is_named(found: list[Unit], index: int) -> bool:
-    """ "On the right when I hung": a side, though "right when" is no side elsewhere."""
-    return index > 0 and found[index - 1].text.split(" ")[-1] in ("the", "my")
-
-
-def _begins_to(found: list[Unit], index: int) -> bool:
-    """ "Started to hurt", "started at 7": the verb says nothing of how much was done."""
-    after = found[index + 1] if index + 1 < len(found) else None
-    if index and found[index - 1].text in ("we", "it", "pain", "which", "that"):
-        return True
-    if after is None:
-        return False
-    small = ("to", "at", "feeling", "getting", "on", "when", "since", "as", "after", "while", "during", "around")
-    return after.text.split(" ")[0] in small or after.concept in _FEELINGS | {"yesterday", "now", "lasts", "word"}
-
-
-def _is_clock_word(found: list[Unit], index: int) -> bool:
-    """Sharp after a number, with no pain and no part of the body beside it."""
-    if not index or found[index - 1].concept not in ("number", "number-word", "clock"):
-        return False
-    near = {other.concept for other in (*found[max(0, index - 6) : index], *found[index + 1 : index + 2])}
-    return not near & (BODY | {"pain", "sore"})
-
-
-def _speaks_of(found: list[Unit], index: int) -> str:
-    """The concept of what stands before a verb, past small words and parts of the body in the same clause."""
-    for unit in reversed(found[max(0, index - 6) : index]):
-        if unit.concept not in BODY | {"pass", "was", "but", "left", "right", "gone", "now"}:
-            return unit.concept
-    return ""
 
 
 def _cover(found: tuple[Unit, ...], start: int, negated: list[bool], doubtful: list[bool]) -> None:
     """Mark what the "no" at `start` covers: forwards to a first concept and an or-list; back for "pain: none"."""
-    if start and _closes(found, start + 1) and found[start].text in ("no", "not", "none", "nil", "zero", "nope"):
+    there = start + 1 < len(found) and found[start + 1].text in ("there", "present")
+    if (
+        start
+        and _closes(found, start + 1 + there)
+        and found[start].text in ("no", "not", "none", "nil", "zero", "nope")
+    ):
         _cover_back(found, start, negated)
         return
-    if found[start].text == "no" and start + 1 < len(found) and found[start + 1].text.split(" ")[0] in _SPEAKER:
+    if found[start].text == "no" and start + 1 < len(found) and found[start + 1].text.split(" ")[0] in SPEAKER:
         return
-    if found[start].concept == "none-word":
+    if found[start].concept == "none-word" or _takes_back(found, start):
         return
     reached = _first_concept(found, start + 1)
     if reached is None:
@@ -215,8 +127,18 @@ def _cover(found: tuple[Unit, ...], start: int, negated: list[bool], doubtful: l
         _cover_list(found, reached + 1, negated, doubtful)
 
 
+def _takes_back(found: tuple[Unit, ...], start: int) -> bool:
+    """ "A five, no sorry a three", "a two no like a one": the "no" denies the number before it."""
+    if found[start].text != "no" or not start or found[start - 1].concept not in ("number", "number-word", "comma"):
+        return False
+    after = found[start + 1 : start + 5]
+    small = ("pass", "about", "actually", "correction", "comma")
+    first = next((unit for unit in after if unit.concept not in small), None)
+    return first is not None and first.concept in ("number", "number-word", "one")
+
+
 def _closes(found: tuple[Unit, ...], index: int) -> bool:
-    return index >= len(found) or found[index].concept in _CLAUSE_ENDS
+    return index >= len(found) or found[index].concept in CLAUSE_ENDS
 
 
 def _cover_back(found: tuple[Unit, ...], start: int, negated: list[bool]) -> None:
@@ -226,10 +148,31 @@ def _cover_back(found: tuple[Unit, ...], start: int, negated: list[bool]) -> Non
         if found[index].concept == "comma":
             return
         index -= 1
-    stops = _CLAUSE_ENDS | {"mark", "face", "ill", "and", "done", "finish", "do", "part", "half", "yes", "number"}
+    stops = CLAUSE_ENDS | words("mark face ill and so done finish do part half yes number")
     while index >= 0 and found[index].concept not in stops:
         negated[index] = True
         index -= 1
+
+
+def _cover_asked(found: tuple[Unit, ...], start: int, negated: list[bool]) -> None:
+    """ "You asked about swelling. None", "I was worried about the tingling but there was none": both deny it."""
+    if found[start].text not in ("none", "no", "nope") or (
+        found[start].text != "none" and not _closes(found, start + 1)
+    ):
+        return
+    first = start
+    while first > 0 and found[first - 1].concept not in CLAUSE_ENDS:
+        first -= 1
+    last, first = first - 1, first - 1
+    while first > 0 and found[first - 1].concept not in CLAUSE_ENDS:
+        first -= 1
+    asked = range(max(0, first), max(0, last))
+    if any(set(found[i].text.split()) & _ASKED for i in asked):
+        for index in asked:
+            negated[index] = True
+
+
+_ASKED = words("asked asks ask asking worried warned")
 
 
 def _first_concept(found: tuple[Unit, ...], index: int) -> int | None:
@@ -237,7 +180,7 @@ def _first_concept(found: tuple[Unit, ...], index: int) -> int | None:
     strangers, last_body = 0, None
     for here in range(index, min(index + 10, len(found))):
         concept = found[here].concept
-        if concept in _CLAUSE_ENDS or concept in ("and", "number"):
+        if concept in CLAUSE_ENDS or concept in ("and", "number"):
             return last_body
         if concept in BODY:
             last_body = here
@@ -260,6 +203,9 @@ def _mark(found: tuple[Unit, ...], first: int, last: int, negated: list[bool]) -
         and found[last].concept in _QUALITIES
     ):
         negated[after] = True
+    if after < len(found) and found[after].concept == "wake" and found[last].concept == "pain":
+        for index in range(after, min(after + 4, len(found))):  # "no pain wakes me in the night"
+            negated[index] = found[index].concept in ("wake", "night", "pass")
 
 
 _QUALITIES = words("sharp sudden severe dull chest neck jaw arm calf thigh leg limb trunk")
@@ -272,7 +218,7 @@ def _cover_list(found: tuple[Unit, ...], index: int, negated: list[bool], doubtf
         if concept in ("comma", "and"):
             if not _or_follows(found, index):
                 reached = _first_concept(found, index + 1)
-                said_of_signs = found[index - 1].concept in _SIGNS | BODY
+                said_of_signs = found[index - 1].concept in SIGNS | BODY
                 more = index + 1 < len(found) and found[index + 1].text in ("more", "only", "just")
                 if reached is not None and said_of_signs and not more:
                     doubtful[reached] = True
@@ -306,7 +252,7 @@ def _or_follows(found: tuple[Unit, ...], index: int) -> bool:
     for unit in found[index + 1 : index + 12]:
         if unit.concept in ("or", "slash"):
             return items > 0
-        if unit.concept in ("end", "question", "but", "because", "and", "number") or unit.text in _SPEAKER - {
+        if unit.concept in ("end", "question", "but", "because", "and", "number") or unit.text in SPEAKER - {
             "the",
             "have",
         }:

@@ -16,7 +16,7 @@ LONGEST = 4096
 
 _TAG = re.compile(r"</?[a-z][^<>]{0,200}>")
 _WITHOUT = re.compile(r"\bw/o\b")
-_HALF = re.compile(r"\b(\d|one|two|three|four|five|six|seven|eight|nine)(?: and a half| 1/2|½)(?! hours?| an)")
+_HALF = re.compile(r"\b(\d|one|two|three|four|five|six|seven|eight|nine)(?: and a half| 1/2)(?! hours?| an)")
 _SHORT = re.compile(r"\b(l8r|l8er|gr8|2day|2moro|2nite|2night|b4|m8)\b")
 _SHORT_FOR = {"l8r": "later", "l8er": "later", "gr8": "great", "2day": "today", "2moro": "tomorrow"} | {
     "2nite": "tonight",
@@ -33,6 +33,8 @@ _POINT = re.compile(r"\b(zero|\d|one|two|three|four|five|six|seven|eight|nine) p
 _ISH = re.compile(r"(?<=\d)ish\b")
 _DIGITS = {"zero": 0, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9}
 _MINUS = re.compile(r"\bminus (?=\d)")
+_TOO = re.compile(r"\b(?:2|to) (?=(?:hard|heavy|difficult|much|tough|tired|busy|advanced|intense|late)\b)")
+_FRACTIONS = str.maketrans({"½": " 1/2", "¼": " 1/4", "¾": " 3/4", "⅓": " 1/3", "⅔": " 2/3"})
 _FIRST = re.compile(r"\b1st\b")
 _HYPHEN = re.compile(r"(?<=[^\W\d_])-(?=[^\W\d_])")
 _PIECE = re.compile(
@@ -77,16 +79,19 @@ def words(text: str) -> frozenset[str]:
 
 
 def normalise(text: str) -> str:
-    """The text in one form: no markup, compatibility forms folded, small letters, straight quotes, single spaces.
+    """The text in one form: no markup, small letters without accents, straight quotes, single spaces.
 
     >>> normalise("  <b>Didn’t</b>  HURT ")
     "didn't hurt"
     """
-    plain = unicodedata.normalize("NFKC", html.unescape(text[:LONGEST])).casefold()
+    text = html.unescape(text[:LONGEST]).translate(_FRACTIONS)
+    letters = unicodedata.normalize("NFKD", unicodedata.normalize("NFKC", text).casefold())
+    plain = "".join(letter for letter in letters if not unicodedata.combining(letter))
+    plain = _TOO.sub("too ", plain)
     plain = _ISH.sub("", _TAG.sub(" ", plain.translate(_SAME)))
     plain = _SHORT.sub(lambda found: _SHORT_FOR[found[0]], plain)
     plain = _POINT.sub(lambda found: f"{_DIGITS.get(found[1] or 'zero', found[1] or 0)}.5", plain)
-    plain = plain.replace(" comma ", ", ")
+    plain = plain.replace(" comma ", ", ").replace("per cent", "percent")
     plain = _BEFORE.sub(_changed, plain)
     plain = _MINUS.sub("-", _HALF.sub(_with_half, plain))
     return " ".join(_HYPHEN.sub(" ", _FIRST.sub("first", _WITHOUT.sub("without", plain))).split())
@@ -190,8 +195,11 @@ def _spelled(word: str) -> str:
     shrunk = re.sub(r"(.)\1{2,}", r"\1", word)
     if word in lexicon.known or len(word) > 24:
         return word
-    if shrunk in lexicon.known:
-        return shrunk
+    single = re.sub(r"(.)\1", r"\1", word) if len(word) > 4 else word
+    whole = word + "g" if word.endswith("in") and len(word) > 4 else word
+    for simpler in (shrunk, single, whole):
+        if simpler in lexicon.known:
+            return simpler
     return _nearest(word, lexicon.targets.get(word[0], []))
 
 

@@ -10,6 +10,7 @@ SIGNS = {
     "👍": "yes", "✅": "yes", "✔": "yes", "☑": "yes", "👌": "yes", "🆗": "yes", "✓": "yes", "🙌": "yes",
     "💪": "yes", "💯": "yes", "🙅": "no-answer",
     "👎": "no-answer", "❌": "no-answer", "✖": "no-answer",
+    "🤒": "ill", "🤢": "ill", "🤮": "ill", "🤧": "ill",
     "🤕": "face", "😢": "face", "😭": "face", "😣": "face", "😖": "face",
 }  # fmt: skip
 """Single characters. A face alone says nothing that can be acted upon."""
@@ -35,6 +36,9 @@ CONTRACTIONS = {
 }  # fmt: skip
 
 MISSPELT = {
+    "forgor": "forgot", "tiem": "time", "tme": "time", "bussy": "busy", "hrad": "hard", "dobe": "done",
+    "puase": "pause", "yh": "yes", "liek": "like", "exept": "except", "tday": "today", "didt": "did not",
+    "didnot": "did not",
     "doen": "done", "dne": "done", "dnoe": "done", "donr": "done", "doone": "done", "doned": "done",
     "donw": "done", "dome": "done", "don": "done", "ddone": "done", "dine": "done", "pian": "pain", "pani": "pain",
     "paim": "pain", "pai": "pain", "paun": "pain", "payn": "pain", "paine": "pain", "apin": "pain", "pein": "pain",
@@ -59,7 +63,7 @@ MISSPELT = {
     "tinlging": "tingling", "bruse": "bruise", "bruize": "bruise", "foots": "feet", "foor": "foot",
     "swolen": "swollen", "swoln": "swollen", "preg": "pregnant", "hlp": "help", "hepl": "help",
     "wihtout": "without", "whitout": "without", "witout": "without", "excercise": "exercise",
-    "excercises": "exercises", "teh": "the", "tem": "them", "exept": "except", "strech": "stretch",
+    "excercises": "exercises", "teh": "the", "tem": "them", "strech": "stretch",
     "streches": "stretches", "streching": "stretching", "wether": "weather", "exersise": "exercise",
     "exersises": "exercises", "exercices": "exercises", "stretchs": "stretches", "finnished": "finished",
     "finishd": "finished", "complited": "completed", "becouse": "because", "becuase": "because",
@@ -67,46 +71,50 @@ MISSPELT = {
 """Short words typed wrong, one by one: guessing at short words would turn ordinary words into alarming ones."""
 
 TYPED_WRONG = """
-tingling tingly tingle tingles numbness swelling swollen bruise bruised bruising shooting electric burning dizzy
-dizziness fainted fainting faint weakness breathless breathing breathe pressure chest squeezing crushing bladder
-bowel urinate slurred slurring drooping blurred blurry vision speech suddenly sudden stabbing sharp popped
-snapped throbbing hamstring hamstrings shoulder shoulders quads calves ankle ankles elbow wrist thigh thighs
-groin finished finish completed complete partly partially stopped skipped tomorrow tonight yesterday later
-tightness soreness aching stiffness painful painless hurting hurts nothing without because exhausted needles
-between palpitations heartbeat irregular collapsed lightheaded headache fever temperature walking weight
-standing session stretches exercise exercises holiday pregnant pregnancy operation surgery programme lighter
-shorter thanks unbearable excruciating agony severe elsewhere muscle
+difficult meeting meetings appointment travelling forgot motivation prickling strength power temperature
+continuing turning spinning paralysed palpitation everything tingling tingly tingle tingles numbness swelling
+swollen bruise bruised bruising shooting electric burning dizzy dizziness fainted fainting faint weakness
+breathless breathing breathe pressure chest squeezing crushing bladder bowel urinate slurred slurring drooping
+blurred blurry vision speech suddenly sudden stabbing sharp popped snapped throbbing hamstring hamstrings
+shoulder shoulders quads calves ankle ankles elbow wrist thigh thighs groin finished finish completed complete
+partly partially stopped skipped tomorrow tonight yesterday later tightness soreness aching stiffness painful
+painless hurting hurts nothing without because exhausted needles between palpitations heartbeat irregular
+collapsed lightheaded headache fever temperature walking weight standing session stretches exercise exercises
+holiday pregnant pregnancy operation surgery programme lighter shorter thanks unbearable excruciating agony
+severe elsewhere muscle
 """
 """Words of five letters and more that are recognised with a letter or two wrong."""
 
 LOOKALIKES = """
-smoothing notching unreadable spellings programmed programmers snapper weaknesses operations operative complexes
-standin grown grain latex liter litre sweating sweated shifting shutting crossing crashing clashing breaking
-stalling stripped swapped operator operating furnished compelled compacted princess pointless needless expertise
-exercised finnish wright sever snipped slurped toggling triangle programs programmer headaches holidays
-pressures temperatures browsing noticing noting spelling dirtiness sorter shifted sweater swelter sweaty swears
-spilling shelling swapping smelled smiled scaling seating setting shortness stopper steeped strapped swooping
-shooed whether weather weighing wading dazzling fainter waiter skipper finale chess crest cheat cheats chests
-cheese shouting shopping shorting hooting shooing share shark shape shaped shared shard turning learning bowl
-bowls vowel blow bread breast breasts beast pleasure treasure measure measured fewer never lever paint saint
-feint flint fiat faith strike stroke stoke later latter water layer laser lately letter wrist wrists wrest thing
-things think thinking tinkling mingling hinting cruise bruises swimming smelling selling dwelling stealing
-swallowed stolen swore sworn tightens fighter shower showers slower slowing shoulders speed spend special
-spinach spent heard hurry hurdle heating beating breathtaking stepped steps shipped slipped stepping stopping
-topping mapped snapping dropping dropped drooling driving draping morning evening burn stretch stretching
-stretched painting paining panting planting training finally final finishing feature featured favour flavour
-severed several season seasons session sessions seasoned position possession mission lesson listen lighten
-tighter fighting lightest shorten shortest nothings anything something everything sometimes version visions
-decision provision adding walked waking talking working wakening standing sanding sending spending waiting
-weighted freight height weigh weights weird wired tired faster easter sister wellness witness laziness business
-readiness happiness weekends weekend weekness numbers number numbered lumber thumb thumbs stomach stiff stuff
-staff sure sore soon same some sock socks shock shot shots shut shame electrics electrical electronic election
-muscles muscular hunting hurtful bowed towel trouble tremble tumble crumble humble fumble rumble crushed crush
-brushing rushing blurb blurt slurp slurry squeezed squeeze freezing sneezing fading drooped dropouts agonising
-ago angle angles uncle angel partially party partner parts parted posted popping pooped popped dozy dizzily
-crazy fuzzy busy glad bladed blade ladder ladders popcorn thought though through throughout tough touch thanks
-thank thinks tanks elbows finch finisher compete competed competing competes complex complain completely shorts
-sharper sharply helped helper
+melting greeting greetings meaning hopping hoping powder powers powered tower lower shower pickling trickling
+sparkling containing turnips earning tuning strengthen spanning spinning strengths smoothing notching unreadable
+spellings programmed programmers snapper weaknesses operations operative complexes standin grown grain latex
+liter litre sweating sweated shifting shutting crossing crashing clashing breaking stalling stripped swapped
+operator operating furnished compelled compacted princess pointless needless expertise exercised finnish wright
+sever snipped slurped toggling triangle programs programmer headaches holidays pressures temperatures browsing
+noticing noting spelling dirtiness sorter shifted sweater swelter sweaty swears spilling shelling swapping
+smelled smiled scaling seating setting shortness stopper steeped strapped swooping shooed whether weather
+weighing wading dazzling fainter waiter skipper finale chess crest cheat cheats chests cheese shouting shopping
+shorting hooting shooing share shark shape shaped shared shard turning learning bowl bowls vowel blow bread
+breast breasts beast pleasure treasure measure measured fewer never lever paint saint feint flint fiat faith
+strike stroke stoke later latter water layer laser lately letter wrist wrists wrest thing things think thinking
+tinkling mingling hinting cruise bruises swimming smelling selling dwelling stealing swallowed stolen swore
+sworn tightens fighter shower showers slower slowing shoulders speed spend special spinach spent heard hurry
+hurdle heating beating breathtaking stepped steps shipped slipped stepping stopping topping mapped snapping
+dropping dropped drooling driving draping morning evening burn stretch stretching stretched painting paining
+panting planting training finally final finishing feature featured favour flavour severed several season seasons
+session sessions seasoned position possession mission lesson listen lighten tighter fighting lightest shorten
+shortest nothings anything something everything sometimes version visions decision provision adding walked
+waking talking working wakening standing sanding sending spending waiting weighted freight height weigh weights
+weird wired tired faster easter sister wellness witness laziness business readiness happiness weekends weekend
+weekness numbers number numbered lumber thumb thumbs stomach stiff stuff staff sure sore soon same some sock
+socks shock shot shots shut shame electrics electrical electronic election muscles muscular hunting hurtful
+bowed towel trouble tremble tumble crumble humble fumble rumble crushed crush brushing rushing blurb blurt slurp
+slurry squeezed squeeze freezing sneezing fading drooped dropouts agonising ago angle angles uncle angel
+partially party partner parts parted posted popping pooped popped dozy dizzily crazy fuzzy busy glad bladed
+blade ladder ladders popcorn thought though through throughout tough touch thanks thank thinks tanks elbows
+finch finisher compete competed competing competes complex complain completely shorts sharper sharply helped
+helper
 """
 """Ordinary words that look like the words above and must stay what they are."""
 
@@ -123,17 +131,52 @@ AREAS = {
 }
 """The words of each area of the body."""
 
+THINGS = {
+    "pop": (
+        "balloon balloons bubble bubbles bubblewrap cork corks champagne prosecco toaster toast button buttons tyre "
+        "tyres tire bulb lightbulb fuse lid popcorn kettle firework fireworks cracker crackers corn band bands strap "
+        "straps string strings chain lace laces shoelace elastic cable rope zip bra necklace rein oar twig branch "
+        "board chair mat tent guitar heater radiator pipe pipes door gate window thunder pan car tin ball balls"
+    ),
+    "swell": "phone battery ego egos inbox workload pride budget river rivers stream streams",
+    "numb": "brain brains mind phone battery line laptop",
+    "gives-way": "chair stool shelf fence bed sofa couch ladder boiler engine wifi battery phone tent",
+    "faint": "street phone laptop tablet battery screen tv telly",
+}
+"""Things that pop, swell, give way or go out without harm to anybody, by the sign that their verb would be."""
+
+NEEDLEWORK = """
+sew sewed sewing sewn knit knits knitting knitted crochet crocheting curtain curtains hem hems hemming quilt quilts
+quilting dress dresses dressmaking fabric tailor haystack haberdashery embroidery cushion
+"""
+"""Words of a reply in which pins and needles are tools."""
+
+CIRCUMSTANCES = """
+kid child children daughter son
+broken bus grandma grandmas grandad grandpa
+mat mats strap straps elastic glasses spectacles wifi internet video videos app signal battery electricity heating
+flood doorbell parcel delivery postman plumber electrician builder builders carpet neighbour neighbours neighbor
+neighbors visitor visitors visit guest guests company relatives grandchildren grandkids inlaws in-laws family baby
+babies toddler twin twins teething dog cat puppy hamster hospital vet funeral wedding party birthday celebration
+celebrations christmas easter eid diwali holiday holidays hotel hostel flying airplane aeroplane plane airport train
+trains tyre tow breakdown travel travelled travels trip journey drove driving rain raining rained snow snowing storm
+heatwave degrees overslept asleep sofa wall screen phone rang car garage nurse lad lads boys girls band bands alarm
+nap woke bed hangover drunk netflix film movie match game cup telly temptation lazy bored motivation mood forgot
+forgotten forgetting noise concert festival hoovering icecream
+"""
+"""Words of something that kept a client from a session and is neither time, hardness, pain nor illness."""
+
 PHRASES = {
     # --- small words -----------------------------------------------------------------------------------------------
     "neg": (
         "no, not, never, without, nor, neither, zero, nothing, no sign|signs of, no "
         "problem|problems|issue|issues|trouble with, free of|from, w o, no one, denied, denies, deny, none of, "
-        "nowhere, no kind of"
+        "nowhere, no kind of, not because of, not due to"
     ),
     "none-word": "none, nil, nada, nope none",
     "but": (
         "but, except, although, though, however, apart from, other than, besides, just, only that, other wise, "
-        "otherwise, instead, then"
+        "otherwise, instead, then, save for, excluding, with the exception of"
     ),
     "and": "and, plus, n",
     "or": "or, nor any, or any",
@@ -159,7 +202,8 @@ PHRASES = {
         "maybe, perhaps, possibly, not sure, not certain, not really sure, dunno, do not know, idk, no idea, might "
         "be, could be, hard to say|tell, i guess, unsure, i believe, can not swear|remember, could not "
         "swear|remember, i think i|so, i suppose i|so, pretty sure i, lost count, lost track, i suppose, not sure "
-        "tbh, might of, might have, i might have, could have been, more or less, kinda, kind of did, sort of did"
+        "tbh, might of, might have, i might have, could have been, more or less, kinda, kind of did, sort of did, yes "
+        "and no, kind of yes, sort of yes"
     ),
     "almost-none": (
         "hardly any, barely any, almost no, nearly no, not much, no big, no major, no real, no serious, no bad, not a "
@@ -172,7 +216,8 @@ PHRASES = {
         "friend|colleague|neighbour|neighbor|boss|kid|child|baby|dog|cat|grandma|grandad|flatmate|teammate|mate, my "
         "boyfriend|girlfriend|aunt, wife, husband, hubby, mum, dad, nan, somebody else, wifes, husbands, mums, dads, "
         "my|our cousin|cousins|nephew|niece|grandson|granddaughter|grandchild|grandchildren|neighbours|colleagues, "
-        "someone else, my|our little_one|toddler|eldest|youngest|twins|girl|boy|kids|children|parents"
+        "someone else, my|our little_one|toddler|eldest|youngest|twins|girl|boy|kids|children|parents, my|our "
+        "grandmas|grandads|grandpa|grandpas|nans|parents|in-laws|inlaws|mother-in-law"
     ),
     "past": (
         "last year|month|summer|winter|season|spring|autumn, years|months|weeks ago, a year|month ago, a few|couple "
@@ -206,7 +251,10 @@ PHRASES = {
         "the while, for two|three|four|five days, two|three|four|five days now, is lasting, it is lasting, still "
         "there today, still there now, since then, still there, the whole day, would not ease|settle|stop|go|go_away, "
         "goes not away, get better whatever, not get better, has not let up, not let up, does not leave, weeks now, "
-        "months now, days now"
+        "months now, days now, not stopping, will not wake up, does not wake up, not wake up, not waking up, "
+        "continuing, continues, until now, till now, stays so, stays like that|this, stays this|that way, has not "
+        "woken up, not come back yet, does not come back, will not come back, not wearing off, will not wear off, "
+        "still now"
     ),
     "yesterday": (
         "yesterday, last night, last time, last week, the day before, on "
@@ -223,7 +271,7 @@ PHRASES = {
         "say|type|write, wrong button, i misread, my mistake, mistake, wanted to say|write, i wanted to say|write, "
         "wanted to type"
     ),
-    "actually": "actually, sorry, in fact, to be honest, truth be told",
+    "actually": "actually, sorry, in fact, to be honest, truth be told, to be fair",
     "pleasant": "pleasant, pleasantly, satisfying, nice, nicely, lovely, enjoyable, relieving",
     # --- completion ------------------------------------------------------------------------------------------------
     "done": (
@@ -234,33 +282,47 @@ PHRASES = {
         "of it|them, did all the|my stretches|exercises|movements|sets|rounds|reps, did today, did full session, did "
         "every bit|set|stretch|exercise|rep|one, session is? done|complete|completed|finished, nailed it, smashed it, "
         "crushed it, killed it, killing it, aced it, ticked off, tick, managed it|everything, managed it all, got it "
-        "done, got through it|everything|all|the, got through it all, made it through?, popped in a session, popped a "
-        "session in, squeezed it|one in, squeezed in a|the|my session, squeezed a|the session in, sorted, job done, "
-        "all of it, the whole thing, every set|rep|round, full session, whole session, worked through "
-        "it|everything|all, ive done, went through it|everything|the, i stretched, stretched today, checked, "
-        "accomplished, already did, completado, fertig, did them all?, fini, fit it in, fitted it in, knocked it out, "
-        "powered through, through with it, wrapped up, did session, made the session, made my exercises|stretches, "
-        "made|make|do all exercise|exercises, made all, made everything, have make all, did 100, in the bag, finito, "
-        "mission accomplished, did u? whole session, did good, went well, went fine, went great, went ok, session "
-        "went, all went, boxed off, stretched, popped it in, popped in a quick session, made it all, did every single "
-        "one, every single one of them, whole routine, did the full, have do all the? session|exercises|exercise, did "
-        "do it, did do all, dun, dunn, did the thing, did the whole routine, did them, did both, got it in, did ti, "
-        "all boxes ticked, boxes ticked, nailed the, entire session, the entire session, performed every stretch, "
-        "performed all, have performed, is made, session is made, session was finished, i got through it, through it "
-        "before, shot through it, done the needful, did the all, did all nine|eight|seven|six|five|four "
-        "moves|stretches|exercises|of_them, all nine|eight|seven|six|five|four moves|stretches|exercises, completed "
-        "it, fully done, did the lot, exercises made, all exercises made, got my|the stretches|session|exercises "
-        "in|done, did complete everything|it|all, did my stretch|stretching, did the stretch|stretching, managed the "
-        "whole session, still managed the whole session, managed the full session, did todays, did todays one, got it "
-        "all done, got all done, did my session, did our session, hecho, fait, c est fait, fatto, gemacht, erledigt, "
-        "listo, zrobione, sone and dusted, alll done, all donee, all exercises ok, all the movements, did all "
-        "seven|six|five|four|eight stretches, lovely session, great session, good session, that is a wrap, in the "
-        "books, crossed it off, whole shebang, the whole shebang, yeppers, full distance, the full distance, nothing "
-        "left out, saw it through, donezo, ticked all the boxes, ticked all boxes, entire thing, the entire thing, "
-        "all the way through, all the way to the end, put in the full, carried out, duly carried out, executed in "
-        "full, you bet, did not miss any, did fully|completely, i did fully, done and dusted, burned through the "
-        "whole, went through the whole, did the gentle version, did the easy version, all five in order, all six in "
-        "order, all of them"
+        "done, got through it all, made it through?, popped in a session, popped a session in, squeezed it|one in, "
+        "squeezed in a|the|my session, squeezed a|the session in, sorted, job done, all of it, the whole thing, every "
+        "set|rep|round, full session, whole session, worked through it|everything|all, ive done, went through "
+        "it|everything|the, i stretched, stretched today, checked, accomplished, already did, completado, fertig, did "
+        "them all?, fini, fit it in, fitted it in, knocked it out, powered through, through with it, wrapped up, did "
+        "session, made the session, made my exercises|stretches, made|make|do all exercise|exercises, made all, made "
+        "everything, have make all, did 100, in the bag, finito, mission accomplished, did u? whole session, did "
+        "good, went well, went fine, went great, went ok, session went, all went, boxed off, stretched, popped it in, "
+        "popped in a quick session, made it all, did every single one, every single one of them, whole routine, did "
+        "the full, have do all the? session|exercises|exercise, did do it, did do all, dun, dunn, did the thing, did "
+        "the whole routine, did them, did both, got it in, did ti, all boxes ticked, boxes ticked, nailed the, entire "
+        "session, the entire session, performed every stretch, performed all, have performed, is made, session is "
+        "made, session was finished, i got through it, through it before, shot through it, done the needful, did the "
+        "all, did all nine|eight|seven|six|five|four moves|stretches|exercises|of_them, all "
+        "nine|eight|seven|six|five|four moves|stretches|exercises, completed it, fully done, did the lot, exercises "
+        "made, all exercises made, got my|the stretches|session|exercises in|done, did complete everything|it|all, "
+        "did my stretch|stretching, did the stretch|stretching, managed the whole session, still managed the whole "
+        "session, managed the full session, did todays, did todays one, got it all done, got all done, did my "
+        "session, did our session, hecho, fait, c est fait, fatto, gemacht, erledigt, listo, zrobione, sone and "
+        "dusted, alll done, all donee, all exercises ok, all the movements, did all seven|six|five|four|eight "
+        "stretches, lovely session, great session, good session, that is a wrap, in the books, crossed it off, whole "
+        "shebang, the whole shebang, yeppers, full distance, the full distance, nothing left out, saw it through, "
+        "donezo, ticked all the boxes, ticked all boxes, entire thing, the entire thing, all the way through, all the "
+        "way to the end, put in the full, carried out, duly carried out, executed in full, you bet, did not miss any, "
+        "did fully|completely, i did fully, done and dusted, burned through the whole, went through the whole, did "
+        "the gentle version, did the easy version, all five in order, all six in order, all of them, "
+        "breezed|sailed|flew|cruised|raced|blasted|whizzed|zipped|rattled|battled|burned|burnt|powered|slogged|plodded "
+        "through the? session|workout|routine|lot|stretches|exercises|whole_thing|programme|it|them|everything|all, "
+        "did yours|mine, all made|maid|make|finish|finnish|finished|complete|completed, "
+        "session|stretching|exercise|exercises|workout|programme is|are through, is through, am through with it, i "
+        "already do, termine, terminado, terminada, yh, every exercise|stretch|movement|one done|completed, "
+        "managed|did|completed|finished every exercise|stretch|movement|move|one, left out nothing, left nothing out, "
+        "nothing i did not do, skipped nothing, missed nothing, did not skip, did not skip it|any|anything|one, did "
+        "not miss anything|one|it, nothing skipped|missed, got all my|the stretches|exercises in|done, have "
+        "finnish|finish all|everything, got them all in|done, saw it through to the end, all the way to the very? "
+        "last, did my bit, today all perfect, wrapped it up, got through the "
+        "session|lot|whole|routine|workout|stretches|exercises|set|programme|full|entire, got through "
+        "it|everything|all, let out nothing, let nothing out, been through all|everything|the_whole|the_session, did "
+        "manage, finnish with, i left out nothing, everything made|maked|finish|finished|complete|completed, i "
+        "make|maked all|everything, i have make|maked all|everything, nothing of it left to do, popped in my|the|your "
+        "session|stretches|workout|exercises"
     ),
     "finish": "finished, finish, completed, complete, completing, finishing, fully completed, finalised",
     "do": (
@@ -280,7 +342,8 @@ PHRASES = {
     "no-answer": (
         "nope, nah, naw, negative, no way, no thanks, no chance, non, nein, nay, not today, not this time, no not "
         "today, not tonight, no session, not happening, not now, none today, nothing today, no can do today, no "
-        "chance today, zilch, no make, sorry no, bruh no, nah not today"
+        "chance today, zilch, no make, bruh no, nah not today, no unfortunately not?, unfortunately no|not, sadly "
+        "no|not, leider nein|nicht, afraid not, im afraid not"
     ),
     "none": (
         "today no, could not face it, skipped, skipped it|today|this|todays, skip, skip it|today, skipping, skipping "
@@ -296,7 +359,10 @@ PHRASES = {
         "today, not had a minute, have not had a minute, had not a minute, did not get to it, skipped the "
         "whole|lot|session, skipped the whole thing, no exercises today|tonight, no exercises, did nothing, i did "
         "nothing, not one stretch, not a chance, to do list, on my to do list, undone, stayed undone, no stretch, do "
-        "nothing"
+        "nothing, no me, did nothing of it, nothing of it done, could not do nothing|it|any, never started, never did "
+        "it, never got to it, never got round to it, missed|skipped|skip the "
+        "session|stretching|workout|exercise|programme|lot|whole_lot, not did, no did, i not make|made, none of it "
+        "was done, no exercise|session|stretching|workout|training today|tonight|so_far, none of it done"
     ),
     "later": (
         "will do at|after|before|in|around, later, tomorrow, tonight, will do it, will do it later|tonight|tomorrow, "
@@ -306,30 +372,37 @@ PHRASES = {
     ),
     "part": (
         "part, part of it, partly, partial, partially, some of it|them, did some, minutes|mins|min of it, only some, "
-        "bits, not all, not all of it, not everything, not quite all, all but, half done, did half, half way, "
-        "halfway, incomplete, stopped, had to stop, stopped early|halfway, cut it? short, gave up, quit "
-        "halfway|early, nothing else, nothing more, a portion, not the whole thing|session, not quite, not quite "
-        "done, not completely, not fully, not finished, almost done, nearly done, almost finished, nearly finished, "
-        "not entirely, started, bailed out|halfway, skipped the|one|two|three|some|a, missed "
-        "the|one|two|three|a|some, dropped the, left out, without the last, minus the last, bailed early|out, except "
-        "the last|for, but not the|all, leaving out, could not finish, only the, only did, only some, only part, only "
-        "two|three|four, just two, stopping early, left the last, most of it without, gave up on, quit after, one "
-        "short, cut short, instead of two|three|four|five|2|3|4|5|6|10|the_full|all, shortened, shortened it, short "
-        "version, did the rest, the rest yes, rest is done, did the others, all bar, everything bar, did the first, "
-        "did the left|right side|one, never did the, rest done, did the floor|standing|easy ones, first two then, "
-        "first three then, first one then, only finish, skipped one|1, left out the, whole thing minus, minus the, "
-        "all minus, short bit, not the full, not the rest, after set two|three, 4 down, started it got, called it, so "
-        "called it, quit after the, round one only, only the half, only half, got six|five|four|three|two|ten "
-        "mins|minutes in, moved on after, just the warmup, bit of it, managed the seated|standing|easy|first ones, "
-        "most of them not, only first round, first round only, upper half, lower half, rounds from 3, skipped round, "
-        "skipped set, skipped number, skipped exercise, all of it minus, everything minus, got through the easy, past "
-        "the third"
+        "not all, not all of it, not everything, not quite all, all but, half done, did half, half way, halfway, "
+        "incomplete, stopped, had to stop, stopped early|halfway, cut it? short, gave up, quit halfway|early, nothing "
+        "else, nothing more, a portion, not the whole thing|session, not quite, not quite done, not completely, not "
+        "fully, not finished, almost done, nearly done, almost finished, nearly finished, not entirely, started, "
+        "bailed out|halfway, skipped the|one|two|three|some|a, missed the|one|two|three|a|some, dropped the, left "
+        "out, without the last, minus the last, bailed early|out, except the last|for, but not the|all, leaving out, "
+        "could not finish, only the, only did, only some, only part, only two|three|four, just two, stopping early, "
+        "left the last, most of it without, gave up on, quit after, one short, cut short, instead of "
+        "two|three|four|five|2|3|4|5|6|10|the_full|all, shortened, shortened it, short version, did the rest, the "
+        "rest yes, rest is done, did the others, all bar, everything bar, did the first, did the left|right side|one, "
+        "never did the, rest done, did the floor|standing|easy ones, first two then, first three then, first one "
+        "then, only finish, skipped one|1, left out the, whole thing minus, minus the, all minus, short bit, not the "
+        "full, not the rest, after set two|three, 4 down, started it got, called it, so called it, quit after the, "
+        "round one only, only the half, only half, got six|five|four|three|two|ten mins|minutes in, moved on after, "
+        "just the warmup, bit of it, managed the seated|standing|easy|first ones, most of them not, only first round, "
+        "first round only, upper half, lower half, rounds from 3, skipped round, skipped set, skipped number, skipped "
+        "exercise, all of it minus, everything minus, got through the easy, past the third, tapped out, broke off, "
+        "left it after|at, bailed after|at, stop|stopping after|at|halfway|in_the_middle, never went back, never got "
+        "back, never finished, quit at|on, gave up at|after, packed it in, threw in the towel, got as far as, as far "
+        "as, let out the, have let out, left out the|one|two|some|a, that is where it ended, where it ended, finish "
+        "there, finished there, ended there, made until|till, do until|till, did until|till, did up to, got through "
+        "the, i left out the|one|two|some|a|that|this, left that|this|one out, left that one out, rest "
+        "completed|finished|made, rest did not, the rest did not, a bit of neck|legs, let out two|three|one|some|a, "
+        "nearly through, almost through, half through, only|just|some|few bits, did bits, bits and pieces, in bits"
     ),
     "half": "half, half of it|them, about half, roughly half, 50",
     "most": (
         "most, most of it|them, mostly done|finished, almost all, nearly all, more than half, over half, all but "
         "one|two, nearly everything, almost everything, the majority, bulk of it, majority, three quarters, almost "
-        "the whole, nearly the whole, two thirds, all except, all but the last, good half"
+        "the whole, nearly the whole, two thirds, all except, all but the last, good half, the lions share, lions "
+        "share, the better part, the best part of it"
     ),
     "few": (
         "less than half, a bit of it, a little of it, a little bit of it, only a few, a few, just a bit, a quarter, a "
@@ -343,8 +416,8 @@ PHRASES = {
         "no have time, have no time, have not time, no time, not enough time, out of time, short of|on time, lack of "
         "time, had no time, do not have time, did not have time, too busy, busy, running late, was late, meeting, "
         "meetings, too late, not have|find|had time, not any time, rushed, in a rush|hurry, hectic, time got away, "
-        "for time, pressed for time, busy day|week, work ran late, worked late, kids, deadline, deadlines, at work, "
-        "stuck at work, work was crazy|mad|busy, hurry, can|could not find the? time, had to leave|go|run, time "
+        "for time, pressed for time, busy day|week, work ran late, worked late, deadline, deadlines, at work, stuck "
+        "at work, work was crazy|mad|busy, hurry, can|could not find the? time, had to leave|go|run, time "
         "issue|issues|pressure, work got in the way, no free time, much work, lot of work, too much work, have work, "
         "work today, a call, phone call, work call, zoom call, appointment, appointments, school run, working "
         "late|all, on shift, working today, worked all day, work work, work meeting, long day at work, because of "
@@ -362,7 +435,12 @@ PHRASES = {
         "delayed, held up, early shift, long shift, shift, run off my feet, back to back calls|meetings, calls since, "
         "ran long, schedule packed, packed solid, work ate, ate up my time, break was over, lunch break was over, "
         "clock ran out, ran out of hours|break, minute free, get back to work, work was too much, office work was too "
-        "much, too much on my plate, shift started, work is eating, on the go since"
+        "much, too much on my plate, shift started, work is eating, on the go since, overload, overloaded, lot to do, "
+        "much to do, lots to do, deadline moved, running out the door, have to run, rush off, rushing off, in a "
+        "hurry, short on, ran over|long, not enough minutes, few minutes only, only have|had five|ten|5|10 "
+        "minutes|mins|min, break was only, lunch was short, time is|was|not enough, time over, was the time over, "
+        "many meetings|calls|appointments, have not had the time, not had the time, not have|find|had the time, not "
+        "let me a minute, no more time, no time after, was|is back to back"
     ),
     "too-hard": (
         "too hard, too difficult, too tough, too much, too heavy, too intense, too long, too advanced, too strenuous, "
@@ -372,7 +450,7 @@ PHRASES = {
         "left, legs gave up, impossible, too complicated, wiped me out, could not cope, too big, too steep, could not "
         "get back up, could not balance, could not get back up off, could not hold on, too hard for an old, hard "
         "today, beyond my, above my level, too advanced for me, beat me, bit off more than, balance is not good "
-        "enough, will not fold"
+        "enough, will not fold, to heavy|hard|difficult|much|tough for, for me to|too heavy|hard|difficult|tough"
     ),
     "ill": (
         "ill, sick, flu, unwell, covid, a cold, have cold, got cold, migraine, stomach bug, food poisoning, throwing "
@@ -383,7 +461,9 @@ PHRASES = {
         "cold, lost my voice, tummy upset, got a cold, bad cold, heavy cold, head cold, grippe, migrain, headache all "
         "day, stomach cramps, stomach ache, throat infection, chest infection, tonsillitis, sinus, sinusitis, food "
         "poison, puking, the runs, bronchitis, ear infection, caught something, coming down with, threw up, nasty "
-        "cold, stinking cold, poorly today"
+        "cold, stinking cold, poorly today, norovirus, the flue, a flue, flue, "
+        "strong|bad|heavy|nasty|terrible|horrible|awful|big|huge cold, man flu, sneezing, vomited, stomach "
+        "pain|pains|ache|bug, shingles, food poisoned"
     ),
     "other-why": (
         "too hot, child|kid|kids|son|daughter|baby|husband|wife|mother|father is|was|are sick|ill|unwell, forgot, "
@@ -398,7 +478,11 @@ PHRASES = {
         "power went, at the airport, airport, in the train, on the train, whole day travel, at a wedding, flight, "
         "flights, jetlag, jet lag, moving house, no light, power outage, broken boiler, plumber, builders, "
         "decorators, visiting, family over, birthday, party last night, hangover, motivation zero, could not be "
-        "arsed, lazy day, felt lazy, on a|the plane|bus|road|coach|ferry, on a train"
+        "arsed, lazy day, felt lazy, on a|the plane|bus|road|coach|ferry, on a train, motivation "
+        "took|had|dropped|was|gone|left, drop in motivation, dead tired, dead on my feet, sleep|slept too long, slept "
+        "like, slept till|until, slipped my mind, on holiday with, no internet|wifi, internet was|is down|not|off, "
+        "video froze|frozen, not feeling like it, car would not|did_not start, car broke down, train broke down, "
+        "sharp|big drop|dip|dive in motivation"
     ),
     # --- feeling ----------------------------------------------------------------------------------------------------
     "pain": (
@@ -414,7 +498,7 @@ PHRASES = {
         "pain free, painless, painlessly, free of|from pain, no hurt, nothing hurts|hurt|hurting, 0 pain, zero pain, "
         "no pain whatsoever, pain not, sin dolor, without pain, no any pain, nothing hurts at all, not hurt, not "
         "hurting, not painful, never hurt, no more pain, pain none|nil|zero|nope, pain is not there, there is no "
-        "pain, pain not there, pain is none|zero|nil, pain free today"
+        "pain, pain not there, pain is none|zero|nil, pain free today, nil|null pain, pain is null"
     ),
     "severe": (
         "unbearable, excruciating, agonising, agonizing, worst pain ever|of|imaginable, worst ever, severe, severely, "
@@ -423,10 +507,9 @@ PHRASES = {
         "move, could not move, so bad i, in tears, intense"
     ),
     "sore": (
-        "sore, soreness, sore muscles, doms, tender, tenderness, muscle ache, sores, muscle soreness, muscle pain, "
-        "muscular pain"
+        "sore, soreness, sore muscles, doms, tender, tenderness, sores, muscle soreness, muscle pain, muscular pain"
     ),
-    "dull": "dull, dull ache|pain, ache, aches, achy, aching, ached, achey, achiness, dully",
+    "dull": "dull, dull ache|pain, ache, aches, achy, aching, ached, achey, achiness, dully, muscle ache|aches",
     "tight": "tight, tightness, stiff, stiffness, stiffer, tighter, tense, tension, stiffy, feel tight, tightish",
     "stretch-feeling": (
         "strong|good|nice|deep|big|intense|great|lovely stretch, stretch feeling, stretchy feeling, burning stretch, "
@@ -456,8 +539,8 @@ PHRASES = {
         "different, same again, still the same, has not changed, same same"
     ),
     "worse": (
-        "worse, worsened, getting worse, got worse, it increased, increased, more painful, more sore, much worse, "
-        "even worse, a bit worse, badder, worsening, not better but worse, worst, hurts more, sorer, more pain"
+        "worse, worsened, getting worse, got worse, it increased, increased, much worse, even worse, a bit worse, "
+        "badder, worsening, not better but worse, worst"
     ),
     # --- kinds and red-flag words -----------------------------------------------------------------------------------
     "sharp": (
@@ -474,7 +557,8 @@ PHRASES = {
         "pins needles, pins, prickling, prickly, prickle, prickles, needles, fizzing, fizzy feeling, buzzing in, ants "
         "in|on|crawling, crawling feeling|sensation, sciatica, sciatic, trapped nerve, pinched nerve, nerve pain, "
         "nerve, nervy, paresthesia, paraesthesia, static feeling, hormigueo, static, like static, buzzing like, "
-        "buzzes, buzzing, vibrating, vibrates, fizzes, fizzle, ants running, prickles all, pricking, ants walking"
+        "buzzes, buzzing, vibrating, vibrates, fizzes, fizzle, ants running, prickles all, pricking, ants walking, "
+        "pin prickles, ants under"
     ),
     "numb": (
         "numb, numbness, numbed, numbing, no feeling in, can not feel my "
@@ -487,14 +571,21 @@ PHRASES = {
         "asleep|dead, leg|foot|arm|hand|thigh|calf is|was asleep|dead, legs|feet|hands|toes|fingers are|were asleep, "
         "can not feel toes|feet|hands|fingers|foot, like after an? injection, like after the? dentist, cotton wool, "
         "like a block of wood, block of wood, like wood, felt nowt, not feel the carpet|floor|ground|pedal|pedals, "
-        "foot|feet|leg|hand|arm sleeps, sleeps since, not awaking, just not there, dead as a"
+        "foot|feet|leg|hand|arm sleeps, sleeps since, not awaking, just not there, dead as a, has|have|had gone dead, "
+        "like someone|somebody else, like another persons?, like a strangers, as if in gloves|socks|mittens, "
+        "like|as_if in|wearing|through gloves|mittens|socks, like|as_if i am? wear|wearing|wore gloves|socks|mittens, "
+        "like dead, no feel in, no sense in, lost the sense in, like gloves|socks|mittens on, like i have "
+        "gloves|socks|mittens on"
     ),
     "no-feel": "can|could not feel anything|a_thing|much|it, feel|felt nothing, not feel anything",
     "shoot": (
         "shooting, shoots, shot down, shot up, radiating, radiates, radiate, radiated, travels down|up, travelling "
         "down|up, runs down|up, running down|up my|the|both|left|right, ran down|up, zap, zapped, zapping, zinger, "
         "zing, shot through, spreads down, spreading down, goes down|up my|the|to, going down|up my|the, went down|up "
-        "my|the, shots down|in, shooted, shot of pain"
+        "my|the, shots down|in, shooted, shot of pain, shoot down|up|into|through, live wire, bare wire, hot wire, "
+        "electric wire, electric fence, plugged into the? mains|socket|wall, shots of pain, jumps down|into my|the, "
+        "bolts down|through, bolt down|through, fires down|up|into, fired down|up|into, travels along|into|from, "
+        "radiating into"
     ),
     "electric": (
         "electric, electricity, electrical, electric shock, electric shocks, like electricity, shock like, shocks, a "
@@ -519,7 +610,8 @@ PHRASES = {
         "blew up, blow up, swelling, swollen, swelled, swells, swell, swole, puffy, puffed up, ballooned, blown up, "
         "swelled up, swollen up, inflated, thick knee|ankle, size of a, like a "
         "balloon|melon|sausage|football|grapefruit|tennis_ball, bigger than the other, twice the size, double the "
-        "size, thick like, full of water, fat as a, blown up like, way bigger than"
+        "size, thick like, full of water, fat as a, blown up like, way bigger than, thicker|fatter than the? "
+        "other|left|right, twice|double as big|thick|fat, double as thick|big"
     ),
     "no-weight": (
         "can|could not load, can|could not put|bear|take|place|load any|my? full? weight, no weight on it?, can|could "
@@ -530,7 +622,10 @@ PHRASES = {
         "bearing is impossible, will not hold me, will not take, does not hold me, can not to walk|stand, no can "
         "walk, can not put my? foot down, could not put foot down, not stand on, no longer walk, can no longer "
         "walk|stand, not walk on, walk impossible, walk on it is not possible, stand on it is not possible, walk on "
-        "it not possible, not possible to walk|stand, can not to put weight, cannot to put weight"
+        "it not possible, not possible to walk|stand, can not to put weight, cannot to put weight, not able to step, "
+        "unable to step|put|bear|load, can|could not step onto|with|down, can|could not put it down, can|could not "
+        "put my|the foot down|to_the_floor, can|could not lean on, not carry me, impossible to step, not possible to "
+        "step, hopping on one leg|foot"
     ),
     "barely-walk": (
         "hurts|painful to stand on?, too much to stand on?, hard|difficult|impossible|tricky to put weight, can|could "
@@ -545,19 +640,24 @@ PHRASES = {
         "collapses under me, collapsed under me, goes from under me, went from under me, folded under me, unstable, "
         "gives in, gave under me, not stable, gived way, locked up|solid, slipped out, popped out, out of joint, "
         "folding under me, folds under me, went out on me, goes out on me, keeps giving, let me down on the stairs, "
-        "keeps folding, gives under me, go away under me, goes away under me, gave way two|three times"
+        "keeps folding, gives under me, go away under me, goes away under me, gave way two|three times, gives from "
+        "under, gave from under, bends away under, knee|leg|ankle collapses|collapsed, leg|knee|ankle folds|folded, "
+        "leg|knee|ankle keeps folding"
     ),
     "weak": (
-        "went|gone|goes limp, losing|loses strength|power|grip, weak, weakness, weaker, lost strength|power, loss of "
-        "strength|power, no strength in, no power in, lost all strength|power, can not lift my, could not lift my, "
-        "can not raise my, could not raise my, can not move my, could not move my, can not grip, could not grip, foot "
-        "drop, drop foot, dropping things, paralysed, paralyzed, paralysis, limp arm|leg, no strength, no power, no "
-        "force in, lost force, strength gone, dragging my foot|leg, foot drags, can not lift my? foot|arm|leg, lost "
-        "control of my arm|leg|hand|foot, can not control my|the arm|leg|hand|foot, will not lift, would not lift, "
-        "not lift, fell out of my hand, falls out of my hand, fall out of my hand, like it is not mine, not mine, no "
-        "grip, keep|kept dropping mugs|cups|things|stuff, foot slaps, slapping foot, can not lift the toes|foot|arm, "
-        "can not lift my toes|foot, can not hold a cup|mug|pen, will not do what i want, not obey, floppy, went "
-        "floppy, all floppy, no power left"
+        "went|gone|goes limp, weak, weakness, weaker, no strength in, can not lift my, could not lift my, can not "
+        "raise my, could not raise my, can not move my, could not move my, can not grip, could not grip, foot drop, "
+        "drop foot, dropping things, paralysed, paralyzed, paralysis, limp arm|leg, strength gone, dragging my "
+        "foot|leg, foot drags, can not lift my? foot|arm|leg, lost control of my arm|leg|hand|foot, can not control "
+        "my|the arm|leg|hand|foot, will not lift, would not lift, not lift, fell out of my hand, falls out of my "
+        "hand, fall out of my hand, like it is not mine, not mine, no grip, keep|kept dropping "
+        "mugs|cups|things|stuff, foot slaps, slapping foot, can not lift the toes|foot|arm, can not lift my "
+        "toes|foot, can not hold a cup|mug|pen, will not do what i want, not obey, floppy, went floppy, all floppy, "
+        "lose grip|my_grip|the_grip, losing my grip, lost grip|my_grip|the_grip, loose|loosing grip, can not make a "
+        "fist, could not make a fist, losing|loses strength|grip, lost strength, loss of strength, lost all strength, "
+        "keep|keeps|kept dropping my, can not hold my|the cup|mug|phone|pen|fork|spoon|glass, toes drag, leg drags, "
+        "no strength, foot drops|hangs, toes hang, trip|tripping|tripped|stumble|stumbling|stumbled over my "
+        "toes|feet|foot"
     ),
     "droop": (
         "hanging, hangs, drooping, droop, drooped, droops, droopy, lopsided, face dropped, dropped on one side, "
@@ -572,7 +672,11 @@ PHRASES = {
         "scrambled|funny|wrong|jumbled|backwards, could not say my, talking like, mouth full of marbles, words will "
         "not come, mixing up my? words, speech is coming|came out, speech coming out wrong, can not get my words out, "
         "could not get my words out, say the wrong words, could not find my words, can not find my words, lost my "
-        "words, could not find words, just could not talk, could not talk"
+        "words, could not find words, just could not talk, could not talk, "
+        "speak|talk|talking|speaking|sound|sounded|sounding|sounds like|as a? drunk, words are wrong|jumbled|muddled, "
+        "muddled words, mixing words, mixed up my words, can|could not form words|a_word|a_sentence, can|could not "
+        "get a word out, can|could not say words|a_word|the_words|my_name, words do|did not come, words come wrong, "
+        "tongue is|was|feels|felt? heavy|thick, talking gibberish, speaking gibberish, lost my speech"
     ),
     "vision": (
         "vision, eyesight, sight, blurred, blurry, double vision, seeing double, saw double, see double, can not see, "
@@ -580,9 +684,31 @@ PHRASES = {
         "vision loss, black spots, vision went, sees double, see stars, seeing stars, saw stars, can not see well, "
         "trouble seeing, see blurry, seeing two of, see two of, saw two of, black curtain, grey curtain, like a? "
         "curtain, curtain over|came, see on one eye|side, half my vision|sight, see only half, half of what i see, "
-        "grey veil, went grey"
+        "grey veil, went grey, can|could not see anything|nothing? on one|my|the left|right? side|eye|half, can|could "
+        "not see from|with one|the|my left|right? eye, can|could not see the left|right side|half, no sight in, sight "
+        "went, sight is gone, vision is gone, double images, see flashes, flashes of light, zigzag lines"
     ),
-    "odd": "weird, odd, strange, lost, loss, trouble, problem, problems, funny, double, changed",
+    "on-chest": (
+        "sat|sits|sitting|stood|stands|standing|kneeling|kneels|knelt|lying|lies|pressing|leaning|jumping down? on "
+        "my|the chest|breastbone|ribs"
+    ),
+    "half-seen": (
+        "half of? the|my? screen|page|picture|text|telly|tv|view|room|words is|was|are|were? missing|gone|black|dark"
+    ),
+    "look": "look at, looking at, looked at, i look, when i look",
+    "no-power": (
+        "no power, no power in, no power left, no power left in, lost power, lost all power, loss of power, "
+        "losing|loses power, without|less|little power, power|strength|force is gone|missing|less|away, lost force, "
+        "no force in, lost my|the strength|power|force, no|without|less|little force, without|less|little strength, "
+        "without any power|strength|force"
+    ),
+    "grip": "can|could not open the|a|my? jar|jars|lid|lids|bottle|bottles",
+    "by-itself": (
+        "by itself, by themselves, on its own, without i want|notice|know|feel|wanting, without me "
+        "wanting|knowing|noticing|feeling, without noticing, without control, without warning"
+    ),
+    "hurts-more": "more painful, more sore, sorer, hurts more, more pain",
+    "odd": "weird, odd, strange, lost, loss, trouble, problem, problems, funny, double, changed, doubled",
     "stroke": (
         "had a stroke, having a stroke, a stroke, mini stroke, a tia, like a stroke, got a stroke, have stroke, have "
         "a stroke"
@@ -592,9 +718,9 @@ PHRASES = {
         "pressure, pressing, pressed, squeeze, squeezing, squeezed, crushing, crushed, crush, heavy, heaviness, "
         "heavyness, tight band, constricted, constriction, a weight on, band around, vice, clamped, clenching, "
         "elephant, squashed, pressings, gripping, pushing, oppression, oppressing, compressed, compression, truck, "
-        "truck on, sitting on me, sits on me, sitting on my, standing on my, brick on, bricks on, parked on, weight "
-        "on my, somebody|someone was|is? sitting, sitting on it, standing on it, big stone, heavy stone, stone on, "
-        "like a stone on"
+        "truck on, sitting on me, sits on me, brick on, bricks on, parked on, weight on my, somebody|someone was|is? "
+        "sitting, sitting on it, standing on it, big stone, heavy stone, stone on, like a stone on, sat|sitting down? "
+        "on me, a belt around, tight belt, like a belt, iron band, in a vice"
     ),
     "breathless": (
         "breathless, breathlessness, can|could hardly|barely breathe|breath, short of breath, shortness of breath, "
@@ -606,7 +732,8 @@ PHRASES = {
         "could not get my breath, suffocating, problem|problems to? breathe|breath|breathing, breathing is "
         "hard|difficult|heavy, short breath, lack of air|breath, not able to breathe, no breath, missing air, "
         "can|could not finish|get a sentence, can|could not get a whole sentence, huffing like, huffing sitting, can "
-        "not finish sentences|a_sentence, terribly short of breath, no puff left"
+        "not finish sentences|a_sentence, terribly short of breath, no puff left, can|could not get any? air in?, not "
+        "get my breath back, not get any? air in, no breath left, air hunger, get no air, got no air, getting no air"
     ),
     "puffed": "out of breath, puffed, puffing, winded, panting",
     "faint": (
@@ -616,7 +743,9 @@ PHRASES = {
         "consciousness, losing consciousness, came to on the floor, woke up on the floor, faints, fell down without, "
         "lights out, went lights out, everything went dark, went dark, all went dark, hit the floor|deck, came round "
         "on, woke up on the carpet|mat|ground, greyed out, next thing i am|was on, out cold, out for a few "
-        "secs|seconds"
+        "secs|seconds, lost conciousness, lost conscious, lost my consciousness, unconcious, found myself on the "
+        "floor, everything turned black|dark, blackd out, blacked, woke on the floor|ground|carpet, away for a "
+        "few|some seconds|moments, gone for a few|some seconds|moments"
     ),
     "palpitations": (
         "heart rhythm, rhythm is off|irregular|odd|weird|wrong, palpitations, palpitation, irregular "
@@ -626,7 +755,9 @@ PHRASES = {
         "regular, unregular, atrial fibrillation, afib, missing beats|a_beat, misses beats|a_beat, heart "
         "stumbles|stumbling, heart is? doing somersaults, heart is? all over the place, ticker is? all over the "
         "place, skips then, heart is? out of sync, heart somersaults, beats are missing, heart trips|tripping, off "
-        "rhythm, beating all over the? place, beating irregularly|irregular|wrong, beats off"
+        "rhythm, beating all over the? place, beating irregularly|irregular|wrong, beats off, out of beat, heart "
+        "jumps a beat, stumbling heart, uneven heartbeat|beat|pulse, pulse is irregular|uneven|jumping, heart is "
+        "fluttering, heart flutters|fluttered"
     ),
     "talk": "speech, talking, speaking",
     "sweat": "sweating, sweat, cold sweat, clammy",
@@ -641,18 +772,22 @@ PHRASES = {
         "giddy, dizzyness, head spins, world spinning, everything spinning, everything spun, everything was spinning, "
         "head rush, unsteady, head was spinning, head started spinning, head turns, head swimming, room went round, "
         "went round and round, swimmy headed, swimmy, spinny, head went round, head goes round, head did the, light "
-        "in the head, swimming head, head was swimming, wobbly head"
+        "in the head, swimming head, head was swimming, wobbly head, head|room|world|everything|floor|ceiling|walls "
+        "is|was|were|started|starts|keeps? turning|spinning|swimming|moving|rotating  round|around?, "
+        "head|room|world|everything turned|turns|spins|spun round|around, everything went round, carousel in my head, "
+        "like on a boat|ship"
     ),
     "fever": (
         "fever, high temperature, a temperature, temperature, chills, night sweats, high fever, running a "
-        "temperature, shivering, feverish, a temp, temp of, got a temp, got temp, temperature of"
+        "temperature, shivering, feverish, a temp, temp of, got a temp, got temp, temperature of, feber, fieber, "
+        "fiebre, febrile, fevr"
     ),
     "weight-loss": (
         "weight loss, losing weight, lost weight, losing a lot of weight, dropped weight, lost a lot of weight, lost "
         "so much weight, weight is dropping, weight dropping, loosing weight, losing kilos, lost kilos, lost "
         "loads|lots|tons|plenty of weight, trousers are falling off, clothes are falling off, weight is falling off, "
         "dropping weight, getting thinner, lost a stone, lost two|three stone, without trying, without diet, without "
-        "dieting"
+        "dieting, weight goes|going|went down, getting thin, got thin|thinner, clothes are loose, trousers are loose"
     ),
     "wake": (
         "woke up at 1|2|3|4 because|with|from, woke me, wakes me, woke me up, wakes me up, waking me, woken by, keeps "
@@ -689,16 +824,23 @@ PHRASES = {
         "pee, bladder does|do not work, bladder not work, not been able to pee|wee|go, been able to pee, unable to "
         "pee, pooing myself, pooing without knowing, pooed without knowing, weeing without knowing, no control when i "
         "go, it just comes, no control on the toilet, no feeling when i go, poop|poo|pee|wee accident, "
-        "poop|poo|pee|wee accidents, nothing comes, not when the? bladder is full, bladder is full"
+        "poop|poo|pee|wee accidents, nothing comes, not when the? bladder is full, bladder is full, can|could? not "
+        "feel the? toilet_paper|paper|loo_roll|toilet_roll|loo_paper|tissue|wiping, can|could not feel myself "
+        "wipe|wiping, can|could not feel me|it wipe, can|could? not hold my|the urine|stool|poop, can|could not start "
+        "peeing|weeing|to_pee, pee|wee will not come, no urge to pee|go|wee, can not tell when i need|have, wetting "
+        "the bed, have to push to pee|wee, dribbling pee|urine|wee, not get|make|make_it to the toilet in time, not "
+        "feel|notice|know when i have|need|must"
     ),
     "saddle": (
         "between my? the? legs, between my|the thighs, groin, saddle, saddle area, genitals, genital, crotch, private "
         "parts, privates, perineum, down there, down below, undercarriage, bum, bottom, buttock, buttocks, backside, "
         "butt, anus, vagina, penis, testicles, balls, nether regions, seat area, when i wipe, between legs, bits "
-        "down, private area, intimate area, my seat, intimate parts, tailbone and"
+        "down, private area, intimate area, my seat, intimate parts, tailbone and, where i sit, sitting area, where i "
+        "wipe, my behind"
     ),
     "bladder": (
-        "bladder, bowel, bowels, urine, pee, peeing, wee, toilet, stool, poo, urinate, urinating, urination, sphincter"
+        "bladder, bowel, bowels, urine, pee, peeing, wee, toilet, stool, poo, urinate, urinating, urination, "
+        "sphincter, poop, shits"
     ),
     "one-side": (
         "all down my left|right side, one side, one sided, left side of my body, right side of my body, left side of "
@@ -752,7 +894,7 @@ PHRASES = {
         "the muscle we stretch, exactly there, in the area we are stretching, the area we stretch, the area we are "
         "stretching, exactly in the area, exactly here, right here, exactly where, in the bit we stretch, the bit we "
         "stretch, right in the bit we stretch, where we have been stretching, where the stretch works|goes|hits|is, "
-        "right where the stretch"
+        "right where the stretch, in the place of the stretch, exactly where the stretch works"
     ),
     # --- requests --------------------------------------------------------------------------------------------------
     "stop": (
@@ -760,7 +902,10 @@ PHRASES = {
         "please stop, stop writing, do not message|text|write me|us, no more messages, opt out, stop sending, stop "
         "the messages, please stop the messages, stop messaging me, stop texting me, do not want it any more|anymore, "
         "do not want this any more|anymore, do not want these any more|anymore, stop all messages, no more texts, "
-        "stop the messages for now, stop the messages please"
+        "stop the messages for now, stop the messages please, stop these|your|those messages, stop with these|the "
+        "messages, do not want these|the|any|your|more messages, do not want these|the|any|your messages "
+        "any_more|anymore, do not send me? messages|anything|these|any_more|anymore, no more "
+        "messages|notifications|reminders, no messages please, stop all this, please stop messaging"
     ),
     "pause": (
         "pause, pause please, take a break, need a break, on holiday, on vacation, going on holiday|vacation, going "
@@ -768,7 +913,9 @@ PHRASES = {
         "away until, away this week, weeks break, week break, days break, week off please, weeks off please, no more "
         "messages until|till, no messages until|till, take a week|fortnight off, time off please, hold off until, "
         "pause it|me|until|for, break please, pausing, a break until|till|for, take a break until, break until|till, "
-        "stop for a month|week|fortnight|while, stop for two|three weeks, want to stop for"
+        "stop for a month|week|fortnight|while, stop for two|three weeks, want to stop for, stop for a "
+        "while|bit|few_days|few_weeks, please stop for a while|bit, puase, no more sessions until|till|from, no "
+        "sessions until|till, pause me till|until, break from this"
     ),
     "change-time": (
         "change the|my time, other time, different time, another time please, change time, send it|this|them|me "
@@ -783,7 +930,10 @@ PHRASES = {
         "after|at|before, send the session after|at|before, kindly send, messages in the evening|morning, after ten "
         "please, later time, earlier time, other hour, different hour, put the reminder, reminder at|to, no message "
         "on sunday|saturday|sundays|saturdays|weekends, no messages on, half an hour earlier|later, an hour "
-        "earlier|later, switch my slot, my slot to, switch it to"
+        "earlier|later, switch my slot, my slot to, switch it to, change|chnage my|the? timing|timings|slot|hour, "
+        "from now on, one hour later|earlier, evening|morning|afternoon slot, can|could i get|have|receive "
+        "it|them|this|the_session|the_message|the_messages at|in|around, change|switch|move to the? "
+        "evening|evenings|morning|mornings|afternoon|afternoons"
     ),
     "health-changed": (
         "pregnant, pregnancy, expecting a baby, had an operation, had surgery, having surgery, an operation, surgery, "
@@ -819,7 +969,8 @@ PHRASES = {
         "with you|this, done with you for good, finished with this? programme|program, finished with this|you, i am "
         "out, take me off the? list, remove me, take me off this, sign me off, not for me, it is not for me, want "
         "out, sign me out, i am leaving the programme, delete my account, done with these, done with your, finished "
-        "with your, finished with these, i am done with these"
+        "with your, finished with these, i am done with these, no longer wish, do not wish to, not wish to take part, "
+        "take part no, cancel everything|it_all|all, finished for good, done for good, no more sessions, wish to stop"
     ),
     "asks": (
         "how, what, why, when, where, which, who, can i, can you, could you, could i, may i, is it, is this, is "
@@ -835,15 +986,18 @@ PHRASES = {
         "blocks, steps, breaths, people, coffees, more, others, sessions, legs only, laps, st, nd, rd, th, of us, "
         "bpm, in total, left to, to go, extra, squats, lunges, planks, in a row, messages, drills, moves, poses, "
         "parts, part done, percent, each, per, tries, attempts, batches, chunks, stages, chapters, cycles, circuits, "
-        "items, things, of the, of them, sides, hundred, ones, missing, last ones, pm tomorrow, bucks, pounds, quid, "
-        "euros, euro, k, g, ml, litres, drops"
+        "items, things, of the, of them, sides, ones, missing, last ones, pm tomorrow, bucks, pounds, quid, euros, "
+        "euro, k, g, ml, litres, drops"
     ),
-    "counted": "day, week, set, round, block, exercise, item, movement, session, x",
+    "counted": (
+        "day, week, set, round, block, exercise, item, movement, session, x, cat cow|cows|camel, downward|down|bird "
+        "dog|dogs, happy baby, puppy pose, dog pose, childs|child pose, cat pose|stretch"
+    ),
     "before-number": (
         "at, page, version, number, nr, since, until, till, by, after, before, half past, at half, past, quarter "
         "to|past, room, bus, train, step, stage, phase, day number, only, all, another, last, first, did, for, over, "
         "age, aged, born in, stretch, week number, programme, level number, chapter, part number, option, variation, "
-        "the first, the last, every, of those, than"
+        "the first, the last, every, of those, than, til"
     ),
     "scale": "on a scale of, on a scale from, scale of, scale from, on the scale of, out of, on scale, from scale",
     "about": (
@@ -851,24 +1005,26 @@ PHRASES = {
         "probably, level, score, nearly, almost, circa, max, maximum, at most, up to, peak, peaked at, at worst, "
         "worst was, at about, at around, at a, i would say, i'd say, just a, only a, about a, around a, like, i "
         "think, it was, it is, was a, is a, give it a, call it, rate it, rated, equals, reached, hit, as a, perhaps "
-        "a, at level, in level, at least, mild, slight, small, tiny, little, light, low, moderate, minor, bit, a bit"
+        "a, at level, in level, at least, mild, slight, small, tiny, little, light, low, moderate, minor, bit, a bit, "
+        "lies|sits|stays|stayed|stood|stands|remains|remained|hovers|hovered|staying|hovering at|by|on|around|about, "
+        "i|would|should|i_would|i_should call|rate|put|give it at?, i would|should say"
     ),
     "from": "from, dropped from, fell from, went from, down from, up from",
     "to": (
-        "to, down to, is down to, went down to, gone down to, up to a, til, into, dropped to, went to, fell to, rose "
-        "to, went up to"
+        "to, down to, is down to, went down to, gone down to, up to a, into, dropped to, went to, fell to, rose to, "
+        "went up to"
     ),
     "between": "between",
-    "number-word": "two, three, four, five, six, seven, eight, nine, ten",
+    "number-word": (
+        "two, three, four, five, six, seven, eight, nine, ten, eleven, twelve, fifteen, twenty, thirty, fifty, hundred"
+    ),
     "one": "one",
     # --- harmless --------------------------------------------------------------------------------------------------
     "harmless": (
         "band|bands is|was too? weak, popped out of bed, popped my feet|phone, tore|ripped|tear|tearing through, "
         "snapped it, saw stars outside, went blind into, fainted|fainting from laughing|laughter, went numb watching, "
         "tingling|swelling|numb|bursting with excitement|pride|joy|anticipation|happiness, pins and needles waiting, "
-        "on pins and needles to, no pain no gain, stab|stabbed|stabs at, "
-        "patience|temper|band|strap|string|elastic|rope|lace|cable|chair|mat|shoelace "
-        "snapped|broke|ripped|tore|popped|split|gave_way|burst, breathless with, weak willed, electric "
+        "on pins and needles to, no pain no gain, stab|stabbed|stabs at, breathless with, weak willed, electric "
         "music|car|bike|blanket|scooter|guitar|toothbrush|heater|kettle|shower|bill|fan, pine|knitting needles, "
         "needles on the, atmosphere was electric, popped over|round|up|on|to|by|back|down|into, popped in "
         "to|for|and|at|after|before|between|quickly|a|early|late, popped out to|for, pop over|round|up|by|to, pop in "
@@ -887,13 +1043,13 @@ PHRASES = {
         "quads|thighs|glutes|legs|hamstrings|calves on_fire, burning quads|thighs|muscles|legs|glutes, burning in a "
         "good way, numb with|from boredom|cold|shock, numb to it, mind numbing, mind numbingly, bored numb, "
         "comfortably numb, number one, shooting for, shooting hoops|stars|pool|a_film, photo shooting, shoot "
-        "me|you|for, shooting range|party, troubleshooting, will shoot, dead "
-        "tired|lift|lifts|line|heat|on_my_feet|battery, drop dead, dead bug|bugs|hang|hangs, phone went dead, battery "
-        "went dead, line went dead, sharp at, am|pm sharp, oclock sharp, look sharp, stay sharp, looking sharp, sharp "
-        "dresser|dressed|suit|eye|eyes|mind|wit|cookie|turn|bend|minded, mind is sharp, feel sharp, feeling sharp, "
-        "feels sharp mentally, pretty sharp today, sharp focus|start, sharp end, blood sweat and? tears, in tears "
-        "laughing, tears of joy|laughter, burst into tears, head exploded, mind exploded, mind blown, blown away, "
-        "blew my mind, chest opener|openers|opening|stretch|stretches|expansion|press|presses|fly|flies|day, chest "
+        "me|you|for, shooting range|party, troubleshooting, will shoot, drop dead, dead bug|bugs|hang|hangs, phone "
+        "went dead, battery went dead, line went dead, sharp at, am|pm sharp, oclock sharp, look sharp, stay sharp, "
+        "looking sharp, sharp dresser|dressed|suit|eye|eyes|mind|wit|cookie|turn|bend|minded, mind is sharp, feel "
+        "sharp, feeling sharp, feels sharp mentally, pretty sharp today, sharp focus|start, sharp end, blood sweat "
+        "and? tears, in tears laughing, tears of joy|laughter, burst into tears, head exploded, mind exploded, mind "
+        "blown, blown away, blew my mind, chest "
+        "opener|openers|opening|stretch|stretches|expansion|press|presses|fly|flies|day, chest "
         "of_drawers|freezer|expander|lift|lifts|opened|hair, open chest, opening my|the chest, chest "
         "open|up|down|high|out|forward, lift|lifting my|the chest, chest and shoulders stretch, off my chest, "
         "treasure chest, medicine chest, knee|knees|chin|thigh|thighs|leg|legs|arms to my? the? chest, hug|hugging "
@@ -999,16 +1155,16 @@ PHRASES = {
         "asleep by|at|on|straight|in|early|again|right, fell asleep "
         "on|in|early|at|before|after|straight|during|again|while|by|with, kids asleep, baby asleep, fast asleep, kids "
         "fell asleep, children asleep, i fell asleep, swollen with pride|joy, swelled with pride, brain is? "
-        "numb|fried, brain is numb from, snap decision, numb to his|her|their|my|the, inbox is, head is spinning "
-        "with, spinning with deadlines|work|ideas, screen is|was? too? blurry, sharp drop, electric atmosphere, spine "
-        "tingling, was going to skip, going to skip it|today, nearly skipped, almost skipped, wanted to skip, tempted "
-        "to skip, nearly forgot, almost forgot, both ends, a pain to, pain in the neck kept|again|with|today, is a "
-        "pain in the neck|backside|arse|butt, such a pain, killer leg day, killer day, not wake me up? at? night, "
-        "does not wake me, burning the candle, shooting hoops, kid has 39 fever, weak wifi|coffee|tea|signal, my "
-        "phone has trouble, coffee was weak, weak today was my coffee, thing weak today, breathless reviews, "
-        "collapsed laughing, pop quiz, stab in the dark, midnight oil, burning the midnight oil, chest of drawers, "
-        "dead bug one, brain totally numb, pinch me, killing me after, phone passed out, bike chain snapped, chain "
-        "snapped, river is swollen, half built, both times, left me, that is the right, was the right, missed the "
+        "numb|fried, brain is numb from, snap decision, numb to his|her|their|my|the, head is spinning with, spinning "
+        "with deadlines|work|ideas, screen is|was? too? blurry, sharp drop, electric atmosphere, spine tingling, was "
+        "going to skip, going to skip it|today, nearly skipped, almost skipped, wanted to skip, tempted to skip, "
+        "nearly forgot, almost forgot, both ends, a pain to, pain in the neck kept|again|with|today, is a pain in the "
+        "neck|backside|arse|butt, such a pain, killer leg day, killer day, not wake me up? at? night, does not wake "
+        "me, burning the candle, shooting hoops, kid has 39 fever, weak wifi|coffee|tea|signal, my phone has trouble, "
+        "coffee was weak, weak today was my coffee, thing weak today, breathless reviews, collapsed laughing, pop "
+        "quiz, stab in the dark, midnight oil, burning the midnight oil, chest of drawers, dead bug one, brain "
+        "totally numb, pinch me, killing me after, phone passed out, bike chain snapped, chain snapped, river is "
+        "swollen, half built, both times, left me, that is the right, was the right, missed the "
         "bus|train|step|call|alarm|boat|message, popped the|my mat|kettle|shoes|dinner|lunch, sharp dive, night "
         "night, the night before, tuesday night, monday night, friday night, saturday night, sunday night, thursday "
         "night, wednesday night, night bus, quiz night, movie night, girls night, date night, night off, nerve "
@@ -1018,6 +1174,12 @@ PHRASES = {
         "ego is bruised, board snapped, house was asleep, moment of weakness, brain went numb, boss killed me, burned "
         "the sauce, chest day at the gym, fainted when the bill|gas_bill, nearly fainted when the gas bill, "
         "nearly|almost fainted when i_saw|i_heard, collapsed in giggles|laughter, gave way to temptation|cake, faint "
-        "from boredom|laughing"
+        "from boredom|laughing, patience|temper snapped|broke, in a snap, was a snap, is a snap, not wake me up? "
+        "at|in|during the? night, can|could not speak|talk english|german|highly_enough, acupuncture needles, broke "
+        "my neck to|getting|rushing, popped|pop|pops|popping my head in|round|over|through|out, dead "
+        "lift|lifts|line|heat|battery, take part, taking part, takes part, took part, "
+        "skipped|skip|skipping|missed|miss breakfast|lunch|dinner|coffee|work|school|class|tea|church|gym|football, "
+        "does|did not wake me up? at|in|during the? night, no breath problem|problems, about to faint from "
+        "boredom|laughing|laughter, gave|give|gives way too|more, sick of, tingle|tingles|tingling of joy|excitement"
     ),
 }

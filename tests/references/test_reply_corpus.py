@@ -93,7 +93,7 @@ def test_every_label_has_exactly_the_fields_of_a_reading() -> None:
     assert {tuple(row.label) for row in rows()} == {tuple(PLAIN)}
 
 
-@pytest.mark.parametrize(("part", "recall"), [("own", 1.0), ("seen", 0.98), ("held-out", 0.97)])
+@pytest.mark.parametrize(("part", "recall"), [("own", 1.0), ("seen", 0.995), ("held-out", 0.98)])
 def test_red_flags_are_not_passed_over(part: str, recall: float) -> None:
     flagged = [row for row in of(part) if row.label["red_flag"]]
     found = [row for row in flagged if read()[row.text]["red_flag"] == row.label["red_flag"]]
@@ -101,7 +101,7 @@ def test_red_flags_are_not_passed_over(part: str, recall: float) -> None:
 
 
 @pytest.mark.parametrize(
-    ("part", "wrong", "asked"), [("own", 0.005, 0.02), ("seen", 0.06, 0.03), ("held-out", 0.10, 0.06)]
+    ("part", "wrong", "asked"), [("own", 0.005, 0.01), ("seen", 0.03, 0.03), ("held-out", 0.06, 0.06)]
 )
 def test_few_replies_are_read_wrong_and_few_are_asked_back(part: str, wrong: float, asked: float) -> None:
     found = Counter(outcome(row) for row in of(part))
@@ -113,4 +113,4 @@ def test_a_pain_that_was_said_is_hardly_ever_read_as_another() -> None:
     """What matters most after the flags: a number that is wrong would act on the next day."""
     others = [row for row in rows() if row.part != "own" and not row.label["unsure"]]
     wrong = [row for row in others if read()[row.text]["pain"] not in (row.label["pain"], None)]
-    assert len(wrong) <= 0.012 * len(others), [row.text for row in wrong]
+    assert len(wrong) <= 0.003 * len(others), [row.text for row in wrong]

@@ -179,3 +179,125 @@ def test_what_was_said_before_in_another_sentence_hides_no_flag(example: tuple[F
 )
 def test_an_idiom_does_not_hide_a_sign_that_uses_its_words(text: str) -> None:
     assert read_reply(text).red_flag is not None
+
+
+@pytest.mark.parametrize(
+    ("text", "level"),
+    [
+        ("like a live wire from my bum to my heel", Flag.CLINICIAN),
+        ("it went down my leg like lightning", Flag.CLINICIAN),
+        ("my hand has no force, I lose grip of the lids", Flag.CLINICIAN),
+        ("less strength in both legs than before", Flag.CLINICIAN),
+        ("my foot is asleep and will not wake up", Flag.CLINICIAN),
+        ("as if in gloves, both hands", Flag.CLINICIAN),
+        ("the skin on my shin has gone dead", Flag.CLINICIAN),
+        ("my head was turnning round in the roll down", Flag.CLINICIAN),
+        ("loosing wieght and the back hurts more and more", Flag.CLINICIAN),
+        ("lost 6 kilos and my hip hurts", Flag.CLINICIAN),
+        ("feber and back pain", Flag.CLINICIAN),
+        ("woken at 2 and again at 4 by pain in my hip", Flag.CLINICIAN),
+        ("prikling in the left hand", Flag.CLINICIAN),
+        ("not able to step on the left foot", Flag.SAME_DAY),
+        ("very thick the ankle", Flag.SAME_DAY),
+        ("felt like an elastic band snapped behind my ankle", Flag.SAME_DAY),
+        ("the ankle is the size of a melon", Flag.SAME_DAY),
+        ("it felt like somebody sat down on my chest", Flag.EMERGENCY),
+        ("I can't feel the toilet paper when I wipe", Flag.EMERGENCY),
+        ("the poop comes without me noticing", Flag.EMERGENCY),
+        ("suddenly my left arm is without power", Flag.EMERGENCY),
+        ("I speak like a drunk", Flag.EMERGENCY),
+        ("I see everything double", Flag.EMERGENCY),
+        ("half the screen is missing when I look at my phone", Flag.EMERGENCY),
+    ],
+)
+def test_a_sign_is_found_in_other_words_for_it(text: str, level: Flag) -> None:
+    found = find_flag(text)
+    assert found is not None
+    assert found.level is level
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "popped the kids at nan's",
+        "the balloon popped",
+        "heard a pop, it was just the toaster",
+        "did it in a snap",
+        "Snap! Me and my sister both did it",
+        "blackout in our street",
+        "no power in the house",
+        "out cold the minute my head hit the pillow",
+        "had my pins and needles out, sewing curtains",
+        "I cannot speak for her",
+        "You asked about swelling. None",
+        "doctor asked about numbness, I have none",
+        "no pain wakes me in the night",
+        "the pins and needles are not there",
+        "my heart skipped a beat when she said yes",
+        "brought a cake the size of a tyre",
+        "my swollen ego",
+        "going up the ladder",
+        "stabbing at my laptop",
+        "lost 6 kilos",
+        "thick socks on my feet",
+        "did everything double",
+        "burned through the session",
+    ],
+)
+def test_what_is_surely_meant_of_something_else_is_no_flag(text: str) -> None:
+    assert find_flag(text) is None
+    assert read_reply(text).red_flag is None
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "popped my knee",
+        "it popped the moment I bent",
+        "I felt the band of muscle snap",
+        "snap! my hamstring",
+        "I had a blackout in the lunge",
+        "out cold on the floor",
+        "pins and needles in my hand from sewing",
+        "I cannot speak for a minute, words come out wrong",
+        "You asked about swelling. None of it done, the knee is swollen",
+        "pain wakes me in the night",
+        "my heart skipped a beat when I bent down",
+        "my ankle is twice the size",
+        "shooting pain going up the thigh",
+        "stabbing at the back of my knee",
+        "my arm has no power",
+        "it shot down 3 times in my leg",
+        "burning pain down my leg",
+    ],
+)
+def test_a_harmless_turn_of_words_hides_no_sign_beside_it(text: str) -> None:
+    assert read_reply(text).red_flag is not None
+
+
+def test_a_number_that_rose_is_a_pain_and_no_shooting_one() -> None:
+    risen, shooting = read_reply("the pain shot up to 9"), read_reply("the pain shot up my leg, 4")
+    assert (risen.pain, risen.red_flag, risen.kind) == (9, Flag.SAME_DAY, None)
+    assert (shooting.pain, shooting.sign) == (4, "nerve")
+
+
+def test_pain_zero_is_no_pain_beside_a_sign_that_needs_one() -> None:
+    assert find_flag("lost 6 kilos, pain 0") is None
+    assert find_flag("lost 6 kilos, pain 4") is not None
+
+
+@pytest.mark.parametrize(
+    ("text", "lasts"),
+    [
+        ("numb since two days", True),
+        ("my foot is asleep and does not wake up", True),
+        ("tingling, still the same", True),
+        ("numb this morning", None),
+        ("the tingling did not come back", False),
+        ("it is numb, has not come back", True),
+    ],
+)
+def test_whether_a_nerve_sign_lasts(text: str, lasts: bool | None) -> None:
+    found = find_flag(text)
+    assert found is not None
+    assert found.lasts is lasts

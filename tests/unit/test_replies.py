@@ -265,3 +265,174 @@ def test_adding_no_pain_never_takes_a_red_flag_away(text: str) -> None:
 def test_the_longest_messages_are_read_to_their_bound(piece: str) -> None:
     text = (piece * LONGEST)[:LONGEST]
     assert read_reply(text + " chest pain") == read_reply(text)
+
+
+@pytest.mark.parametrize(
+    ("text", "pain"),
+    [
+        ("my pain this morning was 5, after the session 3", 3),
+        ("pain this morning 3, after the session 8", 8),
+        ("heel pain 4 on first steps, 2 now", 2),
+        ("left knee pain 4, right knee 2 now", 4),
+        ("last month this hurt like 7, now it's a one", 1),
+        ("pain 1 now, before was 4", 1),
+        ("no pain before, after the session 4", 4),
+        ("the pain is a five no sorry a three", 3),
+        ("the pain would be a 2, no, a 3", 3),
+        ("half of it, pain was 3 then 5. No, 4", 4),
+        ("pain twenty no sorry I mean two", 2),
+        ("pain lies at 2", 2),
+        ("the pain is by 2", 2),
+        ("done, pain a solid one", 1),
+        ("all done, a one", 1),
+        ("it aches in the left glute, I'd call it 2", 2),
+        ("done. Number: 1", 1),
+        ("pain 2½", 3),
+        ("the pain went from a 4 to an 8", 8),
+        ("it used to hurt every morning, today nothing hurts, done", 0),
+        ("nil pain", 0),
+        ("pain 5 in the start, then it was gone, so 0", 0),
+    ],
+)
+def test_a_pain_in_other_words(text: str, pain: int) -> None:
+    assert read_reply(text).pain == pain
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "calls til 7",
+        "did three out of the five exercises",
+        "did 10 minutes of the 20",
+        "I did number 3",
+        "this one was good",
+        "it hurts by 7",
+        "pain 85 percent",
+        "a hundred out of ten pain",
+        "pain eleven",
+    ],
+)
+def test_a_number_that_is_no_pain_on_the_scale_is_not_taken_for_one(text: str) -> None:
+    assert read_reply(text).pain is None
+
+
+def test_a_strong_pain_of_the_same_day_is_not_forgotten_for_a_later_number() -> None:
+    reply = read_reply("pain was 9 in the morning, after the session 2")
+    assert (reply.pain, reply.red_flag, reply.unsure) == (2, Flag.SAME_DAY, True)
+    assert read_reply("pain was 9 yesterday, 2 now").red_flag is None
+    assert read_reply("done 9, no pain").unsure is True
+
+
+@pytest.mark.parametrize(
+    ("text", "completion"),
+    [
+        ("the exercises are all made", Completion.DONE),
+        ("have finnish all", Completion.DONE),
+        ("session is through", Completion.DONE),
+        ("all 4 rounds", Completion.DONE),
+        ("I left out nothing", Completion.DONE),
+        ("did I skip it? No I did not", Completion.DONE),
+        ("almost skipped it. Didn't.", Completion.DONE),
+        ("did it after school", Completion.DONE),
+        ("terminé", Completion.DONE),
+        ("done all but there is a swelling on my knee", Completion.DONE),
+        ("I have let out the cat-cow, the rest is made", Completion.PART),
+        ("left the last two out", Completion.PART),
+        ("everything but the hip one", Completion.PART),
+        ("all apart from the pigeon", Completion.PART),
+        ("first two only", Completion.PART),
+        ("tapped out at number five", Completion.PART),
+        ("I quit after the third stretch", Completion.PART),
+        ("the rest stayed undone", Completion.PART),
+        ("couldn't do the floor ones", Completion.PART),
+        ("did ¾", Completion.PART),
+        ("done? no.", Completion.NONE),
+        ("I should've done it. I didn't.", Completion.NONE),
+        ("I did not the session", Completion.NONE),
+        ("so no session", Completion.NONE),
+        ("will do it after school", Completion.NONE),
+        ("I quit", None),
+        ("still numb this evening", None),
+        ("I am Finnish", None),
+        ("how do I do the second one?", None),
+        ("I left work early and went out", None),
+        ("just a bit sore", None),
+    ],
+)
+def test_completion_in_other_words(text: str, completion: Completion | None) -> None:
+    assert read_reply(text).completion is completion
+
+
+@pytest.mark.parametrize("text", ["did it i think", "done i think?", "did most of it?? i think??", "yes and no"])
+def test_a_doubt_about_what_was_done_is_asked_back(text: str) -> None:
+    assert read_reply(text).unsure
+    assert not read_reply("did it, I think the last one is fun").unsure
+
+
+@pytest.mark.parametrize(
+    ("text", "why"),
+    [
+        ("did half, then the baby woke up", Why.OTHER),
+        ("no session, my kid has a fever", Why.OTHER),
+        ("not done, my boss wanted a report", Why.TIME),
+        ("too much snow, no time, nothing done", Why.TIME),
+        ("2 hard, quit halfway", Why.TOO_HARD),
+        ("it was to heavy for me, did half", Why.TOO_HARD),
+        ("got the norovirus, no session", Why.ILL),
+        ("did half, pain 4 in the hip", Why.PAIN),
+        ("half, 3", None),
+        ("did half of the mat ones", None),
+        ("not yet, I will do it after I drop the twins", None),
+    ],
+)
+def test_a_reason_in_other_words(text: str, why: Why | None) -> None:
+    assert read_reply(text).why is why
+
+
+def test_a_reason_in_unknown_words_is_asked_back_and_never_guessed() -> None:
+    reply = read_reply("no session, our oven burst")
+    assert (reply.completion, reply.why, reply.asked_back, reply.unsure) == (Completion.NONE, None, "why", True)
+    assert read_reply("no session").asked_back is None
+    assert read_reply("done, our oven burst").asked_back is None
+    assert read_reply("no session, chest pain, our oven burst").asked_back != "why"
+
+
+@pytest.mark.parametrize(
+    ("text", "wish"),
+    [
+        ("Please be so good as to stop these messages", "stop"),
+        ("I don't want these messages anymore", "stop"),
+        ("please stop for a while", "pause"),
+        ("pls puase until the 14th", "pause"),
+        ("cancel everything", "quit-programme"),
+        ("I no longer wish to take part", "quit-programme"),
+        ("could I get the evening slot from now on", "change-time"),
+        ("send it 6:30 instead pls", "change-time"),
+        ("can you send the sessions at 7pm", "change-time"),
+        ("kindly chnage my timing to 5 am", "change-time"),
+        ("the fridge is broken", None),
+        ("I sent it to a friend at 7", None),
+    ],
+)
+def test_what_is_asked_for_in_other_words(text: str, wish: str | None) -> None:
+    reply = read_reply(text)
+    assert (reply.request, reply.completion) == (wish, None)
+
+
+@pytest.mark.parametrize(
+    ("text", "side"),
+    [
+        ("pain 3 in the two knees", Side.BOTH),
+        ("pain 3 in the knee of right", Side.RIGHT),
+        ("fingers of left hand went dead", Side.LEFT),
+        ("back was a 3 after they left", None),
+        ("pain 3, did the two rounds", None),
+    ],
+)
+def test_the_side_in_other_words(text: str, side: Side | None) -> None:
+    assert read_reply(text).side is side
+
+
+def test_soreness_of_an_earlier_day_is_none_now() -> None:
+    assert read_reply("I was sore on Monday, not now").sore is False
+    assert read_reply("I was sore on Monday and still am").sore is True

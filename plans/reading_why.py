@@ -1,0 +1,100 @@
+"""Why a session was cut short or left out. A reason that nobody named is never guessed."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from plans import words_en
+from plans.checkin import Completion, Why
+from plans.numbers_written import BODY
+from plans.reading_how import votes_in
+from plans.reading_numbers import Pain
+from plans.scopes import Said
+from plans.wording import words
+
+TOO_MUCH = 3
+"""From this pain on (0-10) it is the reason where no other is named."""
+
+
+def why_in(reply: Said, completion: Completion | None, pain: Pain) -> Why | None:
+    """Why it was cut short or left out; None for a session that was done, and where no reason was named."""
+    if completion not in (Completion.PART, Completion.NONE):
+        return None
+    named = reply.at("pain", "sharp", "sore", "dull") or (reply.at("severe") and not reply.at("breathless"))
+    feels = bool(named) and (pain.value is None or pain.value >= 3)
+    guessing = bool(reply.at("hedge", "correction"))
+    for why, said_so in (
+        (Why.ILL, bool(reply.at("fever"))),
+        (Why.PAIN, feels),
+        (Why.ILL, bool(reply.at("ill"))),
+        (Why.TOO_HARD, bool(reply.at("too-hard"))),
+        (Why.TIME, bool(reply.at("time", "time-part")) or _is_work(reply)),
+        (Why.PAIN, _hurts_too_much(reply, completion, pain)),
+        (Why.OTHER, bool(reply.at("other-why")) or (not guessing and _tells_of_others(reply))),
+    ):
+        if said_so:
+            return why
+    return None
+
+
+def hints_at_why(reply: Said, completion: Completion | None) -> bool:
+    """Whether a session that was not done whole has words beside it that may be the reason and are not known."""
+    short = completion in (Completion.PART, Completion.NONE)
+    return short and not reply.at("hedge", "correction") and _is_told(reply, _is_unknown)
+
+
+def _hurts_too_much(reply: Said, completion: Completion, pain: Pain) -> bool:
+    """A pain beside a session that was left out, or one that is named and not only a number: not "half, 3"."""
+    told = completion is Completion.NONE or bool(reply.at("so", "because", "pain", *BODY))
+    return pain.value is not None and pain.value >= TOO_MUCH and told
+
+
+def _tells_of_others(reply: Said) -> bool:
+    """Somebody or something else is named. Kids may be one's own, which is time, or others': that is asked."""
+    kids = any(reply.units[i].text == "kids" for i in range(len(reply.units)))
+    return bool(reply.at("someone")) or (not kids and _is_told(reply, _is_circumstance))
+
+
+def _is_work(reply: Said) -> bool:
+    return any("boss" in reply.units[i].text for i in reply.at("someone"))
+
+
+def _is_told(reply: Said, tells: Callable[[Said, int], bool]) -> bool:
+    """Whether what stands by a "because" or "so", or a clause of its own, tells of something beside the session."""
+    links = [range(_begin(reply, i), i) for i in reply.at("so")]
+    links += [range(i + 1, min(i + 8, len(reply.units))) for i in reply.at("because")]
+    if any(tells(reply, i) for where in links for i in where):
+        return True
+    voted = {reply.clause[vote.place] for vote in votes_in(reply)}
+    own = [clause for number, clause in enumerate(reply.clauses) if number not in voted]
+    if tells is _is_circumstance:
+        apart = {i for clause in own for i in clause}
+        ahead = {reply.clause[i] for i in reply.at("later")}
+        said = [i for i in range(len(reply.units)) if tells(reply, i) and reply.clause[i] not in ahead]
+        return any(i in apart or not _is_gear(reply, i) for i in said)
+    return any(sum(tells(reply, i) for i in clause) >= 2 for clause in own)
+
+
+def _begin(reply: Said, index: int) -> int:
+    """Where the thought begins that a "so" closes: its own clause, or the one before when the "so" opens it."""
+    number = reply.clause[index]
+    return reply.clauses[number - (reply.clauses[number].start == index and number > 0)].start
+
+
+def _is_circumstance(reply: Said, index: int) -> bool:
+    known = reply.concept(index) in ("word", "harmless", "someone")
+    return known and not _CIRCUMSTANCES.isdisjoint(reply.units[index].text.split(" "))
+
+
+def _is_gear(reply: Said, index: int) -> bool:
+    """What exercises are named by: "did the wall ones", "left the strap ones out"."""
+    return not _GEAR.isdisjoint(reply.units[index].text.split(" "))
+
+
+def _is_unknown(reply: Said, index: int) -> bool:
+    return reply.concept(index) in ("word", "someone", "harmless") and reply.units[index].text not in _EMPTY
+
+
+_GEAR = words("mat mats strap straps elastic band bands wall sofa bed screen")
+_CIRCUMSTANCES = words(words_en.CIRCUMSTANCES)
+_EMPTY = words("could should would today coach sorry please me him her us they we he she its again rest")
