@@ -28,11 +28,11 @@ from bot.flows import (
     how,
     joining,
     leaving,
+    less,
     listening,
     measuring,
     places,
     progress,
-    shorter,
 )
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
@@ -100,7 +100,11 @@ async def _how(desk: Desk, person: Person, rest: str) -> None:
 
 
 async def _shorter(desk: Desk, person: Person, rest: str) -> None:
-    await shorter.asked(desk, person, rest)
+    await less.shorter(desk, person, rest)
+
+
+async def _lighter(desk: Desk, person: Person, rest: str) -> None:
+    await less.lighter(desk, person)
 
 
 async def _progress(desk: Desk, person: Person, rest: str) -> None:
@@ -135,6 +139,7 @@ COMMANDS: Mapping[str, Command] = {
     "today": _today,
     "how": _how,
     "shorter": _shorter,
+    "lighter": _lighter,
     "measure": _measure,
     "progress": _progress,
     "away": _away,
@@ -152,6 +157,7 @@ MENU: tuple[tuple[str, str], ...] = (
     ("today", "Today's session"),
     ("how", "How a movement is done"),
     ("shorter", "Less time today"),
+    ("lighter", "Something lighter today"),
     ("measure", "Take the test"),
     ("progress", "How it has gone so far"),
     ("away", "No sessions for some days"),
@@ -273,7 +279,7 @@ async def _tap_found(desk: Desk, person: Person, words: list[str]) -> None:
 
 
 async def _tap_short(desk: Desk, person: Person, words: list[str]) -> None:
-    await shorter.tapped(desk, person, _number(words, 0), _word(words, 1))
+    await less.tapped(desk, person, _number(words, 0), _word(words, 1))
 
 
 async def _tap_away(desk: Desk, person: Person, words: list[str]) -> None:

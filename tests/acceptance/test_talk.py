@@ -566,7 +566,7 @@ async def test_five_minutes_are_enough_for_what_matters_and_are_noted_as_such(ch
     said = await client.tap("All done, no pain")
     assert said.text.startswith("Noted: part of it")
     assert "Tomorrow is day 1 again, because less than half of it was done." in said.text
-    assert "There is no session to shorten" in (await client.says("/shorter 5")).text
+    assert "There is no session to change" in (await client.says("/shorter 5")).text
 
 
 async def test_minutes_can_be_written_and_nonsense_is_asked_back(chat: Practice) -> None:
@@ -666,3 +666,17 @@ async def test_other_words_are_no_number_of_a_test_and_end_the_waiting(chat: Pra
 async def hours_later(chat: Practice, hours: int) -> str:
     now = datetime.fromisoformat((await chat.get("clock"))["now"])
     return (now + timedelta(hours=hours)).isoformat()
+
+
+async def test_the_lighter_version_comes_for_the_asking_and_the_course_climbs_again(chat: Practice) -> None:
+    client = await Client.joins(chat, "Light")
+    whole = client.day.text
+    client.day = await client.says("/lighter")
+    assert "· lighter" in client.day.text.splitlines()[0]
+    assert client.day.text != whole
+    client.day = await client.says("/lighter")
+    assert "· lightest" in client.day.text.splitlines()[0]
+    assert "the lightest version already" in (await client.says("/lighter")).text
+    said = await client.tap("All done, no pain")
+    assert "Tomorrow is day 2" in said.text
+    assert "· lighter" in (await client.day_later()).text.splitlines()[0]

@@ -1,4 +1,4 @@
-"""A session for somebody who has only some minutes today."""
+"""Less today: a session cut to some minutes, or its lighter version."""
 
 from __future__ import annotations
 
@@ -10,6 +10,7 @@ from bot.flows.rights import NotAllowed
 from db import courses
 from db.courses import CourseState
 from db.schema import Course, LedgerRow, Person
+from plans import track
 from plans.dose import minutes
 from plans.ledger import RowKind
 
@@ -17,12 +18,9 @@ MOST = 60
 """Minutes: no session is longer."""
 
 
-async def asked(desk: Desk, person: Person, wanted: str) -> None:
+async def shorter(desk: Desk, person: Person, wanted: str) -> None:
     """Offers to cut today's session, or cuts it to the minutes that are named. Raises NotAllowed without a session."""
-    course = await courses.open_course(desk.session, person)
-    row = await courses.row_on(desk.session, course, times.today(person, desk.now)) if course is not None else None
-    if course is None or row is None or not await _is_open(desk, course, row):
-        raise NotAllowed("day.not_shorter")
+    course, row = await _todays(desk, person)
     if wanted.strip():
         desk.typed = True
         await _cut(desk, person, course, row, wanted.split()[0])
@@ -30,6 +28,31 @@ async def asked(desk: Desk, person: Person, wanted: str) -> None:
     whole = replace(bodies.fit_of(course, row, await courses.history(desk.session, course)), minutes=None)
     full = minutes(showing.handed_out(await desk.programme(course), row, whole))[1]
     await desk.say(person, showing.how_short(desk.words(person), row.id, full))
+
+
+async def lighter(desk: Desk, person: Person) -> None:
+    """Brings the lighter version of today's session. Raises NotAllowed without a session, and for the lightest one.
+
+    The course stands a level lighter from then on, and climbs again as after any easing.
+    """
+    course, row = await _todays(desk, person)
+    position = track.lighter(courses.position_of(course))
+    if position.level <= row.level:
+        raise NotAllowed("day.lightest")
+    row.level = position.level
+    courses.move(course, position)
+    await checkin.note(desk, person, row, [("level", str(row.level))])
+    desk.typed = True
+    await checkin.show_again(desk, person, course, row)
+
+
+async def _todays(desk: Desk, person: Person) -> tuple[Course, LedgerRow]:
+    """Today's session that is not over. Raises NotAllowed when there is none."""
+    course = await courses.open_course(desk.session, person)
+    row = await courses.row_on(desk.session, course, times.today(person, desk.now)) if course is not None else None
+    if course is None or row is None or not await _is_open(desk, course, row):
+        raise NotAllowed("day.not_shorter")
+    return course, row
 
 
 async def tapped(desk: Desk, person: Person, row_id: int, wanted: str) -> None:
