@@ -61,6 +61,12 @@ def attachment_of(letter: Letter) -> str | None:
     return None if field is None else letter.payload[field].get("attachment")
 
 
+def recipe_of(letter: Letter) -> tuple[str, Mapping[str, Any]] | None:
+    """The digest and recipe of a picture that is kept with its message; None for a message without one."""
+    stored = letter.payload.get(file_field(letter) or "") or {}
+    return (stored["digest"], stored["recipe"]) if "recipe" in stored else None
+
+
 def call_of(letter: Letter, file: File | None) -> Call:
     """The request for a message. Raises `LookupError` or `ValueError` for a message that nobody could send."""
     if letter.method not in METHODS:

@@ -11,7 +11,18 @@ from sqlalchemy.exc import IntegrityError
 from sqlalchemy.ext.asyncio import AsyncSession
 from telegram import Bot
 
-from bot.calls import Accepted, Call, File, attachment_of, call_of, file_field, file_id_of, message_id_of, outcome_of
+from bot.calls import (
+    Accepted,
+    Call,
+    File,
+    attachment_of,
+    call_of,
+    file_field,
+    file_id_of,
+    message_id_of,
+    outcome_of,
+    recipe_of,
+)
 from bot.clocks import Calendar, Machine
 from bot.painting import NotDrawn, Painting
 from bot.pulling import POLL_SECONDS, Puller
@@ -200,6 +211,9 @@ class Sender(Puller[Letter]):
         return await steadily(lambda: self.database.write(job))
 
     async def _file(self, letter: Letter) -> File | None:
+        own = recipe_of(letter)
+        if own is not None:
+            return File(await self._painting.picture(*own), None)
         digest = attachment_of(letter)
         if digest is None:
             return None

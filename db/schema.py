@@ -424,7 +424,8 @@ class Outbox(Base):
     """The method's arguments as JSON, without chat_id; an edit of an outbox row has no message_id either. Emptied when
     the message has left or never will.
 
-    A file is `{"attachment": digest, "filename": …}` or `{"base64": …, "filename": …}`. `again` is no
+    A file is `{"attachment": digest, "filename": …}`, `{"base64": …, "filename": …}`, or for a personal picture
+    `{"recipe": …, "digest": …, "filename": …}`. `again` is no
     argument but the line that stands first if an alert has to be repeated.
     """
     edits: Mapped[int | None] = mapped_column(ForeignKey("outbox.id"))

@@ -85,7 +85,10 @@ class Desk:
         picture = message.picture
         if picture is None:
             return message.payload()
-        file = await attach_recipe(self.session, picture.digest, picture.recipe, picture.filename)
+        if picture.personal:
+            file = {"recipe": picture.recipe, "digest": picture.digest, "filename": picture.filename}
+        else:
+            file = await attach_recipe(self.session, picture.digest, picture.recipe, picture.filename)
         return {"photo" if picture.method == "send_photo" else "animation": file} | message.payload()
 
     async def take_buttons(self, person: Person, message_id: int) -> None:

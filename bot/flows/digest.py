@@ -97,7 +97,7 @@ def _chart(words: Words, clients: Sequence[coaching.Client], last: date) -> Pict
         followed={verdict: counts[verdict.word] for verdict in Verdict if counts[verdict.word]},
         words=digest_words(words, title, note),
     )
-    return Picture("digest", TypeAdapter(Digest).dump_python(chart, mode="json"))
+    return Picture("digest", TypeAdapter(Digest).dump_python(chart, mode="json"), personal=True)
 
 
 def _week_of_all(clients: Sequence[coaching.Client], end: date) -> Week:

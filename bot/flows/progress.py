@@ -85,7 +85,7 @@ def fortnight(words: Words, programme: Programme, course: Course, pairs: Pairs, 
 
 
 def _picture(kind: str, shape: type[Any], chart: Any) -> Picture:
-    return Picture(kind, TypeAdapter(shape).dump_python(chart, mode="json"))
+    return Picture(kind, TypeAdapter(shape).dump_python(chart, mode="json"), personal=True)
 
 
 def _dates(pairs: Pairs, today: date) -> list[date]:

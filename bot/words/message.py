@@ -40,11 +40,15 @@ Rows = tuple[tuple[Button, ...], ...]
 
 @dataclass(frozen=True)
 class Picture:
-    """A picture that is still to be drawn: what kind it is of, and what is on it, in plain values."""
+    """A picture that is still to be drawn: what kind it is of, and what is on it, in plain values.
+
+    What is on a personal one is kept with its message only, and goes with it.
+    """
 
     kind: str
     of: Mapping[str, Any]
     ending: str = "png"
+    personal: bool = False
 
     @property
     def recipe(self) -> dict[str, Any]:

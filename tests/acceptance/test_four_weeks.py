@@ -7,7 +7,9 @@ imports the rules.
 from __future__ import annotations
 
 import re
+import sqlite3
 from collections.abc import Awaitable, Callable
+from contextlib import closing
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -69,6 +71,9 @@ async def test_four_weeks_follow_the_table(tmp_path: Path) -> None:
             await play.evening(date)
             await chat.post("clock", next="morning")
         await play.after_the_last_morning()
+    with closing(sqlite3.connect(next(tmp_path.glob("**/easeward.sqlite")))) as file:
+        kinds = {row[0] for row in file.execute("SELECT json_extract(recipe, '$.kind') FROM attachment")}
+    assert kinds == {"card"}, "what is on a personal picture, such as the digest's, goes with its message"
 
 
 class Play:

@@ -25,7 +25,7 @@ from db.attachments import attach, attach_recipe, found, remember_upload
 from db.delivery import REPEATED, Kind, State
 from db.engine import Database
 from db.outbox import Mark
-from db.schema import Outbox, Person
+from db.schema import Attachment, Outbox, Person
 from tests.integration.fakes import (
     NOON,
     FakePlatform,
@@ -228,6 +228,18 @@ async def test_a_picture_that_the_platform_refuses_goes_in_words(road: Road) -> 
         await until(road.all_final)
     assert road.platform.texts()[-1] == "Day"
     assert road.platform.arrived[-1].method == "sendMessage"
+
+
+async def test_what_is_on_a_personal_picture_is_kept_with_its_message_and_goes_with_it(road: Road) -> None:
+    photo = {"recipe": CARD, "digest": "mine", "filename": "progress.png"}
+    id_ = await road.put("p", method="send_photo", payload={"photo": photo, "caption": "Your course"})
+    async with road.sending():
+        await until(road.all_final)
+    assert any(isinstance(v, bytes) and v.startswith(b"\x89PNG") for v in road.platform.arrived[0].fields.values())
+    row = await road.row(id_)
+    assert (row.state, row.payload) == ("sent", {})
+    async with road.database.reading() as session:
+        assert (await session.scalars(select(Attachment))).all() == []
 
 
 async def test_a_personal_file_travels_in_its_payload(road: Road) -> None:
