@@ -369,6 +369,7 @@ class _Rooms:
         async def handler(update: Update, context: Context) -> None:
             desk = self._desk(update)
             person = await self._person(desk, update)
+            measuring.forget(person)
             try:
                 await act(desk, person, " ".join(context.args or []))
             except NotAllowed as refused:
@@ -384,6 +385,7 @@ class _Rooms:
             raise LookupError(f"update {update.update_id} has no tap")
         person = await self._person(desk, update)
         data = query.data or ""
+        measuring.forget(person)
         try:
             shown = await _tap(desk, person, data)
             if data.partition(":")[0] in ONCE and query.message is not None:

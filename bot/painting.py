@@ -58,19 +58,31 @@ class Painting:
         async with self._one:
             self._stay()
             try:
-                async with asyncio.timeout(SECONDS):
-                    file = await self._painted(recipe)
+                file = await self._in_time(recipe)
             except (TimeoutError, OSError, asyncio.IncompleteReadError) as error:
                 await self._end()
                 raise NotDrawn(f"the painter is gone: {type(error).__name__}") from error
             except asyncio.CancelledError:
                 await self._end()
                 raise
-            self._leave_later()
+            finally:
+                self._leave_later()
         self._files[digest] = file
         while len(self._files) > KEPT:
             self._files.popitem(last=False)
         return file
+
+    async def _in_time(self, recipe: Mapping[str, Any]) -> bytes:
+        """The file from the painter that is there, and from a new one if that was about to go."""
+        there = self._painter is not None
+        async with asyncio.timeout(SECONDS):
+            try:
+                return await self._painted(recipe)
+            except (OSError, asyncio.IncompleteReadError):
+                if not there:
+                    raise
+                await self._end()
+                return await self._painted(recipe)
 
     async def _painted(self, recipe: Mapping[str, Any]) -> bytes:
         if self._painter is None or self._painter.returncode is not None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import logging
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from typing import Any, TypeVar
 
 from sqlalchemy.exc import IntegrityError
@@ -34,6 +34,7 @@ from db.claims import Ask, claims
 from db.delivery import Failure, Kind, Reason, State
 from db.engine import Database
 from db.outbox import Letter, Mark, OnUnreachable
+from db.schema import Attachment
 from db.trouble import steadily
 from db.writer import Job
 
@@ -43,6 +44,9 @@ log = logging.getLogger(__name__)
 
 LEASE_SECONDS = 60.0
 """Longer than any request may take, so that a living worker keeps what it leased."""
+
+DRAWING_SECONDS = 30.0
+"""For so long at most a message waits for its picture: well within the lease."""
 
 TIDY_SECONDS = 1.0
 """How often late messages and dead workers' leases are looked for while there is other work. Our own choice."""
@@ -144,6 +148,9 @@ class Sender(Puller[Letter]):
         """Sends one message. Its outcome is written down even when the worker is being cancelled."""
         try:
             call = call_of(row, await self._file(row))
+        except TimeoutError:
+            await self._give_back(row)
+            return
         except NotDrawn as error:
             log.error("not-drawn", extra={"outbox": row.id, "error": str(error)})
             self._log.drop(row.id)
@@ -163,9 +170,7 @@ class Sender(Puller[Letter]):
     async def _may_leave(self, letter: Letter) -> bool:
         """Marks a message as being sent; False if its lease was lost or it had to be given back."""
         if self._must_wait(letter):
-            self._log.drop(letter.id)
-            await self._mark(letter, State.WAITING)
-            self.wake()
+            await self._give_back(letter)
             return False
         if await self._mark(letter, State.SENDING):
             self._log.leaves(letter.id, self._machine.now())
@@ -173,6 +178,12 @@ class Sender(Puller[Letter]):
         self._log.drop(letter.id)
         log.warning("lease-lost", extra={"outbox": letter.id})
         return False
+
+    async def _give_back(self, letter: Letter) -> None:
+        """Lets another turn have a message that was not begun."""
+        self._log.drop(letter.id)
+        await self._mark(letter, State.WAITING)
+        self.wake()
 
     def _must_wait(self, letter: Letter) -> bool:
         """Whether the platform has asked for a pause meanwhile, or the grant has grown too old."""
@@ -211,18 +222,26 @@ class Sender(Puller[Letter]):
         return await steadily(lambda: self.database.write(job))
 
     async def _file(self, letter: Letter) -> File | None:
+        """The file of a message. Raises NotDrawn, and TimeoutError when its picture is not there in time."""
         own = recipe_of(letter)
         if own is not None:
-            return File(await self._painting.picture(*own), None)
+            return File(await self._drawn(*own), None)
         digest = attachment_of(letter)
         if digest is None:
             return None
-        async with self.database.reading() as session:
-            row = await found(session, digest)
+        row = await steadily(lambda: self._attachment(digest))
         file_id, body = row.file_ids.get(self._way(letter)), row.body
         if file_id is None and body is None and row.recipe is not None:
-            body = await self._painting.picture(digest, row.recipe)
+            body = await self._drawn(digest, row.recipe)
         return File(body, file_id)
+
+    async def _attachment(self, digest: str) -> Attachment:
+        async with self.database.reading() as session:
+            return await found(session, digest)
+
+    async def _drawn(self, digest: str, recipe: Mapping[str, Any]) -> bytes:
+        async with asyncio.timeout(DRAWING_SECONDS):
+            return await self._painting.picture(digest, recipe)
 
     def _way(self, letter: Letter) -> str:
         """Another bot, or another kind of message, does not know a file by the same id."""

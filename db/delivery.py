@@ -118,6 +118,8 @@ def after_failure(failure: Failure, *, kind: Kind, attempts: int, marked_up: boo
     it is a picture with a caption, so that its words can go alone.
     """
     match failure.reason:
+        case Reason.NOT_DRAWN if pictured and kind is Kind.EDIT and attempts < ENOUGH:
+            return Next(State.WAITING, why=failure.name, pause=backoff(attempts))
         case Reason.NOT_DRAWN if pictured:
             return Next(State.WAITING, why=failure.name, in_words=True)
         case Reason.FILE_FORGOTTEN if attempts < ENOUGH:
@@ -169,12 +171,8 @@ def without_markup(payload: Mapping[str, Any]) -> dict[str, Any]:
     return plain
 
 
-WITHOUT_PICTURE: Mapping[str, str] = {
-    "send_photo": "send_message",
-    "send_animation": "send_message",
-    "edit_message_media": "edit_message_text",
-}
-"""How the words of a picture go alone."""
+PICTURED = frozenset(("send_photo", "send_animation", "edit_message_media"))
+"""What brings a picture with words. Those go alone as a new message: no old picture stays above new words."""
 
 CAPTIONED = frozenset(("send_photo", "send_animation", "send_document"))
 """What is sent so has a caption in the place of a text."""
@@ -182,17 +180,17 @@ CAPTIONED = frozenset(("send_photo", "send_animation", "send_document"))
 
 def is_pictured(method: str, payload: Mapping[str, Any]) -> bool:
     """Whether a message is a picture with words."""
-    return method in WITHOUT_PICTURE and bool(payload.get("caption"))
+    return method in PICTURED and bool(payload.get("caption"))
 
 
 def words_alone(payload: Mapping[str, Any]) -> dict[str, Any]:
     """A picture's message without the picture.
 
     >>> words_alone({"photo": {"attachment": "d"}, "caption": "Day 3", "parse_mode": "HTML"})
-    {'text': 'Day 3', 'parse_mode': 'HTML'}
+    {'text': 'Day 3', 'link_preview_options': {'is_disabled': True}, 'parse_mode': 'HTML'}
     """
     others = {key: value for key, value in payload.items() if key not in ("photo", "animation", "caption")}
-    return {"text": payload["caption"], **others}
+    return {"text": payload["caption"], "link_preview_options": {"is_disabled": True}, **others}
 
 
 def as_repeat(payload: Mapping[str, Any]) -> dict[str, Any]:

@@ -34,7 +34,6 @@ from db.delivery import (
     ENOUGH,
     FINAL,
     LANES,
-    WITHOUT_PICTURE,
     Failure,
     Kind,
     Next,
@@ -284,7 +283,16 @@ async def apply_marks(connection: AsyncConnection, marks: Sequence[Mark]) -> lis
         held |= {(id_, to) for id_ in found}
         if to is State.SENT:
             await _pace(connection, [mark for mark in alike if mark.free_at and mark.id in found])
-    return [(mark.id, mark.to) in held for mark in marks]
+    return [_takes(held, mark) for mark in marks]
+
+
+def _takes(held: set[tuple[int, State]], mark: Mark) -> bool:
+    """Whether a mark took hold; a message begins to be sent once only, whoever marks it twice at once."""
+    key = (mark.id, mark.to)
+    found = key in held
+    if mark.to is State.SENDING:
+        held.discard(key)
+    return found
 
 
 async def _apply_alike(connection: AsyncConnection, to: State, worker: str, marks: Sequence[Mark]) -> set[int]:
@@ -371,7 +379,7 @@ async def failed(
     held = and_(Outbox.id == letter.id, Outbox.state.in_([_LEASED, _SENDING]), Outbox.worker == worker)
     columns = _columns(following, letter.payload, machine_now, now)
     if following.in_words:
-        columns["method"] = WITHOUT_PICTURE[letter.method]
+        columns |= {"method": "send_message", "edits": None}
     if not await _set(session, held, **columns):
         return None
     if following.unreachable:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from datetime import date, timedelta
 
 from bot.flows import day, showing, times
@@ -38,19 +39,26 @@ async def tapped(desk: Desk, person: Person, course: Course, wanted: str) -> Non
     await day.pause(desk, person, course, back_on)
 
 
-def back(wanted: str, today: date) -> date | None:
-    """The date on which somebody goes on: "10" days from today, or the date itself; None for anything else.
+_DAYS = re.compile(r"(?:for )?(\d{1,3})(?: ?(days?|d|weeks?|w))?", re.IGNORECASE)
+_DATE = re.compile(r"(?:until )?(\d{4}-\d{2}-\d{2})", re.IGNORECASE)
 
-    >>> back("until 2026-03-09", date(2026, 3, 2)), back("7 days", date(2026, 3, 2))
-    (datetime.date(2026, 3, 9), datetime.date(2026, 3, 9))
+
+def back(wanted: str, today: date) -> date | None:
+    """The date on which somebody goes on: days or weeks from today, or the date itself; None for anything else.
+
+    >>> [back(words, date(2026, 3, 2)) for words in ("7", "1 week", "until 2026-03-09")]
+    [datetime.date(2026, 3, 9), datetime.date(2026, 3, 9), datetime.date(2026, 3, 9)]
+    >>> back("until 15 March", date(2026, 3, 2)) is None
+    True
     """
-    for word in wanted.split():
-        if word.isascii() and word.isdigit() and len(word) <= 3:
-            found = today + timedelta(days=int(word))
-        else:
-            try:
-                found = date.fromisoformat(word)
-            except ValueError:
-                continue
-        return found if 1 <= (found - today).days <= LONGEST else None
-    return None
+    plain = " ".join(wanted.split())
+    if days := _DAYS.fullmatch(plain):
+        found = today + timedelta(days=int(days[1]) * (7 if (days[2] or "").startswith("w") else 1))
+    elif day_named := _DATE.fullmatch(plain):
+        try:
+            found = date.fromisoformat(day_named[1])
+        except ValueError:
+            return None
+    else:
+        return None
+    return found if 1 <= (found - today).days <= LONGEST else None

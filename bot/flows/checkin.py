@@ -8,6 +8,7 @@ from dataclasses import fields, replace
 from bot.flows import bodies, day, showing, telling
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
+from bot.words.cards import picture_of_words
 from bot.words.message import Message
 from db import courses
 from db.courses import CourseState
@@ -140,7 +141,7 @@ async def change(
     await telling.tell(desk, course, fresh, row=row, said=after, quote=quote)
     await _tell_of_denial(desk, course, row, before, after)
     if after.why is Why.ILL and after.completion is Completion.NONE:
-        course.paused = "ill"
+        course.paused, course.back_on = "ill", None
     newest = await courses.last_row(desk.session, course)
     if newest is None:
         raise LookupError(f"course {course.id} has an answer but no row")
@@ -277,6 +278,8 @@ async def _soften(desk: Desk, course: Course, row: LedgerRow, before: CheckIn, a
 async def show_again(desk: Desk, person: Person, course: Course, row: LedgerRow) -> None:
     """Shows the row as it stands now: in its own message, or in a new one when that is not there yet."""
     message = await day.message_of(desk, person, course, row)
+    if row.picture is not None and row.kind not in (RowKind.SESSION, RowKind.MEASURE):
+        message = replace(message, picture=picture_of_words(desk.words(person).gettext("No session now")))
     if row.outbox_id is None or desk.typed or not message.shows_in(row.picture):
         await day.put(desk, person, row, message)
     else:

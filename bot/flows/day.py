@@ -124,9 +124,12 @@ async def offer(desk: Desk, person: Person) -> None:
     if course is None or course.state != CourseState.ACTIVE or course.paused is not None:
         return
     row = await courses.row_on(desk.session, course, times.today(person, desk.now))
-    if row is None or not (row.withheld or await courses.went_missing(desk.session, row)):
+    if row is None:
         return
-    said = desk.words(person).say("day.waits" if row.withheld else "day.offer")
+    waits = row.withheld and row.outbox_id is None and row.kind != RowKind.REST
+    if not waits and not await courses.went_missing(desk.session, row):
+        return
+    said = desk.words(person).say("day.waits" if waits else "day.offer")
     await desk.send(person, Message(said), key=f"offer:{person.id}:{row.local_date}", kind=Kind.ANSWER)
 
 
@@ -403,7 +406,7 @@ async def nudge(desk: Desk, row_id: int) -> None:
     person = await desk.session.get_one(Person, row.person_id)
     said = await courses.said_of(desk.session, row)
     arrived = await courses.was_delivered(desk.session, row)
-    if course is None or not arrived or course.state != CourseState.ACTIVE or is_begun(said):
+    if course is None or not arrived or course.state != CourseState.ACTIVE or course.paused or is_begun(said):
         return
     words = desk.words(person)
     await desk.send(

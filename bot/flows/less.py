@@ -60,6 +60,7 @@ async def tapped(desk: Desk, person: Person, row_id: int, wanted: str) -> None:
     row, course = await checkin.own(desk, person, row_id)
     if not await _is_open(desk, course, row):
         raise NotAllowed("day.not_shorter")
+    desk.typed = True
     await _cut(desk, person, course, row, wanted)
 
 

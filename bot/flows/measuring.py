@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from datetime import timedelta
 
@@ -21,6 +22,7 @@ from plans.ledger import RowKind
 from plans.localtime import local
 from plans.measures import MEASURES, Measure, compare, plausible
 from plans.replies import read_reply
+from plans.talk import Ask, next_ask
 
 ANOTHER_TIME = timedelta(hours=3)
 """From so much on a test is at another time of day than the first one: stiffness changes over a day (own choice)."""
@@ -53,26 +55,57 @@ async def tapped(desk: Desk, person: Person, key: str) -> None:
     await desk.say(person, Message(text, picture=picture_of_test(measure, TRIALS, gettext=words.gettext)))
 
 
+def forget(person: Person) -> None:
+    """Waits for no number any more: something else has come between."""
+    if (person.asking or "").startswith(ASKED):
+        person.asking = None
+
+
 async def typed(desk: Desk, person: Person, text: str) -> bool:
-    """Takes the number that /measure waits for; False, and nothing is waited for any more, for anything else."""
+    """Takes the number that /measure waits for; False, and nothing is waited for any more, for anything else.
+
+    While a pain number is open a bare number is that one; with its unit it is a test's.
+    """
     measure = MEASURES[(person.asking or "").removeprefix(ASKED)]
     reply = read_reply(text, language=person.language)
     course = await courses.open_course(desk.session, person)
-    if reply.number is None or reply.red_flag is not None or course is None:
+    pain = course is not None and not WITH_UNIT.search(text) and await _asks_for_pain(desk, course)
+    if reply.number is None or reply.red_flag is not None or course is None or pain:
         person.asking = None
         return False
-    if await _note(desk, person, course, None, measure, reply.number):
+    row = await courses.row_on(desk.session, course, times.today(person, desk.now))
+    task = await _task(desk, course, row) if row is not None else None
+    row = row if task == measure.key else None
+    if await _note(desk, person, course, row, measure, reply.number):
         person.asking = None
     return True
 
 
-async def of_the_day(desk: Desk, person: Person, course: Course, row: LedgerRow, value: float) -> bool:
-    """Takes a typed number as the day's test; False when no test is open on this row."""
+WITH_UNIT = re.compile(r"[a-z]", re.IGNORECASE)
+
+
+async def _asks_for_pain(desk: Desk, course: Course) -> bool:
+    newest = await courses.last_row(desk.session, course)
+    if newest is None:
+        return False
+    return newest.kind == RowKind.ASKING or next_ask(await courses.said_of(desk.session, newest)) is Ask.PAIN
+
+
+async def _task(desk: Desk, course: Course, row: LedgerRow) -> str | None:
+    """The test that a row asks for and has not got; None for a row without one."""
     programme = await desk.programme(course)
     task = programme.day(row.day).measure if row.day is not None and row.kind != RowKind.REST else None
     if task is None or any(r.ledger_id == row.id and r.measure == task.measure for r in await taken(desk, course)):
+        return None
+    return task.measure
+
+
+async def of_the_day(desk: Desk, person: Person, course: Course, row: LedgerRow, value: float) -> bool:
+    """Takes a typed number as the day's test; False when no test is open on this row."""
+    key = await _task(desk, course, row)
+    if key is None:
         return False
-    await _note(desk, person, course, row, MEASURES[task.measure], value)
+    await _note(desk, person, course, row, MEASURES[key], value)
     return True
 
 

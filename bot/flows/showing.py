@@ -16,7 +16,7 @@ from bot.words.message import ON_PHONE, Button, Message, Rows, column, joined
 from db.schema import LedgerRow
 from plans.checkin import Area, CheckIn, Flag, Kind, Place
 from plans.course import Decision
-from plans.dose import items
+from plans.dose import items, minutes
 from plans.fitting import Fit, fitted, stands, things
 from plans.ledger import Entry, Question, RowKind
 from plans.measures import MEASURES
@@ -91,13 +91,20 @@ def _session(words: Words, programme: Programme, pairs: Pairs, fit: Fit, *, why:
         support=fit.older and stands(day),
         spared=None if fit.spares in (None, Area.OTHER) else area_words(fit.spares, words),
         lacks=fit.lacks,
-        minutes=fit.minutes,
+        minutes=_cut_to(programme, row, fit, day),
         nothing=nothing,
         measure=told,
         text=day.text,
         link=link_words(day, gettext=words.gettext),
     )
     return Message(text, picture=session_picture(day, str(caution), gettext=words.gettext))
+
+
+def _cut_to(programme: Programme, row: LedgerRow, fit: Fit, day: Day) -> int | None:
+    """The minutes that a cut session takes; None for one from which nothing was cut."""
+    if fit.minutes is None or day == handed_out(programme, row, replace(fit, minutes=None)):
+        return None
+    return minutes(day)[1]
 
 
 def _without_buttons(words: Words, programme: Programme, row: LedgerRow, fit: Fit) -> Rows:

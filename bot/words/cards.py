@@ -20,6 +20,11 @@ def session_picture(day: Day, caution: str, *, gettext: Gettext = same) -> Pictu
     return Picture("card", card.as_json()) if drawn else None
 
 
+def picture_of_words(words: str) -> Picture:
+    """A few words, in the place of a picture that holds no more."""
+    return Picture("card", Card(words, "", (), "").as_json())
+
+
 def picture_of_test(measure: Measure, trials: int, *, gettext: Gettext = same) -> Picture:
     """How a test is taken and read."""
     test = _test(measure, trials, gettext)

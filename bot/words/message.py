@@ -14,6 +14,9 @@ from typing import Any
 
 from markupsafe import Markup
 
+BY = version("easeward")
+"""Which version of this program draws: a later one may draw better."""
+
 CAPTION = 1024
 """Characters of a caption, as the platform counts them: in UTF-16, without the tags (Bot API, sendPhoto)."""
 
@@ -52,8 +55,8 @@ class Picture:
 
     @property
     def recipe(self) -> dict[str, Any]:
-        """What is drawn, and by which version of this program: a later one may draw better."""
-        return {"kind": self.kind, "of": self.of, "ending": self.ending, "by": version("easeward")}
+        """What is drawn, and by which version of this program."""
+        return {"kind": self.kind, "of": self.of, "ending": self.ending, "by": BY}
 
     @property
     def filename(self) -> str:

@@ -557,9 +557,8 @@ async def test_five_minutes_are_enough_for_what_matters_and_are_noted_as_such(ch
     offer = await client.says("/shorter")
     assert "How many do you have?" in offer.text
     assert [label for label, _ in offer.buttons] == ["5 minutes", "10 minutes"]
-    await chat.tap(client.number, offer, "5 minutes")
-    short = await client.now()
-    assert "Cut to what matters most, for 5 minutes." in short.text
+    short = client.day = (await chat.tap(client.number, offer, "5 minutes"))[-1]
+    assert "Cut to what matters most: " in short.text
     assert len(short.text) < len(whole.text)
     assert short.photo not in (None, whole.photo)
     said = await client.tap("All done, no pain")
@@ -572,7 +571,8 @@ async def test_minutes_can_be_written_and_nonsense_is_asked_back(chat: Practice)
     client = await Client.joins(chat, "Writer")
     assert "How many minutes?" in (await client.says("/shorter soon")).text
     short = await client.says("/shorter 10")
-    assert "for 10 minutes" in short.text
+    assert "Cut to what matters most: " in short.text
+    assert "Cut to" not in (await client.says("/shorter 60")).text
     assert short.buttons[0][0] == "All done, no pain"
 
 
@@ -622,7 +622,8 @@ async def test_days_away_can_be_written_changed_and_ended(chat: Practice) -> Non
     client = await Client.joins(chat, "Planner")
     await client.tap("All done, no pain")
     assert "For how many days?" in (await client.says("/away soon")).text
-    assert "For how many days?" in (await client.says("/away 400")).text
+    for words in ("400", "until 15 August", "1 month"):
+        assert "For how many days?" in (await client.says(f"/away {words}")).text
     said = await client.says("/away 10")
     assert "Nothing is sent until" in said.text
     assert "Nothing is sent until" in (await client.says("/away 5 days")).text
@@ -652,6 +653,30 @@ async def test_a_test_can_be_taken_at_any_time_and_is_compared_with_the_first(ch
     await client.says("/measure")
     assert "another time of day" in (await client.says("9")).text
     assert "14 cm at the start, 9 cm now" in (await client.says("/progress")).text
+
+
+async def test_an_open_pain_question_keeps_its_number_and_a_test_day_takes_its_test(chat: Practice) -> None:
+    client = await Client.joins(chat, "Both open")
+    await client.says("/measure")
+    await client.tap("Done, some pain")
+    assert "pain 6" in (await client.says("6")).text, "the number that was asked for last is pain, not centimetres"
+    other = await Client.joins(chat, "Test day")
+    await other.says("/measure")
+    await other.says("12")
+    shown = await other.says("/today")
+    assert "First the test" not in shown.text, "the day's own test is noted"
+
+
+async def test_a_rest_takes_the_place_of_a_session_and_its_picture(chat: Practice) -> None:
+    client = await Client.joins(chat, "Sixes")
+    await client.tap("All done, no pain")
+    shown = (await client.day_later()).photo
+    await client.tap("Sore, pain or something odd")
+    await client.tap("Something else")
+    await client.tap("Where we stretch, both sides")
+    said = await client.tap("6")
+    assert "pain 6" in said.text
+    assert said.photo not in (None, shown), "the picture of a session does not stay above a day off"
 
 
 async def test_other_words_are_no_number_of_a_test_and_end_the_waiting(chat: Practice) -> None:

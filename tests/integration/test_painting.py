@@ -85,3 +85,9 @@ async def test_closing_ends_the_process_and_whoever_waits_hears_it(painter: Pain
         await waiting
     with pytest.raises(ProcessLookupError):
         os.kill(pid, 0)
+
+
+async def test_a_painter_that_is_about_to_go_is_followed_by_another(painter: Painting) -> None:
+    await painter.picture("d", CARD)
+    painter._leave()
+    assert (await painter.picture("e", CARD)).startswith(b"\x89PNG")

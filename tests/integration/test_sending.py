@@ -190,6 +190,33 @@ async def test_a_picture_that_cannot_be_drawn_leaves_its_words_to_go_alone(road:
     assert (await road.row(first)).method == "send_message"
 
 
+async def test_new_words_do_not_stand_under_an_old_picture(road: Road) -> None:
+    first = await put_drawn(road, "Day 1", CARD)
+    changed = await put_drawn(
+        road, "Lighter", {"kind": "poem", "of": {}}, "d2", kind=Kind.EDIT, method="edit_message_media", edits=first
+    )
+    async with road.sending():
+        await until(lambda: road.is_in(first, "sent"))
+        await road.database.write(lambda session: _soon(session, changed))
+        await until(road.all_final)
+    assert [call.method for call in road.platform.arrived] == ["sendPhoto", "sendMessage"]
+    assert road.platform.texts()[-1] == "<b>Lighter</b>"
+
+
+async def _soon(session: AsyncSession, row: int) -> None:
+    """As if it had been tried often."""
+    (await session.get_one(Outbox, row)).attempts = 9
+
+
+async def test_two_marks_at_once_begin_a_message_once(road: Road) -> None:
+    id_ = await road.put("x")
+    arguments: dict[str, Any] = {"machine_now": 1e12, "now": NOON, "lease_seconds": 60.0, "limit": 5}
+    await road.database.write(lambda session: outbox.claim(session, "w", **arguments))
+    mark = Mark(id_, "w", State.SENDING, NOON)
+    held = await asyncio.gather(*(road.database.merged(outbox.apply_marks, mark) for _ in range(2)))
+    assert sorted(held) == [False, True]
+
+
 async def test_a_pictures_words_and_picture_are_changed_in_their_own_ways(road: Road) -> None:
     first = await put_drawn(road, "Day 1", CARD)
     text = {"text": "Noted", "parse_mode": "HTML", "link_preview_options": {"is_disabled": True}}
