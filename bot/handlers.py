@@ -25,6 +25,7 @@ from bot.flows import (
     coaching,
     day,
     digest,
+    doses,
     how,
     joining,
     leaving,
@@ -261,6 +262,10 @@ async def _tap_client(desk: Desk, person: Person, words: list[str]) -> None:
     await coaching.client_page(desk, person, await _coach(desk, person), _number(words, 0))
 
 
+async def _tap_doses(desk: Desk, person: Person, words: list[str]) -> None:
+    await doses.show(desk, person, await _coach(desk, person), _number(words, 0))
+
+
 async def _tap_rule(desk: Desk, person: Person, words: list[str]) -> None:
     await coaching.overrule(desk, person, await _coach(desk, person), _number(words, 0), _word(words, 1))
 
@@ -310,6 +315,7 @@ TAPS: Mapping[str, Tap] = {
     "publish": _tap_publish,
     "invite": _tap_invite,
     "client": _tap_client,
+    "doses": _tap_doses,
     "rule": _tap_rule,
     "bar": _tap_bar,
     "go": _tap_go,

@@ -14,6 +14,7 @@ from typing import Any, BinaryIO
 from pydantic import TypeAdapter
 
 from plans.charts.digest import Digest, digest_svg
+from plans.charts.doses import Doses, doses_svg
 from plans.charts.fortnight import Fortnight, fortnight_svg
 from plans.charts.progress import Progress, progress_svg
 from plans.figures import film
@@ -44,6 +45,7 @@ KINDS: Mapping[str, Callable[[Mapping[str, Any], str], bytes]] = {
     "film": _film,
     "progress": _chart(Progress, progress_svg),
     "fortnight": _chart(Fortnight, fortnight_svg),
+    "doses": _chart(Doses, doses_svg),
     "digest": _chart(Digest, digest_svg),
 }
 """What can be drawn, by the recipe's `kind`, from what its `of` says."""

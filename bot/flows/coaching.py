@@ -266,17 +266,18 @@ def _row_line(desk: Desk, person: Person, row: LedgerRow, entry: Entry) -> dict[
 
 def _actions(desk: Desk, person: Person, course: Course) -> Rows:
     _ = desk.words(person).gettext
+    dose = Button(_("Dose by week"), f"doses:{course.id}")
     if course.state == CourseState.WAITING:
-        return column(Button(_("Let go on"), f"go:{course.id}"))
+        return column(Button(_("Let go on"), f"go:{course.id}"), dose)
     if course.state == CourseState.ACTIVE:
         return (
             (
                 Button(_("Repeat the day"), f"rule:{course.id}:repeat"),
                 Button(_("Ease the day"), f"rule:{course.id}:ease"),
             ),
-            (Button(_("Leave a movement out"), f"bar:{course.id}:list"),),
+            (Button(_("Leave a movement out"), f"bar:{course.id}:list"), dose),
         )
-    return ()
+    return column(dose)
 
 
 async def overrule(desk: Desk, person: Person, coach: Coach, course_id: int, what: str) -> None:

@@ -8,6 +8,7 @@ from datetime import date
 from bot.words import Words
 from plans.charts.days import Did
 from plans.charts.digest import DigestWords
+from plans.charts.doses import DosesWords
 from plans.charts.fortnight import FortnightWords
 from plans.charts.progress import ProgressWords
 from plans.rules import Verdict
@@ -69,6 +70,20 @@ def digest_words(words: Words, title: str, note: str) -> DigestWords:
         middle=_("middle of the answers"),
         spread=_("half of the answers"),
         nothing=_("nothing noted"),
+    )
+
+
+def doses_words(words: Words, title: str) -> DosesWords:
+    """Every word on a client's dose by week."""
+    _ = words.gettext
+    return DosesWords(
+        title=title,
+        note=_("minutes of holding a week, one side"),
+        done=_("done"),
+        asked=_("what came, at least"),
+        over=_("what came, at most"),
+        minutes=_(" min"),
+        nothing=_("nothing noted yet"),
     )
 
 

@@ -251,6 +251,19 @@ async def test_the_digest_counts_done_and_unanswered_with_bounds(chat: Practice)
     assert "One week proves little" in digest
 
 
+async def test_the_coach_sees_two_weeks_and_the_dose_by_week(chat: Practice) -> None:
+    client = await Client.joins(chat, "Dosed")
+    await client.tap("All done, no pain")
+    list_ = (await chat.say(COACH, "/people"))[-1]
+    label = next(label for label, _ in list_.buttons if label == "Dosed")
+    weeks, page = await chat.tap(COACH, list_, label)
+    assert weeks.photo is not None
+    assert "Dosed, the last two weeks" in weeks.text
+    dose = (await chat.tap(COACH, page, "Dose by week"))[-1]
+    assert dose.photo is not None
+    assert "minutes of holding by week" in dose.text
+
+
 async def test_being_ill_pauses_until_well_again(chat: Practice) -> None:
     client = await Client.joins(chat, "Ill")
     await client.tap("Not today")
