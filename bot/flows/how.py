@@ -104,4 +104,7 @@ async def _show(desk: Desk, person: Person, movement: Movement) -> None:
         link=link.address if link else movement.link,
         caution=words.say("day.caution"),
     )
-    await desk.say(person, Message(text, picture=film_picture(movement, FILM)))
+    easier = (await _known(desk, person)).get(movement.easier or "")
+    label = words.gettext("Easier: {name}").format(name=easier.name) if easier else ""
+    rows = column(Button(label[:ON_PHONE], f"how:{easier.key}")) if easier else ()
+    await desk.say(person, Message(text, rows, film_picture(movement, FILM)))

@@ -370,6 +370,10 @@ async def test_how_shows_a_movement_in_words_and_as_a_film(chat: Practice) -> No
     assert max(rows[0]["film"]["width"], rows[0]["film"]["height"]) == 540
     assert (await chat.say(client.number, "/how cat cow"))[-1].text.startswith("Cat and cow\n")
     assert "Which of these?" in (await chat.say(client.number, "/how hamstring"))[-1].text
+    hard = (await chat.say(client.number, "/how step calf stretch"))[-1]
+    easier = next(label for label, _data in hard.buttons if label.startswith("Easier: "))
+    shown = (await chat.tap(client.number, hard, easier))[-1]
+    assert shown.text.startswith(easier.removeprefix("Easier: ")[:20])
     assert "I know no movement" in (await chat.say(client.number, "/how rumpelstiltskin"))[-1].text
 
 
