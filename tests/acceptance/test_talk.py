@@ -649,6 +649,28 @@ async def test_days_away_can_be_written_changed_and_ended(chat: Practice) -> Non
     assert "no course to pause" in (await chat.say(next(NEXT), "/away"))[-1].text
 
 
+async def test_nobody_is_nudged_on_the_day_they_go_away(chat: Practice) -> None:
+    client = await Client.joins(chat, "Unnudged")
+    for _ in range(4):
+        await client.tap("All done, no pain")
+        await client.day_later()
+    before = (await client.says("/away 3")).id
+    await chat.post("clock", to=(await hours_later(chat, 14)))
+    assert await chat.from_bot(client.number, after=before) == []
+    await chat.post("clock", to=(await hours_later(chat, 10)))
+
+
+async def test_somebody_who_falls_ill_while_away_is_left_in_peace_until_well_again(chat: Practice) -> None:
+    client = await Client.joins(chat, "Ill away")
+    await client.says("/away 2")
+    await client.tap("Not today")
+    assert "you are ill" in (await client.tap("Ill")).text
+    before = max(m.id for m in await chat.messages(client.number))
+    for _ in range(4):
+        await chat.post("clock", days=1)
+    assert await chat.from_bot(client.number, after=before) == []
+
+
 # --- a test at any time ---------------------------------------------------------------------------------------------
 
 
