@@ -42,6 +42,7 @@ from db import courses, people
 from db.schema import Coach, Course, Person
 from db.writer import current_session
 from plans.localtime import zone_names
+from plans.redflags import find_flag
 
 Command = Callable[[Desk, Person, str], Awaitable[None]]
 Tap = Callable[[Desk, Person, list[str]], Awaitable[str | None]]
@@ -376,8 +377,11 @@ class _Rooms:
             desk = self._desk(update)
             person = await self._person(desk, update)
             measuring.forget(person)
+            rest = " ".join(context.args or [])
+            if act is not _start and find_flag(rest) is not None:
+                await listening.heard(desk, person, rest)
             try:
-                await act(desk, person, " ".join(context.args or []))
+                await act(desk, person, rest)
             except NotAllowed as refused:
                 await desk.say(person, Message(desk.words(person).say(refused.words)))
             await day.offer(desk, person)
@@ -407,6 +411,7 @@ class _Rooms:
         coach = await people.coach_of(desk.session, person)
         document = update.effective_message.document if update.effective_message else None
         if coach is None or document is None:
+            await self._caption_heard(desk, person, update)
             await desk.say(person, Message(desk.words(person).say("coach.not_a_coach")))
             return
         name = document.file_name or "programme.yaml"
@@ -425,7 +430,15 @@ class _Rooms:
     async def anything_else(self, update: Update, context: Context) -> None:
         desk = self._desk(update)
         person = await self._person(desk, update)
-        await desk.say(person, Message(desk.words(person).say("checkin.not_understood")))
+        if not await self._caption_heard(desk, person, update):
+            await desk.say(person, Message(desk.words(person).say("checkin.not_understood")))
+
+    async def _caption_heard(self, desk: Desk, person: Person, update: Update) -> bool:
+        """Hears what is written under a picture or file like any other words; False when there are none."""
+        caption = update.effective_message.caption if update.effective_message else None
+        if caption:
+            await listening.heard(desk, person, caption)
+        return bool(caption)
 
     async def membership(self, update: Update, context: Context) -> None:
         desk = self._desk(update)

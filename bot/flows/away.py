@@ -5,9 +5,11 @@ from __future__ import annotations
 import re
 from datetime import date, timedelta
 
-from bot.flows import day, showing, times
+from bot.flows import day, times
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
+from bot.words import Words
+from bot.words.message import Button, Message, column
 from db import courses
 from db.courses import CourseState
 from db.schema import Course, Person
@@ -22,7 +24,7 @@ async def asked(desk: Desk, person: Person, wanted: str) -> None:
     if course is None or course.state != CourseState.ACTIVE:
         raise NotAllowed("day.not_away")
     if not wanted.strip():
-        await desk.say(person, showing.how_long(desk.words(person), course.id))
+        await desk.say(person, _how_long(desk.words(person), course.id))
         return
     today = times.today(person, desk.now)
     back_on = back(wanted, today)
@@ -37,6 +39,18 @@ async def tapped(desk: Desk, person: Person, course: Course, wanted: str) -> Non
     if course.state != CourseState.ACTIVE or back_on is None:
         raise NotAllowed("day.not_away")
     await day.pause(desk, person, course, back_on)
+
+
+OFFERED = (3, 7, 14)
+"""Days that are offered to somebody who will be away."""
+
+
+def _how_long(words: Words, course: int) -> Message:
+    """How long somebody will be away."""
+    _ = words.gettext
+    labels = (_("3 days"), _("A week"), _("Two weeks"))
+    days = (Button(label, f"away:{course}:{n}") for label, n in zip(labels, OFFERED, strict=True))
+    return Message(words.say("day.how_long"), column(*days, Button(_("Until I come back"), f"pause:{course}")))
 
 
 _DAYS = re.compile(r"(?:for )?(\d{1,3})(?: ?(days?|d|weeks?|w))?", re.IGNORECASE)

@@ -8,7 +8,8 @@ from sqlalchemy import select
 
 from bot.flows import bodies, showing, telling, times
 from bot.flows.desk import Desk
-from bot.words.message import Message
+from bot.words import Words
+from bot.words.message import Button, Message, column
 from db import courses, due
 from db.courses import CourseState
 from db.delivery import Kind
@@ -178,10 +179,19 @@ async def _greet(desk: Desk, person: Person, course: Course, row: LedgerRow, pas
     elif said is Voice.NOTHING:
         row.withheld = True
     else:
-        message = showing.waits_quietly(desk.words(person), course.id, offer=said is Voice.OFFER)
+        message = _waits_quietly(desk.words(person), course.id, offer=said is Voice.OFFER)
         await put(desk, person, row, message, by_itself=True)
         if said is Voice.OFFER:
             await telling.tell_of(desk, course, cause="silent", at_once=False, row=row)
+
+
+def _waits_quietly(words: Words, course: int, *, offer: bool) -> Message:
+    """A morning in one line for somebody who has not answered for days; with an offer a pause is offered too."""
+    _ = words.gettext
+    shows = Button(_("Show today's"), f"today:{course}")
+    if not offer:
+        return Message(words.say("day.quiet"), column(shows))
+    return Message(words.say("day.quiet_week"), column(shows, Button(_("Pause"), f"pause:{course}")))
 
 
 def _silent(person: Person, past: list[Entry]) -> int:

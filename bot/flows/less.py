@@ -7,6 +7,8 @@ from dataclasses import replace
 from bot.flows import bodies, checkin, showing, times
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
+from bot.words import Words
+from bot.words.message import Button, Message, column
 from db import courses
 from db.courses import CourseState
 from db.schema import Course, LedgerRow, Person
@@ -27,7 +29,7 @@ async def shorter(desk: Desk, person: Person, wanted: str) -> None:
         return
     whole = replace(bodies.fit_of(course, row, await courses.history(desk.session, course)), minutes=None)
     full = minutes(showing.handed_out(await desk.programme(course), row, whole))[1]
-    await desk.say(person, showing.how_short(desk.words(person), row.id, full))
+    await desk.say(person, _how_short(desk.words(person), row.id, full))
 
 
 async def lighter(desk: Desk, person: Person) -> None:
@@ -75,3 +77,17 @@ async def _cut(desk: Desk, person: Person, course: Course, row: LedgerRow, wante
     row.minutes = int(wanted)
     await checkin.note(desk, person, row, [("minutes", wanted)])
     await checkin.show_again(desk, person, course, row)
+
+
+def _how_short(words: Words, row: int, full: int) -> Message:
+    """The lengths that a session can be cut to, in minutes; `full` is what it takes."""
+    label = words.gettext("{minutes} minutes")
+    lengths = [minutes for minutes in OFFERED if minutes < full]
+    if not lengths:
+        return Message(words.say("day.short_already", full=full))
+    rows = column(*(Button(label.format(minutes=minutes), f"short:{row}:{minutes}") for minutes in lengths))
+    return Message(words.say("day.how_short", full=full), rows)
+
+
+OFFERED = (5, 10, 15, 20)
+"""Minutes that are offered."""

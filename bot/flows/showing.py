@@ -275,41 +275,6 @@ def noted_late(words: Words, row: int, said: CheckIn, *, waiting: bool) -> Messa
     return Message(joined(line, words.say("checkin.held") if waiting else None))
 
 
-def waits_quietly(words: Words, course: int, *, offer: bool) -> Message:
-    """A morning in one line for somebody who has not answered for days; with an offer a pause is offered too."""
-    _ = words.gettext
-    shows = Button(_("Show today's"), f"today:{course}")
-    if not offer:
-        return Message(words.say("day.quiet"), column(shows))
-    return Message(words.say("day.quiet_week"), column(shows, Button(_("Pause"), f"pause:{course}")))
-
-
-AWAY = (3, 7, 14)
-"""Days that are offered to somebody who will be away."""
-
-
-def how_long(words: Words, course: int) -> Message:
-    """How long somebody will be away."""
-    _ = words.gettext
-    labels = (_("3 days"), _("A week"), _("Two weeks"))
-    days = (Button(label, f"away:{course}:{n}") for label, n in zip(labels, AWAY, strict=True))
-    return Message(words.say("day.how_long"), column(*days, Button(_("Until I come back"), f"pause:{course}")))
-
-
-def how_short(words: Words, row: int, full: int) -> Message:
-    """The lengths that a session can be cut to, in minutes; `full` is what it takes."""
-    label = words.gettext("{minutes} minutes")
-    lengths = [minutes for minutes in SHORTER if minutes < full]
-    if not lengths:
-        return Message(words.say("day.short_already", full=full))
-    rows = column(*(Button(label.format(minutes=minutes), f"short:{row}:{minutes}") for minutes in lengths))
-    return Message(words.say("day.how_short", full=full), rows)
-
-
-SHORTER = (5, 10, 15, 20)
-"""Minutes that are offered."""
-
-
 def paused(words: Words, course: int, why: str, row: int | None = None, *, back_on: date | None = None) -> Message:
     """What somebody who is ill or away sees until they say that they go on; `row` can still be corrected."""
     label = words.gettext("Well again") if why == "ill" else words.gettext("Go on")

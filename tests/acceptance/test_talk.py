@@ -671,6 +671,19 @@ async def test_somebody_who_falls_ill_while_away_is_left_in_peace_until_well_aga
     assert await chat.from_bot(client.number, after=before) == []
 
 
+async def test_a_red_flag_beside_a_command_or_under_a_picture_is_heard(chat: Practice) -> None:
+    client = await Client.joins(chat, "Flagged")
+    said = await chat.say(client.number, "/away 3 I have numbness between my legs")
+    assert any("emergency" in message.text for message in said)
+    assert not any("Nothing is sent until" in message.text for message in said)
+    other = await Client.joins(chat, "Captioned")
+    before = max(m.id for m in await chat.messages(other.number))
+    pixel = "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNkYPhfDwAChwGA60e6kgAAAABJRU5ErkJggg=="
+    await chat.post("photo", chat=other.number, base64=pixel, caption="crushing chest pain since the session")
+    await chat.settled()
+    assert any("emergency" in message.text for message in await chat.from_bot(other.number, after=before))
+
+
 # --- a test at any time ---------------------------------------------------------------------------------------------
 
 
