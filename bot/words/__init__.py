@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from datetime import date
 from functools import cache
 from gettext import NullTranslations
@@ -9,6 +10,9 @@ from gettext import NullTranslations
 from babel.dates import format_date
 from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
+
+_GAP = re.compile(r"\n{3,}")
+"""What templates leave where a part is not said; paragraphs are one blank line apart."""
 
 
 class Words:
@@ -41,7 +45,7 @@ class Words:
         macro = getattr(self._templates.get_template(f"{file}.j2").module, part, None)
         if macro is None:
             raise KeyError(f"no words for {name!r}: bot/words/templates/{file}.j2 has no {part!r}")
-        return Markup(str(macro(**facts)).strip())
+        return Markup(_GAP.sub("\n\n", str(macro(**facts)).strip()))
 
 
 @cache
