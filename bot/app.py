@@ -20,9 +20,10 @@ from telegram.error import InvalidToken, TelegramError
 
 from bot import web, webhook
 from bot.alive import alive, worker_name
-from bot.clocks import Calendar, SystemCalendar, SystemMachine
+from bot.clocks import Calendar, Machine, SystemCalendar, SystemMachine
+from bot.commands import MENU
 from bot.flows import failing
-from bot.handlers import MENU, STORED, Stored, handlers
+from bot.handlers import STORED, Stored, handlers
 from bot.lead import Lead
 from bot.logs import set_up_logs
 from bot.receiving import ALLOWED_UPDATES, InboxWorker, Poller, QuietApplication, add_handlers, built, dispatch
@@ -196,7 +197,7 @@ class _House:
         return InboxWorker(
             self.database,
             self.application.bot,
-            handle=_handling(self.application),
+            handle=_handling(self.application, self.machine),
             on_failed=hooks.update_failed,
             machine=self.machine,
             worker=worker,
@@ -256,11 +257,11 @@ def _pass_on(done: asyncio.Task[None], failed: asyncio.Future[None]) -> None:
         failed.set_exception(done.exception() or RuntimeError("a loop ended"))
 
 
-def _handling(application: QuietApplication) -> Callable[..., Any]:
+def _handling(application: QuietApplication, machine: Machine) -> Callable[..., Any]:
     async def handle(
         session: AsyncSession, update: Mapping[str, Any], document: bytes | None, stored_at: datetime
     ) -> None:
-        token = STORED.set(Stored(stored_at, document))
+        token = STORED.set(Stored(stored_at, document, machine.now()))
         try:
             await dispatch(application, update)
         finally:

@@ -85,7 +85,7 @@ def call_of(letter: Letter, file: File | None) -> Call:
     if field is None:
         return Call(_spelled(method), fields)
     upload = _upload(letter, field, file)
-    stands = file.file_id if file is not None and file.file_id is not None else f"attach://{field}"
+    stands = _file_id(letter, field, file) or f"attach://{field}"
     del fields[field]
     if method == "edit_message_media":
         media = {"type": field, "media": stands} | {name: fields.pop(name) for name in _OF_MEDIA if name in fields}
@@ -96,8 +96,14 @@ def call_of(letter: Letter, file: File | None) -> Call:
 _OF_MEDIA = ("caption", "parse_mode")
 
 
+def _file_id(letter: Letter, field: str, file: File | None) -> str | None:
+    """The platform's id of a message's file: of one that a person sent there, or that was uploaded before."""
+    sent: str | None = letter.payload[field].get("file_id")
+    return sent or (file.file_id if file is not None else None)
+
+
 def _upload(letter: Letter, field: str, file: File | None) -> Upload | None:
-    if file is not None and file.file_id is not None:
+    if _file_id(letter, field, file) is not None:
         return None
     stored = letter.payload[field]
     body = base64.b64decode(stored["base64"], validate=True) if file is None else file.body

@@ -34,7 +34,7 @@ LEASE_SECONDS = 60.0
 LONGEST_PAUSE = 30.0
 POLL_TIMEOUT = 25
 """Seconds that the platform holds an empty answer back."""
-ALLOWED_UPDATES = ("message", "callback_query", "my_chat_member")
+ALLOWED_UPDATES = ("message", "edited_message", "callback_query", "my_chat_member")
 LARGEST_DOCUMENT = 5 * 2**20
 """Bytes; a programme file is far smaller, and says so itself when it is not."""
 

@@ -151,7 +151,8 @@ def write_checkin(row: CheckInRow, said: CheckIn, now: datetime) -> None:
 
 async def history(session: AsyncSession, course: Course) -> list[tuple[LedgerRow, Entry]]:
     """All rows of a course, oldest first, each beside what the rules see of it."""
-    measured = exists().where(MeasureRow.ledger_id == LedgerRow.id)
+    tests = exists().where(MeasureRow.ledger_id == LedgerRow.id)
+    measured = tests.where(MeasureRow.value.is_not(None)) & ~tests.where(MeasureRow.value.is_(None))
     found = await session.execute(
         select(LedgerRow, CheckInRow, Outbox.state, measured)
         .outerjoin(CheckInRow, CheckInRow.ledger_id == LedgerRow.id)

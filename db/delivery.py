@@ -29,6 +29,7 @@ class Kind(StrEnum):
     SESSION = "session"
     NUDGE = "nudge"
     DIGEST = "digest"
+    TIMER = "timer"
 
 
 LANES: Mapping[Kind, int] = {
@@ -39,6 +40,7 @@ LANES: Mapping[Kind, int] = {
     Kind.SESSION: 2,
     Kind.NUDGE: 3,
     Kind.DIGEST: 4,
+    Kind.TIMER: 5,
 }
 """How urgent each kind is; 0 goes first."""
 

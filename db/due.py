@@ -26,6 +26,10 @@ class DueKind(StrEnum):
     """(coach)"""
     LIST = "list"
     """(coach)"""
+    THINGS = "things"
+    """(person)"""
+    TRACES = "traces"
+    """(chat of somebody who was erased)"""
 
 
 async def plan(session: AsyncSession, kind: DueKind, subject: int, at: datetime) -> None:

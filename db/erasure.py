@@ -27,6 +27,7 @@ from db.schema import (
     Outbox,
     Overrule,
     Person,
+    PhotoRow,
     ProgrammeVersion,
 )
 
@@ -47,11 +48,12 @@ async def erase(session: AsyncSession, person: Person, now: datetime, *, but_upd
     rows = select(LedgerRow.id).where(LedgerRow.person_id == person.id)
     courses = select(Course.id).where(Course.person_id == person.id)
     for table, whose in (
-        (Due, (Due.kind == DueKind.MORNING) & (Due.subject == person.id)),
+        (Due, Due.kind.in_([DueKind.MORNING, DueKind.THINGS]) & (Due.subject == person.id)),
         (Due, (Due.kind == DueKind.NUDGE) & Due.subject.in_(rows)),
         (Alert, Alert.course_id.in_(courses)),
         (Overrule, Overrule.course_id.in_(courses)),
         (MeasureRow, MeasureRow.course_id.in_(courses)),
+        (PhotoRow, PhotoRow.course_id.in_(courses)),
         (CheckInRow, CheckInRow.ledger_id.in_(rows)),
         (Answer, Answer.person_id == person.id),
         (LedgerRow, LedgerRow.person_id == person.id),
@@ -69,6 +71,23 @@ async def erase(session: AsyncSession, person: Person, now: datetime, *, but_upd
         await session.execute(delete(Due).where(Due.kind.in_([DueKind.DIGEST, DueKind.LIST]), Due.subject == coach))
         await session.execute(delete(Coach).where(Coach.id == coach))
     await session.execute(delete(Person).where(Person.id == person.id))
+
+
+async def forget_traces(session: AsyncSession, chat: int) -> bool:
+    """Deletes what is left of messages to and from the chat of somebody who was erased.
+
+    False while something of it is still on its way. A chat that has spoken again keeps all.
+    """
+    if await session.scalar(select(Person.id).where(Person.chat == chat)) is not None:
+        return True
+    on_its_way = select(Outbox.id).where(Outbox.chat == chat, Outbox.state.in_(["waiting", "leased", "sending"]))
+    unhandled = select(Inbox.update_id).where(Inbox.chat == chat, Inbox.state.in_(["waiting", "leased"]))
+    if await session.scalar(on_its_way.limit(1)) or await session.scalar(unhandled.limit(1)):
+        return False
+    await _forget_messages(session, Outbox.chat == chat)
+    await session.execute(delete(Inbox).where(Inbox.chat == chat))
+    await session.execute(delete(ChatPace).where(ChatPace.chat == chat))
+    return True
 
 
 async def _forget_messages(session: AsyncSession, whose: ColumnElement[bool]) -> None:

@@ -43,7 +43,6 @@ DROPPED = frozenset(
         "phone_number",
         "author_signature",
         "contact",
-        "location",
         "venue",
         "vcard",
         "bio",
@@ -263,16 +262,30 @@ def _last(updates: Sequence[Mapping[str, Any]], now: datetime) -> dict[str, Any]
 
 
 def without_identity(value: Any) -> Any:
-    """A copy of an update without last names, user names, numbers, contacts and places, at any depth.
+    """A copy of an update without last names, user names, numbers and contacts, at any depth.
+
+    A shared place stays to about a kilometre, which is enough for its clock, until the update is handled.
 
     >>> without_identity({"from": {"id": 7, "first_name": "Ada", "last_name": "B", "language_code": "en"}})
     {'from': {'id': 7, 'first_name': 'Ada', 'language_code': 'en'}}
     """
     if isinstance(value, Mapping):
-        return {key: without_identity(inner) for key, inner in value.items() if key not in DROPPED}
+        return {
+            key: _roughly(inner) if key == "location" else without_identity(inner)
+            for key, inner in value.items()
+            if key not in DROPPED
+        }
     if isinstance(value, list | tuple):
         return [without_identity(inner) for inner in value]
     return value
+
+
+def _roughly(place: Any) -> dict[str, float] | None:
+    """A place to a hundredth of a degree; None for what is none."""
+    try:
+        return {name: round(float(place[name]), 2) for name in ("latitude", "longitude")}
+    except (TypeError, KeyError, ValueError):
+        return None
 
 
 def chat_of(update: Mapping[str, Any]) -> int:

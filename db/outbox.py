@@ -58,6 +58,7 @@ METHODS = frozenset(
         "send_photo",
         "send_document",
         "send_animation",
+        "send_media_group",
         "edit_message_text",
         "edit_message_caption",
         "edit_message_media",
@@ -122,11 +123,13 @@ async def put(
     late_after: datetime | None = None,
     edits: int | None = None,
     lane: int | None = None,
+    not_before: float = 0.0,
 ) -> int:
     """Let a message leave once for `key`; returns its row's id, the earlier one's if the key is there.
 
-    `late_after` is when it is no longer worth sending; `edits` is the row whose message it edits, and then
-    the payload needs no message id. Raises `ValueError` for a kind or method that nobody could send.
+    `late_after` is when it is no longer worth sending; `edits` is the row whose message it edits, and then the payload
+    needs no message id; `not_before` is seconds of the machine clock. Raises `ValueError` for a kind or method that
+    nobody could send.
     """
     _check(method, payload, edits)
     row = {
@@ -139,13 +142,22 @@ async def put(
         "edits": edits,
         "state": State.WAITING,
         "attempts": 0,
-        "next_at": 0.0,
+        "next_at": not_before,
         "late_after": late_after,
         "made_at": now,
     }
     announce(TOPIC)
     made = await session.scalar(insert_unless_there(session, Outbox, [row]).returning(Outbox.id))
     return made or (await session.scalars(select(Outbox.id).where(Outbox.key == key))).one()
+
+
+async def drop(session: AsyncSession, chat: int, kind: Kind) -> None:
+    """Lets go of what of a kind still waits to leave to a chat."""
+    waiting = and_(Outbox.chat == chat, Outbox.state == _WAITING, Outbox.kind == kind)
+    await session.execute(
+        update(Outbox).where(waiting).values(state=State.SKIPPED, why="moved-on", payload={}),
+        execution_options=_NO_SYNC,
+    )
 
 
 def _check(method: str, payload: Mapping[str, Any], edits: int | None) -> None:
@@ -462,10 +474,12 @@ async def counts(session: AsyncSession) -> dict[str, int]:
 
 
 async def open_work(session: AsyncSession, limit: int = 20) -> list[str]:
-    """The messages that are still on their way, in words, at most `limit` of them."""
+    """The messages that are still on their way, in words, at most `limit`; a timer's words are not waited for."""
     columns = select(Outbox.id, Outbox.kind, Outbox.state, Outbox.attempts)
     flying = columns.where(Outbox.state.in_([_LEASED, _SENDING])).order_by(Outbox.chat).limit(limit)
-    waiting = columns.where(Outbox.state == _WAITING).order_by(Outbox.lane, Outbox.id).limit(limit)
+    waiting = (
+        columns.where(Outbox.state == _WAITING, Outbox.kind != Kind.TIMER).order_by(Outbox.lane, Outbox.id).limit(limit)
+    )
     rows = [*(await session.execute(flying)), *(await session.execute(waiting))]
     return [f"message {id_} ({kind}) is {state} after {tries} tries" for id_, kind, state, tries in rows][:limit]
 

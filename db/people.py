@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from sqlalchemy import select, update
@@ -18,11 +19,20 @@ async def by_chat(session: AsyncSession, chat: int) -> Person | None:
     return await session.scalar(select(Person).where(Person.chat == chat))
 
 
-async def known(session: AsyncSession, chat: int, *, label: str, now: datetime) -> Person:
+@dataclass(frozen=True, slots=True)
+class Spoken:
+    """What the platform says of a chat when it speaks for the first time: a first name, a language, its units."""
+
+    label: str
+    language: str = "en"
+    units: str = "metric"
+
+
+async def known(session: AsyncSession, chat: int, spoken: Spoken, *, now: datetime) -> Person:
     """The person of a chat, made on the first contact; a chat that speaks is reachable again."""
     person = await by_chat(session, chat)
     if person is None:
-        person = Person(chat=chat, label=label, language="en", created_at=now)
+        person = Person(chat=chat, label=spoken.label, language=spoken.language, units=spoken.units, created_at=now)
         session.add(person)
         await session.flush()
     person.unreachable_since = None
@@ -57,11 +67,27 @@ async def has_agreed(session: AsyncSession, person: Person, text_version: str) -
     return found is not None
 
 
-async def withdraw(session: AsyncSession, person: Person, now: datetime) -> None:
-    """Takes back every standing agreement of a person."""
-    await session.execute(
-        update(Consent).where(Consent.person_id == person.id, Consent.withdrawn_at.is_(None)).values(withdrawn_at=now)
-    )
+async def was_asked(session: AsyncSession, person: Person, text_version: str) -> bool:
+    """Whether the person has ever said yes or no to this text."""
+    found = select(Consent.id).where(Consent.person_id == person.id, Consent.text_version == text_version).limit(1)
+    return await session.scalar(found) is not None
+
+
+async def decline(session: AsyncSession, person: Person, *, text_version: str, now: datetime) -> None:
+    """Remembers a no, as an agreement that does not stand, so that nobody asks again."""
+    await withdraw(session, person, now, text_version=text_version)
+    if not await was_asked(session, person, text_version):
+        said = Consent(person_id=person.id, text_version=text_version, language=person.language, given_at=now)
+        said.withdrawn_at = now
+        session.add(said)
+
+
+async def withdraw(session: AsyncSession, person: Person, now: datetime, *, text_version: str | None = None) -> None:
+    """Takes back every standing agreement of a person, or that to one text."""
+    standing = update(Consent).where(Consent.person_id == person.id, Consent.withdrawn_at.is_(None))
+    if text_version is not None:
+        standing = standing.where(Consent.text_version == text_version)
+    await session.execute(standing.values(withdrawn_at=now))
 
 
 async def coach_of(session: AsyncSession, person: Person) -> Coach | None:

@@ -86,11 +86,13 @@ class Person(Base):
     label: Mapped[str]
     """The first name as the platform gave it or as the person changed it; nothing else of a name is kept."""
     language: Mapped[str] = mapped_column(default="en")
+    units: Mapped[str] = mapped_column(default="metric")
+    """metric or inch."""
     zone: Mapped[str | None]
     morning: Mapped[time | None]
     """Local time of the morning message."""
     asking: Mapped[str | None]
-    """A question this person opened themselves and has not answered: zone, morning, or a coach's found-out."""
+    """A question this person opened themselves and has not answered: see bot/flows/asking.py."""
     unreachable_since: Mapped[datetime | None]
     heard_at: Mapped[datetime | None]
     """When something was last heard of this person, to the hour."""
@@ -203,6 +205,10 @@ class Course(Base):
     """From which date on an away client's sessions come by themselves again."""
     barred: Mapped[list[str] | None] = mapped_column(JSON)
     """Keys of movements that this client leaves out."""
+    at_hand: Mapped[dict[str, bool] | None] = mapped_column(JSON)
+    """By the name of a thing: whether this client has it or something in its place."""
+    weekdays: Mapped[list[int] | None] = mapped_column(JSON)
+    """The training weekdays that this client chose, where the programme lets them; Monday is 0."""
     created_at: Mapped[datetime]
     ended_at: Mapped[datetime | None]
 
@@ -231,6 +237,10 @@ class LedgerRow(Base):
     """Names of things that the client has not at hand on this date."""
     minutes: Mapped[int | None]
     """What the client has today, when that is less than the session takes."""
+    step: Mapped[int | None]
+    """How far the client has been led through the session: the number of the step shown, from 0."""
+    step_outbox_id: Mapped[int | None] = mapped_column(ForeignKey("outbox.id"))
+    """The message that shows the step."""
     morning: Mapped[str | None]
     """The answer to this date's morning question: settled, same, worse."""
     decision: Mapped[dict[str, Any] | None]
@@ -286,7 +296,7 @@ class Answer(Base):
 
 
 class MeasureRow(Base):
-    """One value of a measure, taken by the client themselves."""
+    """One test of one side, taken by the client themselves. It has no value until its last try is in."""
 
     __tablename__ = "measure"
 
@@ -295,9 +305,30 @@ class MeasureRow(Base):
     ledger_id: Mapped[int | None] = mapped_column(ForeignKey("ledger.id"))
     """The day that asked for it; none for a test that the client took besides."""
     measure: Mapped[str]
-    value: Mapped[float]
-    """In the measure's own unit: cm or degrees."""
     side: Mapped[str | None]
+    """left, right, or None for a test that has no sides."""
+    tries: Mapped[list[float]] = mapped_column(JSON)
+    """In the measure's own unit, cm or degrees, in the order in which they came."""
+    wanted: Mapped[int]
+    """How many tries there are to be."""
+    warm: Mapped[bool | None]
+    """Whether it came after a warm-up; None when that was not said."""
+    value: Mapped[float | None]
+    """What the tries come to, in the measure's unit."""
+    begun_at: Mapped[datetime]
+    """The same for all sides of one test."""
+    at: Mapped[datetime]
+    """When the last try was in; until then as `begun_at`."""
+
+
+class PhotoRow(Base):
+    """A photo that a client added to a test: the platform keeps it, here is only its id there."""
+
+    __tablename__ = "photo"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    course_id: Mapped[int] = mapped_column(ForeignKey("course.id"), index=True)
+    file_id: Mapped[str]
     at: Mapped[datetime]
 
 
@@ -400,7 +431,7 @@ class Inbox(Base):
 
 
 class Outbox(Base):
-    """A message that must leave. `key` makes it once; lanes are 0 alert, 1 answer, 2 session, 3 nudge, 4 digest."""
+    """A message that must leave, once by its `key`. Lanes: 0 alert, 1 answer, 2 session, 3 nudge, 4 digest, 5 timer."""
 
     __tablename__ = "outbox"
     __table_args__ = (
@@ -417,15 +448,15 @@ class Outbox(Base):
     chat: Mapped[int] = mapped_column()
     lane: Mapped[int]
     kind: Mapped[str]
-    """alert, answer, session, nudge, digest, edit, tap (a callback answer): how an unknown outcome is dealt with."""
+    """alert, answer, session, nudge, digest, edit, tap (a callback answer), timer: what an unknown outcome leads to."""
     method: Mapped[str]
     """The Bot API method in python-telegram-bot's spelling: send_message, edit_message_text …"""
     payload: Mapped[dict[str, Any]]
     """The method's arguments as JSON, without chat_id; an edit of an outbox row has no message_id either. Emptied when
     the message has left or never will.
 
-    A file is `{"attachment": digest, "filename": …}`, `{"base64": …, "filename": …}`, or for a personal picture
-    `{"recipe": …, "digest": …, "filename": …}`. `again` is no
+    A file is `{"attachment": digest, "filename": …}`, `{"base64": …, "filename": …}`, for a personal picture
+    `{"recipe": …, "digest": …, "filename": …}`, or for one that a person sent `{"file_id": …}`. `again` is no
     argument but the line that stands first if an alert has to be repeated.
     """
     edits: Mapped[int | None] = mapped_column(ForeignKey("outbox.id"))

@@ -6,7 +6,7 @@ this program takes one and a half times as much, its own choice. A change of exa
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 from math import sqrt
@@ -24,9 +24,19 @@ class Change(StrEnum):
     LOSS = "loss"
 
 
+class Counts(StrEnum):
+    """Which of several tries counts."""
+
+    BEST = "best"
+    MEAN = "mean"
+
+
 @dataclass(frozen=True, slots=True)
 class Measure:
-    """One test: values are in `unit`, plausible from `low` to `high`; `mdc` is for a trained tester."""
+    """One test: values are in `unit`, plausible from `low` to `high`; `mdc` (at 95 %) is for a trained tester.
+
+    `practice` tries come before those that count; with `sides` each side is a test of its own.
+    """
 
     key: str
     name: str
@@ -38,6 +48,8 @@ class Measure:
     sides: bool
     how: str
     source: str
+    counts: Counts = Counts.BEST
+    practice: int = 0
 
 
 _ALL = (
@@ -52,7 +64,7 @@ _ALL = (
         sides=False,
         how=(
             "Barefoot, feet together, knees straight. Bend forward slowly and let both hands hang. Measure from the "
-            "tip of the longest finger to the floor, in centimetres: 0 when you touch it."
+            "tip of the longest finger to the floor: 0 when you touch it."
         ),
         source="Perret 2001, Arch Phys Med Rehabil 82:1566; Ekedahl 2012, 93:2210",
     ),
@@ -65,8 +77,58 @@ _ALL = (
         low=-40,
         high=80,
         sides=False,
-        how="Sit with straight knees, feet flat against the box. Reach forward slowly along the scale; best of two.",
+        how=(
+            "Barefoot, sit with straight knees, the soles flat against a box or a stair. Reach forward slowly with "
+            "both hands. Measure from the soles to the fingertips: plus beyond the soles, minus when short of them."
+        ),
         source="Lopez-Minarro 2009, J Sports Sci Med 8:116",
+    ),
+    Measure(
+        key="chair-sit-and-reach",
+        name="chair sit and reach",
+        unit="cm",
+        lower_is_better=False,
+        mdc=7.1,
+        low=-50,
+        high=40,
+        sides=True,
+        how=(
+            "Sit on the front edge of a chair against a wall, one leg straight with the heel down, the other foot "
+            "flat. Reach slowly to the toes of the straight leg. Measure from the fingertips to the toes: minus for a "
+            "gap, plus when you reach past them."
+        ),
+        source="Jones 1998; Hesseberg 2015 (6.0 cm at 90 %, 7.1 at 95 %)",
+        practice=2,
+    ),
+    Measure(
+        key="straight-leg-raise",
+        name="straight leg raise",
+        unit="degrees",
+        lower_is_better=False,
+        mdc=7.0,
+        low=10,
+        high=150,
+        sides=True,
+        how=(
+            "Lie on your back, the other leg flat. Lift one leg slowly with a straight knee until it pulls firmly. Lay "
+            "a phone with a level on the shin and read the angle to the floor, in degrees."
+        ),
+        source="Neto 2015, J Sport Rehabil 24(4): 6 to 7 degrees",
+    ),
+    Measure(
+        key="active-knee-extension",
+        name="active knee extension",
+        unit="degrees",
+        lower_is_better=True,
+        mdc=8.0,
+        low=0,
+        high=90,
+        sides=True,
+        how=(
+            "Lie on your back, one thigh upright, held by both hands. Straighten that knee slowly as far as it goes. "
+            "Read with a phone with a level how many degrees the shin is short of upright: 0 is a straight knee."
+        ),
+        source="Neto 2015, J Sport Rehabil 24(4): 7 to 8 degrees; 15 in an injured leg (Reurink 2013)",
     ),
     Measure(
         key="knee-to-wall",
@@ -79,9 +141,10 @@ _ALL = (
         sides=True,
         how=(
             "Foot straight, toes towards a wall. Bring the knee to the wall with the heel down, then move the foot "
-            "back until the heel only just stays down. Measure from the big toe to the wall, in centimetres."
+            "back until the heel only just stays down. Measure from the big toe to the wall."
         ),
         source="Powden 2015, Man Ther 20:524",
+        counts=Counts.MEAN,
     ),
     Measure(
         key="back-scratch",
@@ -93,8 +156,8 @@ _ALL = (
         high=30,
         sides=True,
         how=(
-            "One hand over the shoulder, the other up the back. Measure between the middle fingers, in centimetres: "
-            "minus for a gap, plus when they overlap."
+            "One hand over the shoulder, the other up the back. The side is that of the upper hand. Measure between "
+            "the middle fingers: minus for a gap, plus when they overlap."
         ),
         source="Jones 1998; Hesseberg 2015 (4.6 cm at 90 %, 5.5 at 95 %)",
     ),
@@ -126,6 +189,24 @@ def compare(measure: Measure, before: float, after: float, *, alone: bool = True
     if better > limit:
         return Change.GAIN
     return Change.LOSS if better < -limit else Change.INSIDE
+
+
+def counted(measure: Measure, tries: Sequence[float]) -> float:
+    """What several tries come to, in the measure's unit: the best or the mean of those after the practice ones.
+
+    Fewer tries than that all count. Raises ValueError for none.
+
+    >>> counted(MEASURES["fingertip-to-floor"], [12, 10.5, 11])
+    10.5
+    >>> counted(MEASURES["knee-to-wall"], [8, 9, 10])
+    9.0
+    """
+    if not tries:
+        raise ValueError("a test needs a try")
+    real = tries[measure.practice :] or tries
+    if measure.counts is Counts.MEAN:
+        return sum(real) / len(real)
+    return min(real) if measure.lower_is_better else max(real)
 
 
 def plausible(measure: Measure, value: float) -> bool:

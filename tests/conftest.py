@@ -5,9 +5,13 @@ from __future__ import annotations
 from collections.abc import AsyncIterator, Iterator
 
 import pytest
+from hypothesis import settings
 
 from tests.postgres import Server, serving
 from tests.stores import Databases, Files, Place, kept_in
+
+settings.register_profile("untimed", deadline=None)
+settings.load_profile("untimed")
 
 
 @pytest.fixture(scope="session")

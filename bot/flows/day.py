@@ -4,30 +4,23 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
-from sqlalchemy import select
-
-from bot.flows import bodies, showing, telling, times
+from bot.flows import bodies, deciding, evening, progress, showing, telling, times
 from bot.flows.desk import Desk
 from bot.words import Words
 from bot.words.message import Button, Message, column
-from db import courses, due
+from db import courses, due, tests
 from db.courses import CourseState
 from db.delivery import Kind
-from db.schema import Course, LedgerRow, Overrule, Person
-from plans import course as way
+from db.schema import Course, LedgerRow, Person
 from plans import localtime
-from plans.course import Decision, Overruling
+from plans.course import Decision
 from plans.ledger import Entry, Question, RowKind
-from plans.pace import Pace, pace_of
-from plans.programme import Programme
-from plans.rules import Settings, Tell, Verdict
+from plans.rules import Tell
 from plans.silence import Voice, silent_mornings, voice
 from plans.talk import is_begun, next_ask
 
 SEEN_IN_THE_MORNING = frozenset({"morning-after", "lapse", "sore-too-long", "sore-noted", "week-on-week", "stuck"})
 """Rules that look at more than one answer: the coach hears of them when the row is made."""
-NO_NUDGE = 3
-"""Dates from the start without an evening nudge."""
 
 
 async def morning(desk: Desk, person_id: int) -> None:
@@ -72,13 +65,6 @@ async def plan_morning(desk: Desk, person_id: int) -> None:
         await plan_next(desk, person, course)
 
 
-async def plan_nudge(desk: Desk, row_id: int) -> None:
-    """Plans the evening's nudge of a row once more."""
-    row = await desk.session.get_one(LedgerRow, row_id)
-    person = await desk.session.get_one(Person, row.person_id)
-    await due.plan(desk.session, due.DueKind.NUDGE, row_id, times.at(person, row.local_date, times.NUDGE))
-
-
 async def after_zone_change(desk: Desk, person: Person, course: Course) -> list[date]:
     """Plans everything by the person's new clock; returns the dates that this clock has left out.
 
@@ -90,7 +76,7 @@ async def after_zone_change(desk: Desk, person: Person, course: Course) -> list[
     if last is None:
         return []
     if await due.planned(desk.session, due.DueKind.NUDGE, last.id):
-        await plan_nudge(desk, last.id)
+        await evening.replan_nudge(desk, last.id)
     next_date, today = await _next_date(desk, person, course), times.today(person, desk.now)
     return [next_date + timedelta(days=n) for n in range((today - next_date).days)]
 
@@ -152,12 +138,14 @@ async def make(desk: Desk, person: Person, course: Course, day: date, *, by_itse
         if not by_itself:
             await desk.say(person, _pause_message(desk, person, course))
         return
+    await tests.close(desk.session, course, desk.now)
     past = [entry for _row, entry in await courses.history(desk.session, course)]
-    decision = await _decide(desk, course, programme, past, day)
+    decision = await deciding.decide(desk, course, programme, past, day)
     if decision.kind is None:
         await finish(desk, person, course)
         return
     row = await courses.make_row(desk.session, course, decision, day=day, zone=times.zone_of(person), now=desk.now)
+    row.lacks = deciding.lacking(programme, course, row)
     await _tell_of_making(desk, course, past, row, decision)
     if decision.kind is RowKind.WAITING:
         course.state = CourseState.WAITING
@@ -168,7 +156,7 @@ async def make(desk: Desk, person: Person, course: Course, day: date, *, by_itse
         await show(desk, person, course, row)
     elif decision.kind is not RowKind.OFF:
         await _greet(desk, person, course, row, past)
-    await _plan_nudge(desk, person, course, row, past)
+    await _plan_evening(desk, person, course, row, past)
 
 
 async def _greet(desk: Desk, person: Person, course: Course, row: LedgerRow, past: list[Entry]) -> None:
@@ -179,19 +167,21 @@ async def _greet(desk: Desk, person: Person, course: Course, row: LedgerRow, pas
     elif said is Voice.NOTHING:
         row.withheld = True
     else:
-        message = _waits_quietly(desk.words(person), course.id, offer=said is Voice.OFFER)
+        tests = (await desk.programme(course)).measures if said is Voice.OFFER else ()
+        message = _waits_quietly(desk.words(person), course.id, tests, offer=said is Voice.OFFER)
         await put(desk, person, row, message, by_itself=True)
         if said is Voice.OFFER:
             await telling.tell_of(desk, course, cause="silent", at_once=False, row=row)
 
 
-def _waits_quietly(words: Words, course: int, *, offer: bool) -> Message:
-    """A morning in one line for somebody who has not answered for days; with an offer a pause is offered too."""
+def _waits_quietly(words: Words, course: int, tests: tuple[str, ...], *, offer: bool) -> Message:
+    """A morning in one line for somebody who has not answered for days; the offer is the test again, or a pause."""
     _ = words.gettext
     shows = Button(_("Show today's"), f"today:{course}")
     if not offer:
         return Message(words.say("day.quiet"), column(shows))
-    return Message(words.say("day.quiet_week"), column(shows, Button(_("Pause"), f"pause:{course}")))
+    again = [Button(_("Take the test again"), f"measure:{tests[0]}:how")] if tests else []
+    return Message(words.say("day.quiet_week"), column(shows, *again, Button(_("Pause"), f"pause:{course}")))
 
 
 def _silent(person: Person, past: list[Entry]) -> int:
@@ -204,17 +194,18 @@ async def fill(desk: Desk, person: Person, course: Course, row: LedgerRow) -> No
     """Hands out the day of a row that was waiting for an answer; the filling is its making."""
     programme = await desk.programme(course)
     past = [entry for _row, entry in await courses.history(desk.session, course)]
-    decision = await _decide(desk, course, programme, past, row.local_date)
+    decision = await deciding.decide(desk, course, programme, past, row.local_date)
     if decision.kind is None:
         await finish(desk, person, course)
         return
     courses.fill_row(row, course, decision)
+    row.lacks = deciding.lacking(programme, course, row)
     await _tell_of_making(desk, course, past[:-1], row, decision)
     if decision.kind is RowKind.WAITING:
         course.state = CourseState.WAITING
         return
     await show(desk, person, course, row)
-    await _plan_nudge(desk, person, course, row, past[:-1])
+    await _plan_evening(desk, person, course, row, past[:-1])
 
 
 async def pause(desk: Desk, person: Person, course: Course, back_on: date | None = None) -> None:
@@ -242,7 +233,7 @@ async def remake(desk: Desk, person: Person, course: Course, row: LedgerRow) -> 
     """Changes a day that was repeated only because a pain number was missing, now that the number is there."""
     programme = await desk.programme(course)
     past = [entry for _row, entry in await courses.history(desk.session, course)]
-    decision = await _decide(desk, course, programme, past[:-1], row.local_date)
+    decision = await deciding.decide(desk, course, programme, past[:-1], row.local_date)
     if decision.kind is None or decision.kind is RowKind.ASKING:
         return
     courses.fill_row(row, course, decision)
@@ -255,6 +246,7 @@ async def finish(desk: Desk, person: Person, course: Course) -> None:
     course.ended_at = desk.now
     await due.cancel(desk.session, due.DueKind.MORNING, person.id)
     await desk.say(person, Message(desk.words(person).say("day.finished")))
+    await progress.show(desk, person)
     coach = await telling.coach_person(desk, course)
     await desk.say(coach, Message(desk.words(coach).say("coach.finished", label=person.label)))
 
@@ -306,78 +298,14 @@ async def message_of(desk: Desk, person: Person, course: Course, row: LedgerRow)
         return showing.question(words, upto, bodies.usual_of(course))
     programme = await desk.programme(course)
     if is_begun(said):
-        follows = await ahead(desk, course, programme, [entry for _row, entry in pairs], row.local_date)
-        when = pace_on(programme, course, row.local_date).next_training(row.local_date)
+        follows = await deciding.ahead(desk, course, programme, [entry for _row, entry in pairs], row.local_date)
+        when = deciding.pace_on(programme, course, row.local_date).next_training(row.local_date)
         fit, usual = bodies.fit_of(course, row, upto), bodies.usual_of(course)
         return showing.noted(words, programme, upto, follows, when, waiting=waiting, fit=fit, usual=usual)
     if row.kind in (RowKind.WAITING, RowKind.AWAY):
         return showing.noted_late(words, row.id, said, waiting=waiting)
-    return showing.day(words, programme, upto, bodies.fit_of(course, row, upto))
-
-
-async def ahead(desk: Desk, course: Course, programme: Programme, past: list[Entry], day: date) -> Decision:
-    """What the next training date after `day` brings as things stand; nothing is applied."""
-    overruling = await pending(desk, course)
-    return way.decide(
-        programme,
-        courses.position_of(course),
-        past,
-        pace_on(programme, course, day).next_training(day),
-        settings=settings_of(programme),
-        usual=bodies.usual_of(course),
-        pace=pace_on(programme, course, day),
-        overruling=_as_overruling(overruling, await courses.last_answer_id(desk.session, course)),
-        ask=False,
-    )
-
-
-def pace_on(programme: Programme, course: Course, day: date) -> Pace:
-    """The calendar of a course; one that has no start yet would start on `day`."""
-    return pace_of(programme, course.starts_on or day)
-
-
-def settings_of(programme: Programme) -> Settings:
-    """A programme's cut-offs; it can only make the rules stricter."""
-    asked = programme.settings
-    return Settings(clean=asked.pain_clean, acceptable=asked.pain_acceptable, severe=asked.pain_severe)
-
-
-async def pending(desk: Desk, course: Course) -> Overrule | None:
-    """The coach's newest word that has not been applied yet."""
-    return await desk.session.scalar(
-        select(Overrule)
-        .where(Overrule.course_id == course.id, Overrule.applied_on.is_(None))
-        .order_by(Overrule.id.desc())
-        .limit(1)
-    )
-
-
-def _as_overruling(found: Overrule | None, last_answer: int | None) -> Overruling | None:
-    if found is None:
-        return None
-    verdict = {"repeat": Verdict.REPEAT, "ease": Verdict.EASE}.get(found.what)
-    return Overruling(verdict, newer=(last_answer or 0) > (found.seen_answer_id or 0))
-
-
-async def _decide(desk: Desk, course: Course, programme: Programme, past: list[Entry], day: date) -> Decision:
-    """Decides a date's row and uses up the coach's word, unless the row is still a question."""
-    found = await pending(desk, course)
-    overruling = _as_overruling(found, await courses.last_answer_id(desk.session, course))
-    decision = way.decide(
-        programme,
-        courses.position_of(course),
-        past,
-        day,
-        settings=settings_of(programme),
-        usual=bodies.usual_of(course),
-        pace=pace_on(programme, course, day),
-        overruling=overruling,
-    )
-    if found is not None and decision.kind is not RowKind.ASKING:
-        found.applied_on = day
-        if overruling and overruling.newer and overruling.verdict and decision.reason != "coach":
-            await telling.tell_of(desk, course, cause="newer-evidence", at_once=False)
-    return decision
+    when = deciding.pace_on(programme, course, row.local_date).next_training(row.local_date)
+    return showing.day(words, programme, upto, bodies.fit_of(course, row, upto), when)
 
 
 async def _tell_of_making(desk: Desk, course: Course, past: list[Entry], row: LedgerRow, decision: Decision) -> None:
@@ -399,30 +327,8 @@ async def _tell_of_making(desk: Desk, course: Course, past: list[Entry], row: Le
         await telling.tell_of(desk, course, cause="not-measured", at_once=False, row=row)
 
 
-async def _plan_nudge(desk: Desk, person: Person, course: Course, row: LedgerRow, past: list[Entry]) -> None:
-    started = course.starts_on or row.local_date
-    talks = voice(_silent(person, past), RowKind(row.kind)) is Voice.WHOLE
-    if talks and row.kind == RowKind.SESSION and (row.local_date - started).days >= NO_NUDGE:
-        at = times.at(person, row.local_date, times.NUDGE)
-        if at > desk.now:
-            await due.plan(desk.session, due.DueKind.NUDGE, row.id, at)
-
-
-async def nudge(desk: Desk, row_id: int) -> None:
-    """Asks once in the evening after a session that nothing was said of."""
-    await due.cancel(desk.session, due.DueKind.NUDGE, row_id)
-    row = await desk.session.get_one(LedgerRow, row_id)
-    course = await courses.locked(desk.session, row.course_id)
-    person = await desk.session.get_one(Person, row.person_id)
-    said = await courses.said_of(desk.session, row)
-    arrived = await courses.was_delivered(desk.session, row)
-    if course is None or not arrived or course.state != CourseState.ACTIVE or course.paused or is_begun(said):
-        return
-    words = desk.words(person)
-    await desk.send(
-        person,
-        Message(words.say("day.nudge"), showing.first_buttons(words, row.id)),
-        key=f"nudge:{person.id}:{row.local_date}",
-        kind=Kind.NUDGE,
-        late_after=times.at(person, row.local_date, times.QUIET),
-    )
+async def _plan_evening(desk: Desk, person: Person, course: Course, row: LedgerRow, past: list[Entry]) -> None:
+    """Plans what the evening may ask; somebody who has been silent is asked nothing."""
+    if voice(_silent(person, past), RowKind(row.kind)) is Voice.WHOLE:
+        await evening.plan_nudge(desk, person, course, row)
+        await evening.plan_things(desk, person, course)

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+import base64
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from datetime import datetime
 from functools import lru_cache
 from typing import Any
 
+from markupsafe import Markup
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.words import Words, words
@@ -17,6 +20,7 @@ from db.delivery import Kind
 from db.schema import Course, Person, ProgrammeVersion
 from plans.programme import Programme
 from plans.reading import read_programme
+from plans.units import Units
 
 TERMS = "2026-11"
 """The version of the text that a client agrees to."""
@@ -31,13 +35,17 @@ class Desk:
     cause: str
     bot_username: str
     update_id: int | None = None
+    machine_now: float = 0.0
+    """The machine clock in seconds; only for what is to leave some seconds later."""
+    said_at: datetime | None = None
+    """When the words that set this off were first sent; an answer belongs to that date."""
     typed: bool = False
     """Whether it was words that set this off: they are answered below, a tap changes the message it was under."""
     _said: int = field(default=0)
 
     def words(self, person: Person) -> Words:
-        """The words in a person's language."""
-        return words(person.language)
+        """The words in a person's language and units."""
+        return words(person.language, Units(person.units))
 
     async def say(self, person: Person, message: Message) -> int:
         """Answers a person; returns the outbox row."""
@@ -67,18 +75,50 @@ class Desk:
             lane=lane,
         )
 
-    async def edit(self, person: Person, message: Message, row: int) -> None:
-        """Changes a message sent before, named by its outbox row; it keeps its picture unless a new one comes."""
+    async def photos(self, person: Person, shown: Sequence[tuple[str, str]]) -> None:
+        """Shows up to ten photos that the platform keeps, as (its id of the file, caption), side by side."""
+        album = [{"type": "photo", "media": file_id, "caption": caption} for file_id, caption in shown]
+        (file_id, caption), *others = shown
+        alone = {"photo": {"file_id": file_id}, "caption": caption}
+        await outbox.put(
+            self.session,
+            key=self._key(),
+            chat=person.chat,
+            kind=Kind.ANSWER,
+            method="send_media_group" if others else "send_photo",
+            payload={"media": album} if others else alone,
+            now=self.now,
+        )
+
+    async def document(self, person: Person, filename: str, body: bytes, caption: Markup) -> None:
+        """Sends a file of the person's own; it is kept with its message only, until that has left."""
+        file = {"base64": base64.b64encode(body).decode(), "filename": filename}
+        await outbox.put(
+            self.session,
+            key=self._key(),
+            chat=person.chat,
+            kind=Kind.ANSWER,
+            method="send_document",
+            payload={"document": file, "caption": str(caption), "parse_mode": "HTML"},
+            now=self.now,
+        )
+
+    async def edit(self, person: Person, message: Message, row: int, *, after: float | None = None) -> None:
+        """Changes a message sent before, named by its outbox row; it keeps its picture unless a new one comes.
+
+        With `after` it is a timer: it leaves so many seconds from now, unless it is dropped before.
+        """
         message = message.fitting()
         await outbox.put(
             self.session,
             key=self._key(),
             chat=person.chat,
-            kind=Kind.EDIT,
+            kind=Kind.EDIT if after is None else Kind.TIMER,
             method="edit_message_media" if message.picture else "edit_message_text",
             payload=await self._payload(message),
             now=self.now,
             edits=row,
+            not_before=0.0 if after is None else self.machine_now + after,
         )
 
     async def _payload(self, message: Message) -> dict[str, Any]:

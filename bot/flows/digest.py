@@ -8,7 +8,8 @@ from datetime import date, timedelta
 
 from pydantic import TypeAdapter
 
-from bot.flows import coaching, joining, times
+from bot.flows import joining, times
+from bot.flows.clients import Client, clients_of
 from bot.flows.desk import Desk
 from bot.words import Words
 from bot.words.charts import digest_words
@@ -62,7 +63,7 @@ async def _messages(desk: Desk, person: Person, coach: Coach) -> list[Message]:
     """The week in words with its chart; where the words are too many for a caption, the chart with its own first."""
     last = times.today(person, desk.now)
     first = last - timedelta(days=6)
-    clients = await coaching.clients_of(desk, coach)
+    clients = await clients_of(desk, coach)
     lines, weeks = [], []
     for client in clients:
         rows = [(row, entry) for row, entry in client.rows if first <= row.local_date <= last]
@@ -82,7 +83,7 @@ async def _messages(desk: Desk, person: Person, coach: Coach) -> list[Message]:
     return [Message(words.say("digest.chart", **when), picture=chart), Message(text)]
 
 
-def _chart(words: Words, clients: Sequence[coaching.Client], last: date) -> Picture:
+def _chart(words: Words, clients: Sequence[Client], last: date) -> Picture:
     """The last weeks of all clients together, each of seven dates that end on the digest's weekday."""
     ends = [last - timedelta(days=7 * back) for back in reversed(range(WEEKS))]
     weeks = [_week_of_all(clients, end) for end in ends]
@@ -100,7 +101,7 @@ def _chart(words: Words, clients: Sequence[coaching.Client], last: date) -> Pict
     return Picture("digest", TypeAdapter(Digest).dump_python(chart, mode="json"), personal=True)
 
 
-def _week_of_all(clients: Sequence[coaching.Client], end: date) -> Week:
+def _week_of_all(clients: Sequence[Client], end: date) -> Week:
     first = end - timedelta(days=6)
     return week_of(entry for client in clients for row, entry in client.rows if first <= row.local_date <= end)
 
@@ -142,7 +143,7 @@ def _group(weeks: Sequence[Week]) -> dict[str, object]:
     }
 
 
-def _line(client: coaching.Client, week: Week, rows: Sequence[tuple[LedgerRow, Entry]]) -> dict[str, object]:
+def _line(client: Client, week: Week, rows: Sequence[tuple[LedgerRow, Entry]]) -> dict[str, object]:
     low, high = week.completion
     verdicts = Counter(str((row.decision or {}).get("verdict")) for row, _entry in rows)
     state = client.course.state

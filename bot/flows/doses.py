@@ -6,8 +6,9 @@ from datetime import timedelta
 
 from pydantic import TypeAdapter
 
-from bot.flows import bodies, coaching, showing
+from bot.flows import bodies, showing
 from bot.flows.desk import Desk
+from bot.flows.rights import own_course
 from bot.words.charts import doses_words
 from bot.words.message import Message, Picture
 from bot.words.muscles import muscle_words
@@ -21,7 +22,7 @@ from plans.ledger import RowKind
 
 async def show(desk: Desk, person: Person, coach: Coach, course_id: int) -> None:
     """Sends the chart. Raises NotAllowed for somebody else's client."""
-    course = await coaching.own_course(desk, coach, course_id)
+    course = await own_course(desk, coach, course_id)
     client, words = await desk.session.get_one(Person, course.person_id), desk.words(person)
     programme, pairs = await desk.programme(course), await courses.history(desk.session, course)
     if not pairs:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.clocks import Calendar
-from bot.flows import coaching, telling
+from bot.flows import telling
 from bot.flows.desk import Desk
 from bot.words.message import Message
 from db import courses, people
@@ -26,7 +26,7 @@ class Hooks:
         desk = self._desk(session, f"unreachable:{chat}:{self._calendar.now().isoformat()}")
         person = await people.by_chat(session, chat)
         if person is not None:
-            await coaching.unreachable(desk, person)
+            await telling.unreachable(desk, person)
 
     async def update_failed(self, session: AsyncSession, chat: int, update_id: int) -> None:
         """An update could not be handled: the person hears that nothing was changed, their coach that it happened."""

@@ -60,7 +60,7 @@ async def answer(desk: Desk, course: Course, step: str, value: str) -> bool:
     return True
 
 
-async def has_changed(desk: Desk, person: Person, course: Course, text: str) -> None:
+async def has_changed(desk: Desk, person: Person, course: Course, text: str | None) -> None:
     """A pregnancy, an operation, a diagnosis: the course waits for the coach, the health questions are asked again."""
     course.screened = {step: said for step, said in (course.screened or {}).items() if step not in HEALTH}
     course.state = CourseState.WAITING

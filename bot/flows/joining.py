@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from datetime import date, time, timedelta
 
-from bot.flows import day, health, places, telling, times
+from bot.flows import day, evening, health, places, telling, times
+from bot.flows.asking import Asked, close, open_for
 from bot.flows.desk import TERMS, Desk
 from bot.words.message import Button, Message, column
 from db import courses, due, links, people
@@ -34,7 +35,7 @@ async def _become_coach(desk: Desk, person: Person, token: str) -> None:
     await plan_digest(desk, person, coach)
     await desk.say(person, Message(words.say("coach.welcome", name=person.label)))
     if person.zone is None:
-        person.asking = "zone"
+        open_for(person, Asked.ZONE)
         await desk.say(person, Message(words.say("coach.zone")))
 
 
@@ -160,11 +161,19 @@ async def type_zone(desk: Desk, person: Person, text: str) -> None:
         await desk.say(person, Message(words.say("joining.zone_choice"), buttons))
 
 
+async def share_place(desk: Desk, person: Person, latitude: float, longitude: float) -> None:
+    """A shared location: its zone is taken, the place itself is not kept."""
+    zone = places.zone_at(latitude, longitude)
+    if zone is None:
+        await desk.say(person, Message(desk.words(person).say("joining.no_zone_there")))
+    else:
+        await take_zone(desk, person, zone)
+
+
 async def take_zone(desk: Desk, person: Person, zone: str) -> None:
     """Takes a zone by its IANA name; it acts from the next date without a row."""
     person.zone = zone
-    if person.asking == "zone":
-        person.asking = None
+    close(person, Asked.ZONE)
     await _after_setting(desk, person)
 
 
@@ -180,8 +189,7 @@ async def type_morning(desk: Desk, person: Person, text: str) -> None:
 async def take_morning(desk: Desk, person: Person, at: time) -> None:
     """Takes the local time of the morning message."""
     person.morning = at
-    if person.asking == "morning":
-        person.asking = None
+    close(person, Asked.MORNING)
     await _after_setting(desk, person)
 
 
@@ -236,4 +244,5 @@ async def begin(desk: Desk, person: Person, course: Course, value: str) -> None:
     else:
         at = (person.morning or times.MORNING).strftime("%H:%M")
         await desk.say(person, Message(words.say("joining.begins", time=at)))
+        await evening.plan_things(desk, person, course)
     await day.plan_next(desk, person, course)

@@ -1,26 +1,13 @@
-"""Settings, and stopping: one tap away at any time."""
+"""Stopping: one tap away at any time."""
 
 from __future__ import annotations
 
-from bot.flows import telling, times
+from bot.flows import photos, telling
 from bot.flows.desk import Desk
 from bot.words.message import Button, Message, column
 from db import courses, due, people
 from db.courses import CourseState
 from db.schema import Person
-
-
-async def settings(desk: Desk, person: Person) -> None:
-    """/settings: city, time, and the way out."""
-    words = desk.words(person)
-    _ = words.gettext
-    at = (person.morning or times.MORNING).strftime("%H:%M")
-    rows = column(
-        Button(_("Another city"), "settings:zone"),
-        Button(_("Another time"), "settings:morning"),
-        Button(_("Stop the course"), "stop:ask"),
-    )
-    await desk.say(person, Message(words.say("client.settings", zone=times.zone_of(person), time=at), rows))
 
 
 async def ask(desk: Desk, person: Person) -> None:
@@ -41,6 +28,7 @@ async def stop(desk: Desk, person: Person) -> None:
     began = course.state != CourseState.JOINING
     course.state = CourseState.STOPPED
     course.ended_at = desk.now
+    await photos.forget(desk, person)
     await people.withdraw(desk.session, person, desk.now)
     await due.cancel(desk.session, due.DueKind.MORNING, person.id)
     await desk.say(person, Message(words.say("client.stopped")))

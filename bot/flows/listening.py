@@ -4,7 +4,21 @@ from __future__ import annotations
 
 import re
 
-from bot.flows import bodies, checkin, coaching, day, health, joining, leaving, measuring, showing, telling
+from bot.flows import (
+    bodies,
+    checkin,
+    day,
+    health,
+    joining,
+    leaving,
+    measuring,
+    ruling,
+    settings,
+    showing,
+    telling,
+    times,
+)
+from bot.flows.asking import Asked, about, open_for, waits_for
 from bot.flows.desk import Desk
 from bot.words.message import Message
 from db import courses, people
@@ -13,6 +27,7 @@ from db.schema import Course, LedgerRow, Person
 from plans.checkin import CheckIn
 from plans.fitting import missed, things
 from plans.ledger import Question, RowKind
+from plans.localtime import local
 from plans.questions import open_question
 from plans.redflags import find_flag
 from plans.replies import Reply, read_reply
@@ -29,7 +44,7 @@ async def heard(desk: Desk, person: Person, text: str) -> None:
     """One typed message from anybody."""
     desk.typed = True
     course = await courses.open_course(desk.session, person)
-    setting = person.asking in ("zone", "morning")
+    setting = waits_for(person) not in (None, Asked.FOUND_OUT)
     flagged = setting and course is not None and course.state != CourseState.JOINING and find_flag(text) is not None
     if not flagged and await _answers_own_question(desk, person, text):
         return
@@ -44,19 +59,20 @@ async def heard(desk: Desk, person: Person, text: str) -> None:
 
 
 async def _answers_own_question(desk: Desk, person: Person, text: str) -> bool:
-    if person.asking == "zone":
-        await joining.type_zone(desk, person, text)
-    elif person.asking == "morning":
-        await joining.type_morning(desk, person, text)
-    elif person.asking is not None and person.asking.startswith(measuring.ASKED):
-        return await measuring.typed(desk, person, text)
-    elif person.asking is not None and person.asking.startswith("found-out:"):
-        coach = await people.coach_of(desk.session, person)
-        if coach is None:
+    match waits_for(person):
+        case Asked.ZONE:
+            await joining.type_zone(desk, person, text)
+        case Asked.MORNING:
+            await joining.type_morning(desk, person, text)
+        case Asked.NAME:
+            await settings.type_name(desk, person, text)
+        case Asked.FOUND_OUT:
+            coach = await people.coach_of(desk.session, person)
+            if coach is None:
+                return False
+            await ruling.let_go(desk, person, coach, about(person), text)
+        case None:
             return False
-        await coaching.let_go(desk, person, coach, int(person.asking.partition(":")[2]), text)
-    else:
-        return False
     return True
 
 
@@ -86,7 +102,9 @@ async def _client_says(desk: Desk, person: Person, course: Course, text: str) ->
     if course.paused is not None and reply.red_flag is None and WELL.search(text):
         await day.well_again(desk, person, course)
         return
-    row = await _row_meant(desk, course)
+    if course.state != CourseState.JOINING and await measuring.typed(desk, person, course, text):
+        return
+    row = await _row_meant(desk, person, course)
     if row is None:
         await _pass_on(desk, person, course, text)
         return
@@ -99,11 +117,15 @@ async def _client_says(desk: Desk, person: Person, course: Course, text: str) ->
     await _take(desk, person, course, row, reply, text)
 
 
-async def _row_meant(desk: Desk, course: Course) -> LedgerRow | None:
-    """The row that words are about: the newest, or the one that an open morning question asks about."""
+async def _row_meant(desk: Desk, person: Person, course: Course) -> LedgerRow | None:
+    """The row that words are about: that of the date on which they were sent, or what a morning question asks about."""
     pairs = await courses.history(desk.session, course)
     if not pairs:
         return None
+    sent_on = local(desk.said_at or desk.now, times.zone_of(person)).date()
+    earlier = [row for row, _entry in pairs if row.local_date <= sent_on]
+    if earlier and sent_on < pairs[-1][0].local_date:
+        return earlier[-1]
     return showing.source_of(pairs)[0] if pairs[-1][0].kind == RowKind.ASKING else pairs[-1][0]
 
 
@@ -129,7 +151,7 @@ async def _is_a_plain_request(desk: Desk, person: Person, course: Course, reply:
     elif reply.request == "today":
         await day.today(desk, person)
     elif reply.request == "change-time":
-        person.asking = "morning"
+        open_for(person, Asked.MORNING)
         await desk.say(person, joining.morning_question(desk, person))
     elif reply.request == "health-changed" and course.state in (CourseState.ACTIVE, CourseState.WAITING):
         await health.has_changed(desk, person, course, text)
@@ -159,7 +181,7 @@ async def _is_an_open_number(desk: Desk, person: Person, course: Course, row: Le
         else:
             await checkin.change(desk, person, course, row, said, _with_pain(said, int(reply.number)))
         return True
-    return await measuring.of_the_day(desk, person, course, row, reply.number)
+    return await measuring.number(desk, person, course, reply.number)
 
 
 def _with_pain(said: CheckIn, pain: int) -> CheckIn:

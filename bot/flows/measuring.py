@@ -1,87 +1,107 @@
-"""Tests: the day's own one, and one at any time by /measure; each beside the first and the error of the test."""
+"""Tests, guided: warm-up, side by side, try by try; then the result beside the first one and the error of the test."""
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from datetime import timedelta
 
 from markupsafe import Markup
-from sqlalchemy import select
 
-from bot.flows import checkin, times
+from bot.flows import checkin, photos, times
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words import Words
 from bot.words.cards import picture_of_test
-from bot.words.message import Button, Message, column, joined
-from db import courses
+from bot.words.measured import side_words, ways_in
+from bot.words.message import Button, Message, Rows, column, joined
+from db import courses, tests
 from db.courses import CourseState
 from db.schema import Course, LedgerRow, MeasureRow, Person
 from plans.ledger import RowKind
 from plans.localtime import local
 from plans.measures import MEASURES, Measure, compare, plausible
-from plans.replies import read_reply
+from plans.programme import MeasureTask
 from plans.talk import Ask, next_ask
+from plans.tries import Try, tries_in
+from plans.units import Units, kept, unit_in, value_in
 
-ANOTHER_TIME = timedelta(hours=3)
-"""From so much on a test is at another time of day than the first one: stiffness changes over a day (own choice)."""
-ASKED = "measure:"
-"""How a person's open question begins while the number of a test is awaited."""
-TRIALS = 3
+ANOTHER_TIME = timedelta(hours=2)
+"""Further apart than this two tests are at another time of day: stiffness changes over a day (own choice)."""
 
 
 async def asked(desk: Desk, person: Person, wanted: str) -> None:
-    """Explains the programme's test and waits for its number; of several it asks which. Raises NotAllowed."""
+    """Explains the programme's test and how to begin; of several it asks which. Raises NotAllowed."""
     course = await _course(desk, person)
-    keys = (await desk.programme(course)).measures or tuple(sorted({row.measure for row in await taken(desk, course)}))
+    keys = (await desk.programme(course)).measures or tuple(sorted({t.measure for t in await _taken(desk, course)}))
     if not keys:
         raise NotAllowed("measuring.not_now")
     if len(keys) == 1:
-        await tapped(desk, person, keys[0])
+        await explain(desk, person, keys[0])
         return
-    buttons = (Button(MEASURES[key].name, f"measure:{key}") for key in keys)
+    buttons = (Button(MEASURES[key].name, f"measure:{key}:how") for key in keys)
     await desk.say(person, Message(desk.words(person).say("measuring.which"), column(*buttons)))
 
 
-async def tapped(desk: Desk, person: Person, key: str) -> None:
-    """Explains a test and waits for its number. Raises NotAllowed without a course, and for another test."""
-    await _course(desk, person)
+async def tapped(desk: Desk, person: Person, key: str, what: str) -> None:
+    """What a button under a test does: how, warm, cold, enough, back. Raises NotAllowed for anything else."""
+    course = await _course(desk, person)
     if key not in MEASURES:
         raise NotAllowed("checkin.not_yours")
+    if what == "how":
+        await explain(desk, person, key)
+    elif what in ("warm", "cold"):
+        opened = [test for test in await _open_today(desk, person, course) if test.measure == key]
+        if not opened or any(test.tries for test in opened):
+            await _begin(desk, person, course, MEASURES[key], warm=None)
+        for test in await tests.open_ones(desk.session, course):
+            test.warm = what == "warm"
+        await _ask(desk, person, course)
+    elif what in ("enough", "back"):
+        await (_enough if what == "enough" else _take_back)(desk, person, course, key)
+    else:
+        raise NotAllowed("checkin.not_yours")
+
+
+async def explain(desk: Desk, person: Person, key: str) -> None:
+    """How a test is done, and the two ways to begin it; a number that is typed at once begins it too."""
+    course = await _course(desk, person)
     measure, words = MEASURES[key], desk.words(person)
-    person.asking = f"{ASKED}{key}"
-    text = words.say("measuring.how", name=measure.name, how=measure.how, unit=measure.unit, trials=TRIALS)
-    await desk.say(person, Message(text, picture=picture_of_test(measure, TRIALS, gettext=words.gettext)))
+    task = await _task_of(desk, course, key)
+    await _begin(desk, person, course, measure, warm=None)
+    trials = task.trials + measure.practice
+    text = words.say("measuring.how", name=measure.name, how=measure.how, warm_up=task.warm_up, trials=trials)
+    picture = picture_of_test(measure, task.trials, words.units, gettext=words.gettext)
+    await desk.say(person, Message(text, ways_in(key, gettext=words.gettext), picture))
 
 
-def forget(person: Person) -> None:
-    """Waits for no number any more: something else has come between."""
-    if (person.asking or "").startswith(ASKED):
-        person.asking = None
+async def typed(desk: Desk, person: Person, course: Course, text: str) -> bool:
+    """Takes typed numbers as tries of the test that is open today, or of the one that the day asks for.
 
-
-async def typed(desk: Desk, person: Person, text: str) -> bool:
-    """Takes the number that /measure waits for; False, and nothing is waited for any more, for anything else.
-
-    While a pain number is open a bare number is that one; with its unit it is a test's.
+    False for anything else. While a pain number is open a bare number is that one; with its unit it is a test's.
     """
-    measure = MEASURES[(person.asking or "").removeprefix(ASKED)]
-    reply = read_reply(text, language=person.language)
-    course = await courses.open_course(desk.session, person)
-    pain = course is not None and not WITH_UNIT.search(text) and await _asks_for_pain(desk, course)
-    if reply.number is None or reply.red_flag is not None or course is None or pain:
-        person.asking = None
+    found = tries_in(text, unit_in("cm", Units(person.units)))
+    with_unit = any(letter.isalpha() for letter in text)
+    if not found or (not with_unit and await _asks_for_pain(desk, course)):
         return False
-    row = await courses.row_on(desk.session, course, times.today(person, desk.now))
-    task = await _task(desk, course, row) if row is not None else None
-    row = row if task == measure.key else None
-    if await _note(desk, person, course, row, measure, reply.number):
-        person.asking = None
+    return await _tried(desk, person, course, found)
+
+
+async def number(desk: Desk, person: Person, course: Course, value: float) -> bool:
+    """Takes a number that was said among other words as a try, as `typed` does."""
+    return await _tried(desk, person, course, (Try(kept(value, unit_in("cm", Units(person.units)))),))
+
+
+async def _tried(desk: Desk, person: Person, course: Course, found: Sequence[Try]) -> bool:
+    opened = await _open_today(desk, person, course)
+    if not opened:
+        row = await courses.row_on(desk.session, course, times.today(person, desk.now))
+        task = await _task_of_day(desk, course, row) if row is not None else None
+        if task is None:
+            return False
+        await _begin(desk, person, course, MEASURES[task.measure], warm=None)
+        opened = await _open_today(desk, person, course)
+    await _take(desk, person, course, opened, found)
     return True
-
-
-WITH_UNIT = re.compile(r"[a-z]", re.IGNORECASE)
 
 
 async def _asks_for_pain(desk: Desk, course: Course) -> bool:
@@ -91,28 +111,7 @@ async def _asks_for_pain(desk: Desk, course: Course) -> bool:
     return newest.kind == RowKind.ASKING or next_ask(await courses.said_of(desk.session, newest)) is Ask.PAIN
 
 
-async def _task(desk: Desk, course: Course, row: LedgerRow) -> str | None:
-    """The test that a row asks for and has not got; None for a row without one."""
-    programme = await desk.programme(course)
-    task = programme.day(row.day).measure if row.day is not None and row.kind != RowKind.REST else None
-    if task is None or any(r.ledger_id == row.id and r.measure == task.measure for r in await taken(desk, course)):
-        return None
-    return task.measure
-
-
-async def of_the_day(desk: Desk, person: Person, course: Course, row: LedgerRow, value: float) -> bool:
-    """Takes a typed number as the day's test; False when no test is open on this row."""
-    key = await _task(desk, course, row)
-    if key is None:
-        return False
-    await _note(desk, person, course, row, MEASURES[key], value)
-    return True
-
-
-async def taken(desk: Desk, course: Course) -> Sequence[MeasureRow]:
-    """All tests of a course, oldest first."""
-    query = select(MeasureRow).where(MeasureRow.course_id == course.id).order_by(MeasureRow.id)
-    return (await desk.session.scalars(query)).all()
+# --- one test -----------------------------------------------------------------------------------------------------
 
 
 async def _course(desk: Desk, person: Person) -> Course:
@@ -122,45 +121,173 @@ async def _course(desk: Desk, person: Person) -> Course:
     return course
 
 
-async def _note(
-    desk: Desk, person: Person, course: Course, row: LedgerRow | None, measure: Measure, value: float
-) -> bool:
-    """Keeps a value that can be, and says what it is worth; False when it cannot be."""
-    words = desk.words(person)
-    if not plausible(measure, value):
-        limits = {"low": measure.low, "high": measure.high, "unit": measure.unit}
-        await desk.say(person, Message(words.say("checkin.implausible", value=value, **limits)))
-        return False
-    first = next((r for r in await taken(desk, course) if r.measure == measure.key), None)
-    made = MeasureRow(
-        course_id=course.id,
-        ledger_id=row.id if row is not None else None,
-        measure=measure.key,
-        value=value,
-        at=desk.now,
+async def _taken(desk: Desk, course: Course) -> Sequence[MeasureRow]:
+    return await tests.taken(desk.session, course)
+
+
+async def _open_today(desk: Desk, person: Person, course: Course) -> Sequence[MeasureRow]:
+    """The sides of the open test; one that was begun on an earlier date is closed with what it has."""
+    opened = await tests.open_ones(desk.session, course)
+    today = times.today(person, desk.now)
+    if any(local(test.begun_at, times.zone_of(person)).date() < today for test in opened):
+        await tests.close(desk.session, course, desk.now)
+        return []
+    return opened
+
+
+async def _task_of(desk: Desk, course: Course, key: str) -> MeasureTask:
+    """How the programme takes a test: as on the first of its days that asks for it."""
+    days = (await desk.programme(course)).days
+    found = next((day.measure for day in days if day.measure is not None and day.measure.measure == key), None)
+    return found or MeasureTask(key)
+
+
+async def _task_of_day(desk: Desk, course: Course, row: LedgerRow) -> MeasureTask | None:
+    """The test that a row asks for; None for a row without one, and for a day whose test has been taken before."""
+    programme = await desk.programme(course)
+    task = programme.day(row.day).measure if row.day is not None and row.kind != RowKind.REST else None
+    if task is None or row.day in await tests.days_tested(desk.session, course, task.measure):
+        return None
+    return task
+
+
+async def _begin(desk: Desk, person: Person, course: Course, measure: Measure, *, warm: bool | None) -> None:
+    row = await courses.row_on(desk.session, course, times.today(person, desk.now))
+    task = await _task_of_day(desk, course, row) if row is not None else None
+    row = row if task is not None and task.measure == measure.key else None
+    tries = (await _task_of(desk, course, measure.key)).trials + measure.practice
+    await tests.begin(desk.session, course, measure, tries=tries, warm=warm, row=row, now=desk.now)
+
+
+async def _ask(desk: Desk, person: Person, course: Course, noted: Markup | None = None) -> None:
+    """Asks for the next try, or says what the test came to."""
+    opened = await tests.open_ones(desk.session, course)
+    if not opened:
+        raise LookupError(f"course {course.id} has no open test")
+    test, words = opened[0], desk.words(person)
+    measure = MEASURES[test.measure]
+    done = len(test.tries)
+    text = words.say(
+        "measuring.try",
+        side=side_words(test.side, gettext=words.gettext),
+        number=done + 1,
+        of=test.wanted,
+        practice=done < measure.practice,
+        unit=unit_in(measure.unit, words.units),
     )
-    desk.session.add(made)
+    rows: Rows = ()
+    if done:
+        _ = words.gettext
+        rows = column(
+            Button(_("That is enough"), f"measure:{test.measure}:enough"),
+            Button(_("Take the last number back"), f"measure:{test.measure}:back"),
+        )
+    await desk.say(person, Message(joined(noted, text), rows))
+
+
+async def _take(desk: Desk, person: Person, course: Course, opened: Sequence[MeasureRow], found: Sequence[Try]) -> None:
+    """Adds what was typed to the sides it is for; what cannot be is asked back and nothing of it is kept."""
+    words, measure = desk.words(person), MEASURES[opened[0].measure]
+    units = words.units
+    wrong = next((one for one in found if not plausible(measure, one.value)), None)
+    if wrong is not None:
+        low, high = (value_in(limit, measure.unit, units) for limit in (measure.low, measure.high))
+        value, unit = value_in(wrong.value, measure.unit, units), unit_in(measure.unit, units)
+        text = words.say("measuring.implausible", value=f"{value:g}", low=f"{low:g}", high=f"{high:g}", unit=unit)
+        await desk.say(person, Message(text))
+        return
+    for one in found:
+        test = next((t for t in opened if t.value is None and one.side in (None, t.side)), None)
+        if test is not None:
+            tests.add(test, [one.value], desk.now)
+    shown = ", ".join(f"{value_in(one.value, measure.unit, units):g}" for one in found)
+    noted = words.say("measuring.noted", values=shown, unit=unit_in(measure.unit, units))
+    await _go_on(desk, person, course, opened, noted)
+
+
+async def _go_on(
+    desk: Desk, person: Person, course: Course, sides: Sequence[MeasureRow], noted: Markup | None = None
+) -> None:
+    """The next try; or, when every side has its value, what the test came to."""
     await desk.session.flush()
-    await checkin.note(desk, person, row, [("measure", f"{measure.key} {value:g}")])
-    said = words.say("checkin.measured", value=f"{value:g}", unit=measure.unit)
-    await desk.say(person, Message(joined(said, _worth(words, person, measure, first, made) if first else None)))
-    return True
+    if any(test.value is None for test in sides):
+        await _ask(desk, person, course, noted)
+        return
+    await _finished(desk, person, course)
 
 
-def _worth(words: Words, person: Person, measure: Measure, first: MeasureRow, last: MeasureRow) -> Markup:
-    """What a test says beside the first one, and what was otherwise then."""
+async def _enough(desk: Desk, person: Person, course: Course, key: str) -> None:
+    """Ends the side in hand with the tries that it has. Raises NotAllowed when there is none."""
+    opened = [test for test in await _open_today(desk, person, course) if test.measure == key]
+    if not opened or not opened[0].tries:
+        raise NotAllowed("checkin.not_yours")
+    tests.add(opened[0], (), desk.now, enough=True)
+    await _go_on(desk, person, course, opened)
+
+
+async def _take_back(desk: Desk, person: Person, course: Course, key: str) -> None:
+    """Takes the last number of the side in hand back. Raises NotAllowed when there is none."""
+    opened = [test for test in await _open_today(desk, person, course) if test.measure == key]
+    if not opened or not opened[0].tries:
+        raise NotAllowed("checkin.not_yours")
+    opened[0].tries = opened[0].tries[:-1]
+    await _ask(desk, person, course)
+
+
+async def _finished(desk: Desk, person: Person, course: Course) -> None:
+    """Says what the sides came to, each beside the first time and the error of the test."""
+    taken = await _taken(desk, course)
+    last = taken[-1]
+    row = await desk.session.get(LedgerRow, last.ledger_id) if last.ledger_id is not None else None
+    said, noted = [], []
+    for test in [test for test in taken if test.begun_at == last.begun_at and test.measure == last.measure]:
+        first = next(t for t in taken if t.measure == test.measure and t.side == test.side)
+        noted.append((_field(test), f"{test.measure} {test.value:g}"))
+        said.append(result(desk.words(person), person, first, test))
+    await checkin.note(desk, person, row, noted)
+    await desk.say(person, Message(joined(*said, labels(desk.words(person), person, taken, last))))
+    task = await _task_of(desk, course, last.measure)
+    if task.photo:
+        await photos.offer(desk, person, course)
+
+
+def _field(test: MeasureRow) -> str:
+    return "measure" if test.side is None else f"measure-{test.side}"
+
+
+# --- in words -----------------------------------------------------------------------------------------------------
+
+
+def result(words: Words, person: Person, first: MeasureRow, last: MeasureRow) -> Markup:
+    """What one side's test came to, and what that is worth beside the first one."""
+    measure, units = MEASURES[last.measure], words.units
+    before, after = (value_in(test.value or 0.0, measure.unit, units) for test in (first, last))
     return words.say(
-        "checkin.compared",
-        change=compare(measure, first.value, last.value),
-        before=f"{first.value:g}",
-        after=f"{last.value:g}",
-        unit=measure.unit,
+        "measuring.result",
+        name=measure.name,
+        side=side_words(last.side, gettext=words.gettext),
+        counts=measure.counts if len(last.tries) > measure.practice + 1 else None,
+        before=f"{before:g}",
+        after=f"{after:g}",
+        unit=unit_in(measure.unit, units),
+        change=compare(measure, first.value or 0.0, last.value or 0.0) if first.id != last.id else None,
+    )
+
+
+def labels(words: Words, person: Person, taken: Sequence[MeasureRow], last: MeasureRow) -> Markup:
+    """What was otherwise than at the first test and can make a difference by itself."""
+    first = next(t for t in taken if t.measure == last.measure and t.side == last.side)
+    return words.say(
+        "measuring.otherwise",
         apart=at_another_time(person, first, last),
+        cold=first.warm is True and last.warm is False,
+        warmed=first.warm is False and last.warm is True,
+        tries=len(first.tries) if len(first.tries) != len(last.tries) else None,
     )
 
 
 def at_another_time(person: Person, first: MeasureRow, last: MeasureRow) -> bool:
     """Whether a test was taken at another time of day than the first one, on this person's clock."""
-    then, now = (local(row.at, times.zone_of(person)) for row in (first, last))
+    then, now = (local(test.at, times.zone_of(person)) for test in (first, last))
     apart = abs((then.hour - now.hour) * 60 + then.minute - now.minute)
-    return timedelta(minutes=min(apart, 24 * 60 - apart)) >= ANOTHER_TIME
+    return timedelta(minutes=min(apart, 24 * 60 - apart)) > ANOTHER_TIME

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from datetime import time
 
+import tzfpy
 from rapidfuzz import fuzz, process
 
 from plans.localtime import zone_names
@@ -27,6 +28,16 @@ def zones_like(text: str, *, limit: int = 4) -> list[str]:
         return same[:limit]
     near = process.extract(wanted, cities, scorer=fuzz.ratio, limit=limit, score_cutoff=75)
     return [name for _city, _score, name in near]
+
+
+def zone_at(latitude: float, longitude: float) -> str | None:
+    """The zone of a place in degrees north and east; None where there is none of ours, as at sea.
+
+    >>> zone_at(38.72, -9.14)
+    'Europe/Lisbon'
+    """
+    found = tzfpy.get_tz(longitude, latitude)
+    return found if found in zone_names() and not found.startswith("Etc/") else None
 
 
 def _places() -> list[str]:

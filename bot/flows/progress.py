@@ -8,13 +8,14 @@ from typing import Any
 
 from pydantic import TypeAdapter
 
-from bot.flows import bodies, day, times
+from bot.flows import bodies, deciding, times
 from bot.flows.desk import Desk
-from bot.flows.measuring import at_another_time, taken
+from bot.flows.measuring import at_another_time
 from bot.words import Words
 from bot.words.charts import fortnight_words, progress_words
+from bot.words.measured import side_words
 from bot.words.message import Message, Picture
-from db import courses
+from db import courses, tests
 from db.schema import Course, LedgerRow, MeasureRow, Person
 from plans.adherence import week_of
 from plans.charts.days import Day, Did, Line
@@ -24,9 +25,10 @@ from plans.charts.progress import Progress
 from plans.checkin import CheckIn, Completion
 from plans.ledger import Entry, RowKind
 from plans.localtime import local
-from plans.measures import ALONE, MEASURES, Measure, compare
+from plans.measures import ALONE, MEASURES, compare
 from plans.programme import Programme
 from plans.rules import Verdict
+from plans.units import unit_in, value_in
 
 Pairs = Sequence[tuple[LedgerRow, Entry]]
 
@@ -49,7 +51,7 @@ async def message(desk: Desk, person: Person, course: Course, pairs: Pairs) -> M
     """A course so far: where it stands, how much was done, pain, tests beside their error, and the chart of it."""
     words, today = desk.words(person), times.today(person, desk.now)
     programme = await desk.programme(course)
-    tests = await _tests(desk, course)
+    taken = await _by_side(desk, course)
     week = week_of(entry for _row, entry in pairs)
     text = words.say(
         "day.progress",
@@ -60,13 +62,13 @@ async def message(desk: Desk, person: Person, course: Course, pairs: Pairs) -> M
         part=week.part,
         due=week.due,
         recent=[entry.checkin.pain for _row, entry in pairs[-14:] if entry.checkin.pain is not None],
-        tests=[_compared(words, MEASURES[key], rows) for key, rows in tests.items()],
+        tests=[_compared(words, rows) for rows in taken],
     )
     note = words.gettext("Day {day} of {all}").format(day=course.day, all=len(programme.days))
     chart = Progress(
         days=tuple(_day(pairs, number) for number in range(len(pairs))),
         lines=_lines(words, programme, course),
-        measures=tuple(_measured(words, person, MEASURES[key], rows) for key, rows in tests.items()),
+        measures=tuple(_measured(words, person, rows) for rows in taken),
         words=progress_words(words, programme.title, note, _dates(pairs, today)),
     )
     return Message(text, picture=_picture("progress", Progress, chart))
@@ -114,37 +116,61 @@ def _did(entry: Entry) -> Did | None:
 
 def _lines(words: Words, programme: Programme, course: Course) -> tuple[Line, ...]:
     """Across the pain: from where a day is repeated, and the client's usual pain."""
-    usual, settings = bodies.usual_of(course), day.settings_of(programme)
+    usual, settings = bodies.usual_of(course), deciding.settings_of(programme)
     found = [Line(settings.clean + 0.5, words.gettext("above: the day comes again"))]
     if usual:
         found.append(Line(usual, words.gettext("your usual pain")))
     return tuple(found)
 
 
-async def _tests(desk: Desk, course: Course) -> dict[str, list[MeasureRow]]:
-    """The course's tests by measure, oldest first."""
-    found: dict[str, list[MeasureRow]] = {}
-    for row in await taken(desk, course):
-        found.setdefault(row.measure, []).append(row)
-    return found
+async def _by_side(desk: Desk, course: Course) -> list[list[MeasureRow]]:
+    """The course's tests, those of one measure and side together, oldest first."""
+    found: dict[tuple[str, str | None], list[MeasureRow]] = {}
+    for row in await tests.taken(desk.session, course):
+        found.setdefault((row.measure, row.side), []).append(row)
+    return list(found.values())
 
 
-def _compared(words: Words, measure: Measure, rows: Sequence[MeasureRow]) -> dict[str, object]:
-    first, last = rows[0].value, rows[-1].value
-    change = compare(measure, first, last) if len(rows) > 1 else None
-    return {"name": measure.name, "unit": measure.unit, "first": f"{first:g}", "last": f"{last:g}", "change": change}
+def _name(words: Words, row: MeasureRow) -> str:
+    side = side_words(row.side, gettext=words.gettext)
+    name = MEASURES[row.measure].name
+    return f"{name}, {side[:1].lower()}{side[1:]}" if side else name
 
 
-def _measured(words: Words, person: Person, measure: Measure, rows: Sequence[MeasureRow]) -> Measured:
-    other = words.gettext("at another time of day")
-    tests = tuple(
+def _value(words: Words, row: MeasureRow) -> float:
+    return value_in(row.value or 0.0, MEASURES[row.measure].unit, words.units)
+
+
+def _compared(words: Words, rows: Sequence[MeasureRow]) -> dict[str, object]:
+    measure = MEASURES[rows[0].measure]
+    change = compare(measure, rows[0].value or 0.0, rows[-1].value or 0.0) if len(rows) > 1 else None
+    return {
+        "name": _name(words, rows[0]),
+        "unit": unit_in(measure.unit, words.units),
+        "first": f"{_value(words, rows[0]):g}",
+        "last": f"{_value(words, rows[-1]):g}",
+        "change": change,
+    }
+
+
+def _measured(words: Words, person: Person, rows: Sequence[MeasureRow]) -> Measured:
+    measure = MEASURES[rows[0].measure]
+    results = tuple(
         Result(
             local(row.at, times.zone_of(person)).date(),
-            row.value,
-            f"{row.value:g}",
-            other if at_another_time(person, rows[0], row) else "",
+            _value(words, row),
+            f"{_value(words, row):g}",
+            _apart(words, person, rows[0], row),
         )
         for row in rows
     )
     band = words.gettext("within the error of the test")
-    return Measured(measure.name, measure.unit, tests, rows[0].value, ALONE * measure.mdc, band)
+    error = value_in(ALONE * measure.mdc, measure.unit, words.units)
+    return Measured(_name(words, rows[0]), unit_in(measure.unit, words.units), results, results[0].value, error, band)
+
+
+def _apart(words: Words, person: Person, first: MeasureRow, row: MeasureRow) -> str:
+    """What was otherwise than at the first test, in few words; empty where nothing was."""
+    if first.warm is True and row.warm is False:
+        return words.gettext("without a warm-up")
+    return words.gettext("at another time of day") if at_another_time(person, first, row) else ""

@@ -12,6 +12,7 @@ from bot.words import Words
 from bot.words.cards import session_picture
 from bot.words.doses import headline, link_words, session_lines
 from bot.words.facts import facts
+from bot.words.measured import ways_in
 from bot.words.message import ON_PHONE, Button, Message, Rows, column, joined
 from db.schema import LedgerRow
 from plans.checkin import Area, CheckIn, Flag, Kind, Place
@@ -21,29 +22,36 @@ from plans.fitting import Fit, fitted, stands, things
 from plans.ledger import Entry, Question, RowKind
 from plans.measures import MEASURES
 from plans.pace import pace_of
-from plans.programme import Day, Programme
+from plans.programme import Day, MeasureTask, Programme
 from plans.questions import open_question
 from plans.rules import Verdict
 from plans.talk import Ask, next_ask
+from plans.units import in_units
 
 NO_FIT = Fit()
 Pairs = Sequence[tuple[LedgerRow, Entry]]
 """A course's rows, oldest first, each beside what the rules see of it; the last is the one to show."""
 
 
-def day(words: Words, programme: Programme, pairs: Pairs, fit: Fit = NO_FIT) -> Message:
-    """A day that is handed out: what to do, why when it is not simply the next day, and the buttons."""
+def day(words: Words, programme: Programme, pairs: Pairs, fit: Fit = NO_FIT, follows: date | None = None) -> Message:
+    """A day that is handed out: what to do, why when it is not simply the next day, and the buttons.
+
+    `follows` is the course's next training date; the programme's own when it is not given.
+    """
     row, entry = pairs[-1]
     missing = _still_missing(words, pairs)
     if entry.kind is RowKind.OFF:
-        when = pace_of(programme, pairs[0][0].local_date).next_training(row.local_date)
+        when = follows or pace_of(programme, row.local_date).next_training(row.local_date)
         return Message(words.say("day.off", when=f"{when:%A}"), _odd_button(words, row.id))
     if entry.kind is RowKind.REST:
         return Message(_rest(words, programme, pairs), _odd_button(words, row.id))
     session = _session(words, programme, pairs, fit)
+    test = programme.day(row.day or 1).measure
+    tests = ways_in(test.measure, gettext=words.gettext) if test is not None and not _is_tested(pairs) else ()
     if entry.kind is RowKind.MEASURE:
-        return replace(session, rows=_odd_button(words, row.id))
-    rows = first_buttons(words, row.id) + _without_buttons(words, programme, row, fit) + missing.rows
+        return replace(session, rows=tests + _odd_button(words, row.id))
+    others = _lead_button(words, row.id) + _without_buttons(words, programme, row, fit)
+    rows = tests + first_buttons(words, row.id) + others + missing.rows
     return replace(session, text=joined(session.text, missing.text), rows=rows)
 
 
@@ -70,15 +78,13 @@ def area_that_hurts(pairs: Pairs) -> Area | None:
 
 def _session(words: Words, programme: Programme, pairs: Pairs, fit: Fit, *, why: bool = True) -> Message:
     """A day's picture and words, without buttons."""
-    row, entry = pairs[-1]
-    day = handed_out(programme, row, fit)
+    row, _entry = pairs[-1]
+    day = in_units(handed_out(programme, row, fit), words.units)
     planned = programme.day(row.day or 1)
     nothing = day.session is None and planned.session is not None
-    test = day.measure
-    measure = MEASURES[test.measure] if test else None
-    told = None
-    if test and measure and not entry.recorded:
-        told = words.say("day.measure", name=measure.name, trials=test.trials, how=measure.how, unit=measure.unit)
+    if day.session is not None and _is_tested(pairs):
+        day = replace(day, measure=None)
+    told = None if _is_tested(pairs) or day.measure is None else _test(words, day.measure, alone=not planned.session)
     caution = words.say("day.caution")
     text = words.say(
         "day.session",
@@ -97,7 +103,19 @@ def _session(words: Words, programme: Programme, pairs: Pairs, fit: Fit, *, why:
         text=day.text,
         link=link_words(day, gettext=words.gettext),
     )
-    return Message(text, picture=session_picture(day, str(caution), gettext=words.gettext))
+    return Message(text, picture=session_picture(day, str(caution), words.units, gettext=words.gettext))
+
+
+def _is_tested(pairs: Pairs) -> bool:
+    """Whether the test of the last row's day has been taken, on that date or when the day came before."""
+    day = pairs[-1][1].day
+    return any(entry.recorded and entry.day == day for _row, entry in pairs)
+
+
+def _test(words: Words, test: MeasureTask, *, alone: bool) -> Markup:
+    measure = MEASURES[test.measure]
+    facts = {"name": measure.name, "how": measure.how, "trials": test.trials + measure.practice}
+    return words.say("day.measure", warm_up=test.warm_up, alone=alone, **facts)
 
 
 def _cut_to(programme: Programme, row: LedgerRow, fit: Fit, day: Day) -> int | None:
@@ -312,6 +330,10 @@ def first_buttons(words: Words, row: int) -> Rows:
 
 def _odd_button(words: Words, row: int) -> Rows:
     return ((Button(words.gettext("Sore, pain or something odd"), f"c:{row}:odd"),),)
+
+
+def _lead_button(words: Words, row: int) -> Rows:
+    return ((Button(words.gettext("Lead me step by step"), f"lead:{row}:begin"),),)
 
 
 def _fix(words: Words, row: int) -> Rows:

@@ -4,22 +4,26 @@ from __future__ import annotations
 
 from collections.abc import Awaitable, Callable, Mapping
 
-from bot.flows import day, digest, telling
+from bot.flows import day, digest, evening, mine, telling
 from bot.flows.desk import Desk
 from db.due import DueKind
 
 WHEN_DUE: Mapping[str, Callable[[Desk, int], Awaitable[None]]] = {
     DueKind.MORNING: day.morning,
-    DueKind.NUDGE: day.nudge,
+    DueKind.NUDGE: evening.nudge,
     DueKind.DIGEST: digest.weekly,
     DueKind.LIST: telling.morning_list,
+    DueKind.THINGS: evening.ask_for_things,
+    DueKind.TRACES: mine.forget_traces,
 }
 """Each use case takes the subject's id and plans or cancels its own next instant."""
 
 PLANNED: Mapping[str, Callable[[Desk, int], Awaitable[None]]] = {
     DueKind.MORNING: day.plan_morning,
-    DueKind.NUDGE: day.plan_nudge,
+    DueKind.NUDGE: evening.replan_nudge,
     DueKind.DIGEST: digest.plan,
     DueKind.LIST: telling.plan_list,
+    DueKind.THINGS: evening.replan_things,
+    DueKind.TRACES: mine.plan_forgetting,
 }
 """The same instants once more from local time and zone, when the zone data has changed."""

@@ -64,7 +64,13 @@ def controls(app: web.Application, platform: Platform, mover: Mover | None, faul
 
 def _routes(side: _Side, troubles: _Troubles | None) -> list[Route]:
     routes = [
-        Route("POST", "say", side.say, "{chat, text, first_name?} -> {id}: types; an unknown chat is a new person"),
+        Route(
+            "POST",
+            "say",
+            side.say,
+            "{chat, text, first_name?, language?} -> {id}: types; an unknown chat is a new person",
+        ),
+        Route("POST", "edit", side.edit, "{chat, message, text} -> {}: changes what was typed"),
         Route("POST", "open", side.open, "{chat, start, first_name?} -> {id}: opens the bot's link ?start=…"),
         Route(
             "POST",
@@ -77,6 +83,12 @@ def _routes(side: _Side, troubles: _Troubles | None) -> list[Route]:
             "document",
             side.document,
             "{chat, name, text | base64, caption?, first_name?} -> {id}: sends a file into the chat",
+        ),
+        Route(
+            "POST",
+            "location",
+            side.location,
+            "{chat, latitude, longitude, first_name?} -> {id}: shares a place, in degrees",
         ),
         Route("POST", "photo", side.photo, "{chat, base64, caption?, first_name?} -> {id}: sends a PNG or JPEG"),
         Route("POST", "block", side.block, "{chat, on} -> {}: blocks the bot, or takes it back"),
@@ -152,6 +164,13 @@ def _number(body: Mapping[str, Any], name: str) -> int:
     return value
 
 
+def _degrees(body: Mapping[str, Any], name: str) -> float:
+    value = body.get(name)
+    if isinstance(value, bool) or not isinstance(value, int | float):
+        raise ValueError(f"{name} is {value!r}: degrees are needed, such as 38.72")
+    return float(value)
+
+
 def _text(body: Mapping[str, Any], name: str, default: str | None = None) -> str:
     value = body.get(name, default)
     if not isinstance(value, str) or (not value and default is None):
@@ -195,7 +214,14 @@ class _Side:
     async def say(self, request: web.Request) -> web.Response:
         body = await _body(request)
         chat, text = _number(body, "chat"), _text(body, "text")
-        return web.json_response({"id": self._platform.say(chat, text, first_name=_first_name(body))})
+        language = _text(body, "language", "en")[:35]
+        said = self._platform.say(chat, text, first_name=_first_name(body), language=language)
+        return web.json_response({"id": said})
+
+    async def edit(self, request: web.Request) -> web.Response:
+        body = await _body(request)
+        self._platform.edit(_number(body, "chat"), _number(body, "message"), _text(body, "text"))
+        return web.json_response({})
 
     async def open(self, request: web.Request) -> web.Response:
         body = await _body(request)
@@ -215,6 +241,13 @@ class _Side:
         caption = _text(body, "caption", "")
         return web.json_response(
             {"id": self._platform.send_document(chat, name, content, caption=caption, first_name=_first_name(body))}
+        )
+
+    async def location(self, request: web.Request) -> web.Response:
+        body = await _body(request)
+        chat, latitude, longitude = _number(body, "chat"), _degrees(body, "latitude"), _degrees(body, "longitude")
+        return web.json_response(
+            {"id": self._platform.share_location(chat, latitude, longitude, first_name=_first_name(body))}
         )
 
     async def photo(self, request: web.Request) -> web.Response:

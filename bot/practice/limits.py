@@ -71,6 +71,7 @@ LIMITS: Mapping[str, Limit] = MappingProxyType(
         ),
         "photo sides": Limit(2, 10_000, "pixels, width and height together", "", "PHOTO_INVALID_DIMENSIONS"),
         "photo shape": Limit(1, 20, "times as long as wide", "", "PHOTO_INVALID_DIMENSIONS"),
+        "album": Limit(2, 10, "photos", "too few files in the album", "too many files in the album"),
         "document": Limit(1, 50 * MEBIBYTE, "bytes", "file must be non-empty", "Request Entity Too Large", 413),
         "file to fetch": Limit(0, 20 * MEBIBYTE, "bytes", "", "file is too big"),
         "hours until deleting": Limit(0, 48, "hours", "", "message can't be deleted for everyone"),

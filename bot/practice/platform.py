@@ -61,6 +61,7 @@ class Platform(World):
             "sendphoto": sending.send_photo,
             "sendanimation": sending.send_animation,
             "senddocument": sending.send_document,
+            "sendmediagroup": sending.send_album,
             "sendchataction": sending.action,
             "editmessagetext": sending.edit_text,
             "editmessagecaption": sending.edit_caption,

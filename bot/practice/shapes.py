@@ -23,7 +23,8 @@ def bot(bot_id: int) -> Body:
 
 def user(person: Mapping[str, Any]) -> Body:
     """A person as a user."""
-    return {"id": person["id"], "is_bot": False, "first_name": person["first_name"], "language_code": "en"}
+    language = person.get("language", "en")
+    return {"id": person["id"], "is_bot": False, "first_name": person["first_name"], "language_code": language}
 
 
 def chat(person: Mapping[str, Any]) -> Body:

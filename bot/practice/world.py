@@ -38,14 +38,16 @@ class World:
 
     # --- what people do -----------------------------------------------------------------------------------------------
 
-    def say(self, chat: int, text: str, *, first_name: str | None = None) -> int:
+    def say(self, chat: int, text: str, *, first_name: str | None = None, language: str = "en") -> int:
         """A person types something; a chat that is new is a new person. Returns the message's id.
+
+        `language` is what their program says of itself, as a language tag.
 
         Raises NoSuch for a number that no private chat has, ApiError for a text that the platform does not take,
         ValueError for somebody who has blocked the bot.
         """
         LIMITS["text"].check(utf16(text.strip()))
-        return self._post(chat, first_name, text=text, entities=shapes.commands(text))
+        return self._post(chat, first_name, language=language, text=text, entities=shapes.commands(text))
 
     def open_link(self, chat: int, parameter: str, *, first_name: str | None = None) -> int:
         """A person opens the bot's link with a start parameter. Returns the message's id. Raises as `say` does."""
@@ -102,9 +104,31 @@ class World:
             self._receive("my_chat_member", change)
         self._tell()
 
-    def _post(self, chat: int, first_name: str | None, *, file: File | None = None, **content: Any) -> int:
+    def edit(self, chat: int, message_id: int, text: str) -> None:
+        """A person changes what they typed; the bot is told. Raises NoSuch for a message that they did not type."""
+        LIMITS["text"].check(utf16(text.strip()))
+        message = self.store.message(chat, message_id)
+        if message is None or message["from"]["id"] != chat or "text" not in message:
+            raise NoSuch(f"message {message_id} typed in chat {chat}")
+        kept = {name: value for name, value in message.items() if name != "entities"}
+        changed = kept | {"text": text, "edit_date": self.now()}
+        changed |= {"entities": found} if (found := shapes.commands(text)) else {}
         with self.store.together():
-            person = self._person(chat, first_name)
+            self.store.put_message(chat, changed)
+            self._receive("edited_message", changed)
+        self._tell()
+
+    def share_location(self, chat: int, latitude: float, longitude: float, *, first_name: str | None = None) -> int:
+        """A person shares a place, in degrees. Returns the message's id. Raises as `say` does."""
+        if not (-90 <= latitude <= 90 and -180 <= longitude <= 180):
+            raise ValueError(f"{latitude}, {longitude} is no place: latitude to 90 and longitude to 180 degrees")
+        return self._post(chat, first_name, location={"latitude": latitude, "longitude": longitude})
+
+    def _post(
+        self, chat: int, first_name: str | None, *, file: File | None = None, language: str = "en", **content: Any
+    ) -> int:
+        with self.store.together():
+            person = {**self._person(chat, first_name), "language": language}
             if person["blocked"]:
                 raise ValueError(f"chat {chat} has blocked the bot: take that back before anything is sent")
             if file is not None:

@@ -11,15 +11,18 @@ from babel.dates import format_date
 from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 
+from plans.units import Units
+
 _GAP = re.compile(r"\n{3,}")
 """What templates leave where a part is not said; paragraphs are one blank line apart."""
 
 
 class Words:
-    """The words of one language."""
+    """The words of one language, for somebody who measures in these units."""
 
-    def __init__(self, language: str, catalogue: NullTranslations) -> None:
+    def __init__(self, language: str, units: Units, catalogue: NullTranslations) -> None:
         self.language = language
+        self.units = units
         self.gettext = catalogue.gettext
         self._templates = Environment(
             loader=PackageLoader("bot.words", "templates"),
@@ -47,8 +50,26 @@ class Words:
             raise KeyError(f"no words for {name!r}: bot/words/templates/{file}.j2 has no {part!r}")
         return Markup(_GAP.sub("\n\n", str(macro(**facts)).strip()))
 
+    def page(self, file: str, /, **facts: object) -> str:
+        """A whole page of these facts, escaped for HTML."""
+        return self._templates.get_template(file).render(language=self.language, **facts)
+
+
+LANGUAGES = ("en",)
+"""The languages that there are words for, the source language first."""
+
+
+def language_of(tag: str) -> str:
+    """The language of ours that is nearest to a chat's language tag; English where there is none.
+
+    >>> language_of("en-GB"), language_of("fi")
+    ('en', 'en')
+    """
+    wanted = tag.replace("_", "-").partition("-")[0].lower()
+    return wanted if wanted in LANGUAGES else LANGUAGES[0]
+
 
 @cache
-def words(language: str) -> Words:
+def words(language: str, units: Units = Units.METRIC) -> Words:
     """The words of a language; English, the source, needs no catalogue."""
-    return Words(language, NullTranslations())
+    return Words(language, units, NullTranslations())

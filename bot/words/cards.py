@@ -11,11 +11,12 @@ from plans.figures.card import Card, Measurement, Shown, shown
 from plans.measures import MEASURES, Measure
 from plans.movements import Movement
 from plans.programme import Day, MeasureTask
+from plans.units import Units, unit_in
 
 
-def session_picture(day: Day, caution: str, *, gettext: Gettext = same) -> Picture | None:
+def session_picture(day: Day, caution: str, units: Units = Units.METRIC, *, gettext: Gettext = same) -> Picture | None:
     """The picture of a day's session; None where no movement of it has a figure."""
-    card = session_card(day, caution, gettext=gettext)
+    card = session_card(day, caution, units, gettext=gettext)
     drawn = any(isinstance(part, Measurement) or (isinstance(part, Shown) and part.is_drawn) for part in card.parts)
     return Picture("card", card.as_json()) if drawn else None
 
@@ -25,9 +26,9 @@ def picture_of_words(words: str) -> Picture:
     return Picture("card", Card(words, "", (), "").as_json())
 
 
-def picture_of_test(measure: Measure, trials: int, *, gettext: Gettext = same) -> Picture:
+def picture_of_test(measure: Measure, trials: int, units: Units, *, gettext: Gettext = same) -> Picture:
     """How a test is taken and read."""
-    test = _test(measure, trials, gettext)
+    test = _test(measure, trials, units, gettext)
     return Picture("card", Card(measure.name, "", (test,), "").as_json())
 
 
@@ -37,11 +38,11 @@ def film_picture(movement: Movement, ending: str) -> Picture | None:
     return Picture("film", asdict(one), ending) if one.is_drawn else None
 
 
-def session_card(day: Day, caution: str, *, gettext: Gettext = same) -> Card:
+def session_card(day: Day, caution: str, units: Units = Units.METRIC, *, gettext: Gettext = same) -> Card:
     """The card of a day's session: every movement with its name, its dose, and where it is felt."""
     parts: list[str | Shown | Measurement] = []
     if day.measure is not None:
-        parts.append(_tested(day.measure, gettext))
+        parts.append(_tested(day.measure, units, gettext))
     for line in lines_of(day, gettext):
         if line.item is None:
             parts.append(line.words)
@@ -53,10 +54,11 @@ def session_card(day: Day, caution: str, *, gettext: Gettext = same) -> Card:
     return Card(day_title(day, gettext=gettext), day_length(day, gettext=gettext), tuple(parts), caution)
 
 
-def _tested(test: MeasureTask, _: Gettext) -> Measurement:
-    return _test(MEASURES[test.measure], test.trials, _)
+def _tested(test: MeasureTask, units: Units, _: Gettext) -> Measurement:
+    return _test(MEASURES[test.measure], test.trials, units, _)
 
 
-def _test(measure: Measure, trials: int, _: Gettext) -> Measurement:
-    tries = _("{count} tries, the best one in {unit}").format(count=trials, unit=measure.unit)
+def _test(measure: Measure, trials: int, units: Units, _: Gettext) -> Measurement:
+    each = _("{count} tries each side, in {unit}") if measure.sides else _("{count} tries, in {unit}")
+    tries = each.format(count=trials + measure.practice, unit=unit_in(measure.unit, units))
     return Measurement(measure.key, _("Test: {name}").format(name=measure.name), tries, "")

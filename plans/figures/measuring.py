@@ -24,9 +24,9 @@ BROAD, LEAST = 0.045, 0.30
 
 
 class Measured(Drawn):
-    """The figure of one test, and between which two places its ruler lies, the zero first."""
+    """The figure of one test, and between which two places its ruler lies, the zero first; None for an angle."""
 
-    ruler: Annotated[tuple[str, str], Field(min_length=2)]
+    ruler: Annotated[tuple[str, str], Field(min_length=2)] | None = None
 
 
 class _Test:
@@ -43,11 +43,13 @@ def measured(key: str) -> Measured:
 
 
 def measuring(key: str) -> list[Frame]:
-    """The start of a test and its reading, a ruler beside it. Raises KeyError for a test that has no figure."""
+    """The start of a test and its reading, the ruler beside it. Raises KeyError for a test that has no figure."""
     how = measured(key)
     found = bodies(key, how)
     camera, test = Camera.of(how.view), _Test()
     frames = [Frame(shapes_of(body, how, test, working=False), None, body) for body in found]
+    if how.ruler is None:
+        return frames
     a, b = (_place(found[-1], name, how, other) for name, other in (how.ruler, how.ruler[::-1]))
     last, ruler = frames[-1], sorted(_ruler(camera, a, b), key=lambda shape: shape.depth)
     behind = [shape for shape in ruler if shape.depth < 0]

@@ -97,6 +97,11 @@ class Practice:
         async with self._http.get(f"{self.address}/practice/{what}") as answer:
             return list(await answer.json())
 
+    async def file(self, file: str) -> bytes:
+        """The bytes of a file that somebody sent."""
+        async with self._http.get(f"{self.address}/practice/files", params={"file": file}) as answer:
+            return await answer.read()
+
     async def say(self, chat: int, text: str, **more: object) -> list[Said]:
         """Says something and returns what the bot then said."""
         before = await self._last(chat)

@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from tests.acceptance.driver import Practice, practice
-from tests.acceptance.test_talk import COACH, Client
+from tests.acceptance.people import COACH, Client
 
 WORDS = [
     "done",

@@ -11,8 +11,10 @@ import pytest
 from sqlalchemy import select
 from telegram import Bot, User
 
-from bot.handlers import COMMANDS, STORED, TAPS, Stored, handlers
+from bot.commands import COMMANDS
+from bot.handlers import STORED, Stored, handlers
 from bot.receiving import QuietApplication, add_handlers, built, dispatch
+from bot.taps import TAPS
 from db.engine import Database
 from db.schema import Answer, Outbox, Person
 from tests.integration.fakes import database_in

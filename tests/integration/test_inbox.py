@@ -67,15 +67,17 @@ async def test_nothing_is_stored_for_an_empty_answer(database: Database) -> None
         assert await inbox.next_offset(session, NOON) is None
 
 
-async def test_only_the_first_name_and_the_language_of_a_person_are_kept(database: Database) -> None:
+async def test_only_the_first_name_the_language_and_a_rough_place_of_a_person_are_kept(database: Database) -> None:
     update = said(1)
     update["message"]["contact"] = {"phone_number": "+1555", "first_name": "Bo", "vcard": "BEGIN:VCARD"}
-    update["message"]["location"] = {"latitude": 1.0, "longitude": 2.0}
+    update["message"]["location"] = {"latitude": 38.72243, "longitude": -9.13934, "live_period": 60}
+    update["message"]["venue"] = {"title": "Home", "location": {"latitude": 1.0, "longitude": 2.0}}
     await store(database, update)
     kept = json.dumps((await row(database, 1)).payload)
     assert '"first_name": "Ada"' in kept
     assert '"language_code": "de"' in kept
-    for gone in ("Quill", "aq", "+1555", "VCARD", "latitude", "contact"):
+    assert '"location": {"latitude": 38.72, "longitude": -9.14}' in kept
+    for gone in ("Quill", "aq", "+1555", "VCARD", "Home", "live_period", "38.722", "contact"):
         assert gone not in kept
 
 

@@ -126,8 +126,15 @@ def test_the_card_of_a_day_is_a_picture_and_a_rest_day_has_none() -> None:
         card_of(plan, rest)
 
 
-@pytest.mark.parametrize("key", sorted(MEASURES))
-def test_every_test_has_a_figure_with_its_ruler_where_the_number_is(key: str) -> None:
+@pytest.mark.parametrize("key", sorted(key for key, measure in MEASURES.items() if measure.unit == "degrees"))
+def test_a_test_in_degrees_has_a_figure_and_no_ruler(key: str) -> None:
+    for frame in measuring(key):
+        assert len(frame.shapes) > 10
+        assert not any(shape.kind in ("ruler", "distance") for shape in frame.shapes)
+
+
+@pytest.mark.parametrize("key", sorted(key for key, measure in MEASURES.items() if measure.unit == "cm"))
+def test_every_test_in_centimetres_has_a_figure_with_its_ruler_where_the_number_is(key: str) -> None:
     start, reading = measuring(key)
     assert not any(shape.kind == "ruler" for shape in start.shapes)
     kinds = [shape.kind for shape in reading.shapes]
@@ -138,6 +145,7 @@ def test_every_test_has_a_figure_with_its_ruler_where_the_number_is(key: str) ->
     expected = {
         "fingertip-to-floor": (0, hand.end[2]),
         "sit-and-reach": (hand.end[0] - foot.begin[0], 0),
+        "chair-sit-and-reach": (0, foot.end[2] - hand.end[2]),
         "knee-to-wall": (measured("knee-to-wall").props[0].at - foot.end[0], 0),
         "back-scratch": (0, hand.end[2] - reading.body["left hand"].end[2]),
     }[key]
@@ -146,9 +154,7 @@ def test_every_test_has_a_figure_with_its_ruler_where_the_number_is(key: str) ->
 
 def test_a_measure_day_shows_its_test_first() -> None:
     card = session_card(SAMPLES["rowing-club"].day(1), CAUTION)
-    assert card.parts[0] == Measurement(
-        "fingertip-to-floor", "Test: fingertip to floor", "3 tries, the best one in cm", ""
-    )
+    assert card.parts[0] == Measurement("fingertip-to-floor", "Test: fingertip to floor", "3 tries, in cm", "")
     assert Card.of_json(json.loads(json.dumps(card.as_json()))) == card
     check_nothing_is_clipped(card_svg(card))
 

@@ -128,6 +128,7 @@ def test_preview_is_the_message_of_a_day(tmp_path: Path) -> None:
         "[Done, some pain]  [Part of it]",
         "[Not today]",
         "[Sore, pain or something odd]",
+        "[Lead me step by step]",
     ]
     assert "Walk a little." in easeward("preview", str(file), "2")[1]
     code, _out, err = easeward("preview", str(file), "3")

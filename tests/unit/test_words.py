@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import io
 import re
 from pathlib import Path
 
 import pytest
+from babel.messages.pofile import read_po
 from markupsafe import Markup
 
 from bot.words import catalogue, words
@@ -13,6 +15,7 @@ from bot.words.facts import facts
 from bot.words.message import Button, Message
 from plans.checkin import CheckIn, Completion, Kind
 from plans.rules import RULES
+from tests.reading_grade import grade
 
 FOLDER = Path(catalogue.__file__).with_name("templates")
 
@@ -38,6 +41,27 @@ def test_no_message_shouts_or_blames() -> None:
     assert "!" not in spoken
     assert "you missed" not in spoken.lower()
     assert not re.search(r"streak|badge|amazing|great job", spoken, re.IGNORECASE)
+
+
+TERMS = {"emergency": "help", "physiotherapist": "doctor", "osteoporosis": "bones"}
+"""What must be named as people know it; in its place counts a plain word."""
+PLACEHOLDERS = {"coach": "Kim", "label": "Kim", "unit": "cm", "when": "Monday"}
+
+
+def spoken(text: str) -> str:
+    """A message of the catalogue as somebody reads it, with a plain word for each thing that stands in it."""
+    text = re.sub(r"<[^>]+>", "", text)
+    text = re.sub(r"%\((\w+)\)s|{(\w+)}", lambda found: PLACEHOLDERS.get(found[1] or found[2], "three"), text)
+    return re.sub("|".join(TERMS), lambda found: TERMS[found[0]], text.replace("%%", "%"))
+
+
+def test_every_message_is_read_at_once_after_six_years_of_school() -> None:
+    """Reading grade by Kincaid et al. 1975; single sentences of few words say too little for a grade."""
+    catalogue_file = read_po(io.BytesIO(catalogue.FILE.read_bytes()))
+    entries = [spoken(m.id) for m in catalogue_file if isinstance(m.id, str) and len(m.id.split()) >= 10]
+    assert len(entries) > 120
+    assert {entry: found for entry in entries if (found := grade(entry)) > 6} == {}
+    assert grade("\n\n".join(entries)) < 4
 
 
 def test_no_message_promises_or_diagnoses() -> None:

@@ -171,6 +171,7 @@ def upgrade() -> None:
         sa.Column("chat", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("label", sa.Text(), nullable=False),
         sa.Column("language", sa.Text(), nullable=False),
+        sa.Column("units", sa.Text(), nullable=False),
         sa.Column("zone", sa.Text(), nullable=True),
         sa.Column("morning", sa.Time(), nullable=True),
         sa.Column("asking", sa.Text(), nullable=True),
@@ -263,6 +264,8 @@ def upgrade() -> None:
         sa.Column("paused", sa.Text(), nullable=True),
         sa.Column("back_on", sa.Date(), nullable=True),
         sa.Column("barred", sa.JSON(), nullable=True),
+        sa.Column("at_hand", sa.JSON(), nullable=True),
+        sa.Column("weekdays", sa.JSON(), nullable=True),
         sa.Column("created_at", sa.DateTime(timezone=True), nullable=False),
         sa.Column("ended_at", sa.DateTime(timezone=True), nullable=True),
         sa.ForeignKeyConstraint(["coach_id"], ["coach.id"], name=op.f("fk_course_coach_id_coach")),
@@ -296,6 +299,8 @@ def upgrade() -> None:
         sa.Column("prescribed", sa.Boolean(), nullable=False),
         sa.Column("lacks", sa.JSON(), nullable=True),
         sa.Column("minutes", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
+        sa.Column("step", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
+        sa.Column("step_outbox_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
         sa.Column("morning", sa.Text(), nullable=True),
         sa.Column("decision", sa.JSON(none_as_null=True), nullable=True),
         sa.Column("outbox_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
@@ -305,10 +310,23 @@ def upgrade() -> None:
         sa.ForeignKeyConstraint(["course_id"], ["course.id"], name=op.f("fk_ledger_course_id_course")),
         sa.ForeignKeyConstraint(["outbox_id"], ["outbox.id"], name=op.f("fk_ledger_outbox_id_outbox")),
         sa.ForeignKeyConstraint(["person_id"], ["person.id"], name=op.f("fk_ledger_person_id_person")),
+        sa.ForeignKeyConstraint(["step_outbox_id"], ["outbox.id"], name=op.f("fk_ledger_step_outbox_id_outbox")),
         sa.PrimaryKeyConstraint("id", name=op.f("pk_ledger")),
         sa.UniqueConstraint("course_id", "local_date", name=op.f("uq_ledger_course_id_local_date")),
         sa.UniqueConstraint("person_id", "local_date", name=op.f("uq_ledger_person_id_local_date")),
     )
+    op.create_table(
+        "photo",
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("course_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("file_id", sa.Text(), nullable=False),
+        sa.Column("at", sa.DateTime(timezone=True), nullable=False),
+        sa.ForeignKeyConstraint(["course_id"], ["course.id"], name=op.f("fk_photo_course_id_course")),
+        sa.PrimaryKeyConstraint("id", name=op.f("pk_photo")),
+    )
+    with op.batch_alter_table("photo", schema=None) as batch_op:
+        batch_op.create_index(batch_op.f("ix_photo_course_id"), ["course_id"], unique=False)
+
     op.create_table(
         "alert",
         sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
@@ -381,8 +399,12 @@ def upgrade() -> None:
         sa.Column("course_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("ledger_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
         sa.Column("measure", sa.Text(), nullable=False),
-        sa.Column("value", sa.Double(), nullable=False),
         sa.Column("side", sa.Text(), nullable=True),
+        sa.Column("tries", sa.JSON(), nullable=False),
+        sa.Column("wanted", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("warm", sa.Boolean(), nullable=True),
+        sa.Column("value", sa.Double(), nullable=True),
+        sa.Column("begun_at", sa.DateTime(timezone=True), nullable=False),
         sa.Column("at", sa.DateTime(timezone=True), nullable=False),
         sa.ForeignKeyConstraint(["course_id"], ["course.id"], name=op.f("fk_measure_course_id_course")),
         sa.ForeignKeyConstraint(["ledger_id"], ["ledger.id"], name=op.f("fk_measure_ledger_id_ledger")),

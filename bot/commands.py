@@ -1,0 +1,134 @@
+"""What can be typed after a slash: the table from a command to its use case, and the menu that the platform shows."""
+
+from __future__ import annotations
+
+from collections.abc import Awaitable, Callable, Mapping
+
+from bot.flows import (
+    away,
+    clients,
+    day,
+    digest,
+    how,
+    inviting,
+    joining,
+    leaving,
+    less,
+    measuring,
+    mine,
+    programmes,
+    progress,
+    settings,
+)
+from bot.flows.desk import Desk
+from bot.flows.rights import coach_only
+from bot.words.message import Message
+from db import courses, people
+from db.schema import Coach, Person
+
+Command = Callable[[Desk, Person, str], Awaitable[None]]
+
+
+async def _start(desk: Desk, person: Person, rest: str) -> None:
+    course = await courses.open_course(desk.session, person)
+    if rest:
+        await joining.open_link(desk, person, rest)
+    elif course is not None and course.state == courses.CourseState.JOINING:
+        await joining.ask_next(desk, person, course)
+    elif course is None and await people.coach_of(desk.session, person) is None:
+        await desk.say(person, Message(desk.words(person).say("joining.stranger")))
+    else:
+        await _help(desk, person, rest)
+
+
+async def _help(desk: Desk, person: Person, rest: str) -> None:
+    is_coach = await people.coach_of(desk.session, person) is not None
+    await desk.say(person, Message(desk.words(person).say("coach.help" if is_coach else "client.help")))
+
+
+async def _privacy(desk: Desk, person: Person, rest: str) -> None:
+    await desk.say(person, Message(desk.words(person).say("client.privacy")))
+
+
+async def _settings(desk: Desk, person: Person, rest: str) -> None:
+    await settings.show(desk, person)
+
+
+async def _stop(desk: Desk, person: Person, rest: str) -> None:
+    await leaving.ask(desk, person)
+
+
+async def _today(desk: Desk, person: Person, rest: str) -> None:
+    await day.today(desk, person)
+
+
+async def _how(desk: Desk, person: Person, rest: str) -> None:
+    await how.asked(desk, person, rest)
+
+
+async def _mine(desk: Desk, person: Person, rest: str) -> None:
+    await mine.show(desk, person)
+
+
+async def _shorter(desk: Desk, person: Person, rest: str) -> None:
+    await less.shorter(desk, person, rest)
+
+
+async def _lighter(desk: Desk, person: Person, rest: str) -> None:
+    await less.lighter(desk, person)
+
+
+async def _progress(desk: Desk, person: Person, rest: str) -> None:
+    await progress.show(desk, person)
+
+
+async def _away(desk: Desk, person: Person, rest: str) -> None:
+    await away.asked(desk, person, rest)
+
+
+async def _measure(desk: Desk, person: Person, rest: str) -> None:
+    await measuring.asked(desk, person, rest)
+
+
+def _for_coach(act: Callable[[Desk, Person, Coach], Awaitable[None]]) -> Command:
+    async def command(desk: Desk, person: Person, rest: str) -> None:
+        await act(desk, person, await coach_only(desk, person))
+
+    return command
+
+
+COMMANDS: Mapping[str, Command] = {
+    "start": _start,
+    "help": _help,
+    "today": _today,
+    "how": _how,
+    "shorter": _shorter,
+    "lighter": _lighter,
+    "measure": _measure,
+    "progress": _progress,
+    "away": _away,
+    "settings": _settings,
+    "mine": _mine,
+    "privacy": _privacy,
+    "stop": _stop,
+    "people": _for_coach(clients.people_list),
+    "programmes": _for_coach(programmes.list_programmes),
+    "invite": _for_coach(inviting.choose_invite),
+    "digest": _for_coach(digest.now),
+}
+"""What can be typed after a slash."""
+
+MENU: tuple[tuple[str, str], ...] = (
+    ("today", "Today's session"),
+    ("how", "How a movement is done"),
+    ("shorter", "Less time today"),
+    ("lighter", "Something lighter today"),
+    ("measure", "Take the test"),
+    ("progress", "How it has gone so far"),
+    ("away", "No sessions for some days"),
+    ("settings", "City, time, stop"),
+    ("help", "How this works"),
+    ("mine", "All your data, or delete it"),
+    ("privacy", "What is kept, who sees it"),
+)
+"""The menu that the platform shows; a coach's commands are told by /help."""

@@ -1,0 +1,122 @@
+"""The coach's word: repeat, ease, leave a movement out, let a waiting client go on."""
+
+from __future__ import annotations
+
+from bot.flows.asking import Asked, close, open_for
+from bot.flows.desk import Desk
+from bot.flows.rights import NotAllowed, own_course
+from bot.words.message import ON_PHONE, Button, Message, column
+from db import alerts, courses
+from db.courses import CourseState
+from db.schema import Coach, Course, Overrule, Person
+from plans import course as way
+from plans import dose
+from plans.checkin import Flag
+from plans.screening import Step
+
+QUICK_NOTES = {
+    "spoke": "Spoke with them; fine to go on.",
+    "seen": "Seen by a doctor or physiotherapist, who agrees.",
+}
+
+
+async def overrule(desk: Desk, person: Person, coach: Coach, course_id: int, what: str) -> None:
+    """Repeats or eases a client's next row; never lifts waiting."""
+    course = await own_course(desk, coach, course_id)
+    client = await desk.session.get_one(Person, course.person_id)
+    words = desk.words(person)
+    if course.state != CourseState.ACTIVE or what not in ("repeat", "ease"):
+        await desk.say(person, Message(words.say("coach.cannot_rule")))
+        return
+    await _note_overrule(desk, course, what)
+    await desk.say(person, Message(words.say("coach.ruled", label=client.label, what=what)))
+
+
+async def _note_overrule(desk: Desk, course: Course, what: str, note: str | None = None) -> None:
+    seen = await courses.last_answer_id(desk.session, course)
+    desk.session.add(Overrule(course_id=course.id, what=what, note=note, seen_answer_id=seen, at=desk.now))
+    await desk.session.flush()
+
+
+async def bar(desk: Desk, person: Person, coach: Coach, course_id: int, value: str) -> None:
+    """Leaves a movement out of everything that a client gets, or brings it back; with "list" shows which there are.
+
+    Raises NotAllowed for another number.
+    """
+    course = await own_course(desk, coach, course_id)
+    client = await desk.session.get_one(Person, course.person_id)
+    programme = await desk.programme(course)
+    names = {item.movement.key: item.movement.name for day in programme.days for _b, item in dose.items(day.session)}
+    barred = set(course.barred or ())
+    if value != "list":
+        if not value.isdecimal() or int(value) >= len(names):
+            raise NotAllowed("checkin.not_yours")
+        barred ^= {list(names)[int(value)]}
+        course.barred = sorted(barred)
+        left_out = [name for key, name in names.items() if key in barred]
+        await desk.say(
+            client, Message(desk.words(client).say("coach.barred_client", coach=person.label, names=left_out))
+        )
+    number = min(course.day, len(programme.days))
+    here = {item.movement.key for _b, item in dose.items(programme.day(number).session)} | barred
+    _ = desk.words(person).gettext
+    buttons = [
+        Button(f"{_('Bring back') if key in barred else _('Leave out')}: {name}"[:ON_PHONE], f"bar:{course.id}:{n}")
+        for n, (key, name) in enumerate(names.items())
+        if key in here
+    ]
+    left_out = [name for key, name in names.items() if key in barred]
+    text = desk.words(person).say("coach.barred", label=client.label, day=number, names=left_out)
+    await desk.say(person, Message(text, column(*buttons)))
+
+
+async def ask_found_out(desk: Desk, person: Person, coach: Coach, course_id: int) -> None:
+    """Before a waiting client goes on, the coach says what was found out."""
+    course = await own_course(desk, coach, course_id)
+    client = await desk.session.get_one(Person, course.person_id)
+    words = desk.words(person)
+    if course.state != CourseState.WAITING:
+        await desk.say(person, Message(words.say("coach.not_waiting", label=client.label)))
+        return
+    grave = await _is_grave(desk, course)
+    open_for(person, Asked.FOUND_OUT, course.id)
+    _ = words.gettext
+    buttons = [Button(_("Seen by a doctor or physio, who agrees"), f"found:{course.id}:seen")]
+    if not grave:
+        buttons.append(Button(_("Spoke with them, fine to go on"), f"found:{course.id}:spoke"))
+    text = words.say("coach.ask_found_out", label=client.label, grave=grave)
+    await desk.say(person, Message(text, column(*buttons)))
+
+
+async def _is_grave(desk: Desk, course: Course) -> bool:
+    """Whether an emergency or same-day sign, or a symptom told at joining, stands behind the waiting."""
+    opened = await alerts.open_of(desk.session, course)
+    levels = {str(alert.facts.get("flag")) for alert in opened}
+    causes = {alert.cause for alert in opened}
+    told = {step for alert in opened for step in str(alert.facts.get("waits", "")).split()}
+    if told & {Step.CHEST, Step.BREATH, Step.FAINT}:
+        return True
+    return bool(levels & {Flag.EMERGENCY, Flag.SAME_DAY} or causes & {"strain-like", "severe"})
+
+
+async def let_go(desk: Desk, person: Person, coach: Coach, course_id: int, note: str) -> None:
+    """Lets a waiting client go on, one level lighter, and keeps what was found out. Raises NotAllowed."""
+    course = await own_course(desk, coach, course_id)
+    client = await desk.session.get_one(Person, course.person_id)
+    words = desk.words(person)
+    close(person, Asked.FOUND_OUT)
+    if course.state != CourseState.WAITING or not note.strip():
+        await desk.say(person, Message(words.say("coach.not_waiting", label=client.label)))
+        return
+    if note == QUICK_NOTES["spoke"] and await _is_grave(desk, course):
+        raise NotAllowed("checkin.not_yours")
+    past = [entry for _row, entry in await courses.history(desk.session, course)]
+    begun = any(entry.day is not None for entry in past)
+    if begun:
+        courses.move(course, way.let_go(courses.position_of(course)))
+        await _note_overrule(desk, course, "go-on", note.strip()[:1000])
+    course.state = CourseState.ACTIVE
+    await alerts.close_all(desk.session, course, desk.now)
+    text = words.say("coach.goes_on", label=client.label, day=course.day, level=course.level)
+    await desk.say(person, Message(text))
+    await desk.say(client, Message(desk.words(client).say("coach.goes_on_client", coach=person.label)))

@@ -1,0 +1,238 @@
+"""What a tap on a button does: the table from the first word of its data to the use case."""
+
+from __future__ import annotations
+
+from collections.abc import Awaitable, Callable, Mapping
+
+from bot.flows import (
+    away,
+    checkin,
+    clients,
+    day,
+    doses,
+    evening,
+    how,
+    inviting,
+    joining,
+    leading,
+    leaving,
+    less,
+    measuring,
+    mine,
+    photos,
+    places,
+    programmes,
+    ruling,
+    settings,
+)
+from bot.flows.desk import Desk
+from bot.flows.rights import NotAllowed, coach_only
+from bot.words.message import Message
+from db import courses
+from db.schema import Course, Person
+from plans.localtime import zone_names
+
+Tap = Callable[[Desk, Person, list[str]], Awaitable[str | None]]
+
+
+async def tap(desk: Desk, person: Person, data: str) -> str | None:
+    """Leads a button's data to its use case; data that no button of ours has is refused like an old button's."""
+    verb, *words = data.split(":")
+    act = TAPS.get(verb)
+    if act is None or not words:
+        raise NotAllowed("checkin.not_yours")
+    async with desk.session.begin_nested():
+        return await act(desk, person, words)
+
+
+def _number(words: list[str], at: int) -> int:
+    """The number in a button's data; data that was never ours may have none. Raises NotAllowed."""
+    found = words[at] if at < len(words) else ""
+    if not found.isascii() or not found.isdigit() or len(found) > 15:
+        raise NotAllowed("checkin.not_yours")
+    return int(found)
+
+
+def _word(words: list[str], at: int) -> str:
+    return words[at] if at < len(words) else ""
+
+
+async def _own_course(desk: Desk, person: Person, words: list[str]) -> Course:
+    course = await courses.locked(desk.session, _number(words, 0))
+    if course is None or course.person_id != person.id:
+        raise NotAllowed("checkin.not_yours")
+    return course
+
+
+async def _tap_checkin(desk: Desk, person: Person, words: list[str]) -> str | None:
+    return await checkin.tap(desk, person, _number(words, 0), _word(words, 1), _word(words, 2))
+
+
+async def _tap_morning(desk: Desk, person: Person, words: list[str]) -> str | None:
+    return await checkin.morning(desk, person, _number(words, 0), _word(words, 1))
+
+
+async def _tap_join(desk: Desk, person: Person, words: list[str]) -> None:
+    await joining.agree(desk, person, await _own_course(desk, person, words), _word(words, 1))
+
+
+async def _tap_screen(desk: Desk, person: Person, words: list[str]) -> None:
+    await joining.screen(desk, person, await _own_course(desk, person, words), _word(words, 1), _word(words, 2))
+
+
+async def _tap_begin(desk: Desk, person: Person, words: list[str]) -> None:
+    await joining.begin(desk, person, await _own_course(desk, person, words), _word(words, 1))
+
+
+async def _tap_well(desk: Desk, person: Person, words: list[str]) -> None:
+    course = await _own_course(desk, person, words)
+    if course.paused is None:
+        raise NotAllowed("checkin.not_yours")
+    await day.well_again(desk, person, course)
+
+
+async def _tap_today(desk: Desk, person: Person, words: list[str]) -> None:
+    await _own_course(desk, person, words)
+    await day.today(desk, person)
+
+
+async def _tap_pause(desk: Desk, person: Person, words: list[str]) -> None:
+    course = await _own_course(desk, person, words)
+    if course.state != courses.CourseState.ACTIVE:
+        raise NotAllowed("checkin.not_yours")
+    await day.pause(desk, person, course)
+
+
+async def _tap_zone(desk: Desk, person: Person, words: list[str]) -> None:
+    if words[0] not in zone_names():
+        raise NotAllowed("checkin.not_yours")
+    await joining.take_zone(desk, person, words[0])
+
+
+async def _tap_time(desk: Desk, person: Person, words: list[str]) -> None:
+    at = places.time_of(f"{words[0][:2]}:{words[0][2:]}")
+    if at is None:
+        raise NotAllowed("checkin.not_yours")
+    await joining.take_morning(desk, person, at)
+
+
+async def _tap_settings(desk: Desk, person: Person, words: list[str]) -> None:
+    await settings.tapped(desk, person, words[0], _word(words, 1))
+
+
+async def _tap_photo(desk: Desk, person: Person, words: list[str]) -> None:
+    await photos.tapped(desk, person, words[0])
+
+
+async def _tap_photos(desk: Desk, person: Person, words: list[str]) -> None:
+    await clients.show_photos(desk, person, await coach_only(desk, person), _number(words, 0))
+
+
+async def _tap_have(desk: Desk, person: Person, words: list[str]) -> None:
+    await evening.tapped(desk, person, await _own_course(desk, person, words), _word(words, 1), _word(words, 2))
+
+
+async def _tap_lead(desk: Desk, person: Person, words: list[str]) -> None:
+    await leading.tapped(desk, person, _number(words, 0), _word(words, 1))
+
+
+async def _tap_mine(desk: Desk, person: Person, words: list[str]) -> None:
+    await mine.tapped(desk, person, words[0])
+
+
+async def _tap_stop(desk: Desk, person: Person, words: list[str]) -> None:
+    if words[0] == "yes":
+        await leaving.stop(desk, person)
+    elif words[0] == "ask":
+        await leaving.ask(desk, person)
+    else:
+        await desk.say(person, Message(desk.words(person).say("client.goes_on")))
+
+
+async def _tap_publish(desk: Desk, person: Person, words: list[str]) -> None:
+    await programmes.publish(desk, person, await coach_only(desk, person), _number(words, 0))
+
+
+async def _tap_invite(desk: Desk, person: Person, words: list[str]) -> None:
+    await inviting.invite(desk, person, await coach_only(desk, person), _number(words, 0), _number(words, 1))
+
+
+async def _tap_client(desk: Desk, person: Person, words: list[str]) -> None:
+    await clients.client_page(desk, person, await coach_only(desk, person), _number(words, 0))
+
+
+async def _tap_doses(desk: Desk, person: Person, words: list[str]) -> None:
+    await doses.show(desk, person, await coach_only(desk, person), _number(words, 0))
+
+
+async def _tap_rule(desk: Desk, person: Person, words: list[str]) -> None:
+    await ruling.overrule(desk, person, await coach_only(desk, person), _number(words, 0), _word(words, 1))
+
+
+async def _tap_bar(desk: Desk, person: Person, words: list[str]) -> None:
+    await ruling.bar(desk, person, await coach_only(desk, person), _number(words, 0), _word(words, 1))
+
+
+async def _tap_go(desk: Desk, person: Person, words: list[str]) -> None:
+    await ruling.ask_found_out(desk, person, await coach_only(desk, person), _number(words, 0))
+
+
+async def _tap_found(desk: Desk, person: Person, words: list[str]) -> None:
+    note = ruling.QUICK_NOTES.get(_word(words, 1), "")
+    await ruling.let_go(desk, person, await coach_only(desk, person), _number(words, 0), note)
+
+
+async def _tap_short(desk: Desk, person: Person, words: list[str]) -> None:
+    await less.tapped(desk, person, _number(words, 0), _word(words, 1))
+
+
+async def _tap_away(desk: Desk, person: Person, words: list[str]) -> None:
+    await away.tapped(desk, person, await _own_course(desk, person, words), _word(words, 1))
+
+
+async def _tap_measure(desk: Desk, person: Person, words: list[str]) -> None:
+    await measuring.tapped(desk, person, words[0], _word(words, 1))
+
+
+async def _tap_how(desk: Desk, person: Person, words: list[str]) -> None:
+    await how.tapped(desk, person, words[0])
+
+
+TAPS: Mapping[str, Tap] = {
+    "c": _tap_checkin,
+    "m": _tap_morning,
+    "join": _tap_join,
+    "screen": _tap_screen,
+    "begin": _tap_begin,
+    "well": _tap_well,
+    "today": _tap_today,
+    "pause": _tap_pause,
+    "zone": _tap_zone,
+    "time": _tap_time,
+    "settings": _tap_settings,
+    "stop": _tap_stop,
+    "publish": _tap_publish,
+    "invite": _tap_invite,
+    "client": _tap_client,
+    "doses": _tap_doses,
+    "rule": _tap_rule,
+    "bar": _tap_bar,
+    "go": _tap_go,
+    "how": _tap_how,
+    "short": _tap_short,
+    "away": _tap_away,
+    "measure": _tap_measure,
+    "found": _tap_found,
+    "photo": _tap_photo,
+    "photos": _tap_photos,
+    "have": _tap_have,
+    "lead": _tap_lead,
+    "mine": _tap_mine,
+}
+"""What the first word of a button's data leads to."""
+
+ONCE = frozenset(
+    {"join", "screen", "begin", "zone", "time", "stop", "found", "well", "today", "pause", "short", "away"}
+    | {"photo", "have", "mine"}
+)
+"""Questions whose buttons go away with the answer."""

@@ -1,0 +1,247 @@
+"""All that is kept of one person, as plain values with a schema: what they may read and take with them."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date, datetime
+from typing import Any
+
+from pydantic import BaseModel, ConfigDict, Field
+from sqlalchemy import select
+from sqlalchemy.ext.asyncio import AsyncSession
+
+from db import courses
+from db.schema import (
+    Alert,
+    Answer,
+    Coach,
+    Consent,
+    Course,
+    LedgerRow,
+    MeasureRow,
+    Overrule,
+    Person,
+    PhotoRow,
+    ProgrammeVersion,
+)
+from plans.ledger import Entry
+from plans.measures import MEASURES
+
+
+class _Plain(BaseModel):
+    model_config = ConfigDict(frozen=True)
+
+
+class Agreement(_Plain):
+    """A text that was agreed to."""
+
+    text_version: str
+    language: str
+    given_at: datetime
+    withdrawn_at: datetime | None
+
+
+class Said(_Plain):
+    """What was said of one day, as it stands after corrections."""
+
+    completion: str | None = Field(description="done, part or none")
+    pain: int | None = Field(description="0 to 10")
+    kind: str | None
+    place: str | None
+    area: str | None
+    side: str | None
+    why: str | None
+    half: bool | None = Field(description="of a session done in part: whether it was half or more")
+    sore: bool
+    tightness: int | None = Field(description="0 loose to 10 very tight")
+    flag: str | None = Field(description="a warning sign: clinician, same-day or emergency")
+    flag_state: str | None
+    odd: bool
+
+
+class LedgerDay(_Plain):
+    """One date of a course: what it brought, why, and what was said of it."""
+
+    date: date
+    zone: str
+    kind: str
+    programme_day: int | None
+    level: int = Field(description="0 as written, 1 lighter, 2 lightest")
+    without: list[str] = Field(description="things that were not at hand")
+    minutes: int | None = Field(description="to which the session was cut")
+    morning: str | None = Field(description="the answer to how it was in the morning")
+    verdict: str | None
+    reason: str | None
+    votes: list[dict[str, Any]]
+    said: Said | None
+
+
+class Test(_Plain):
+    """One test of flexibility, of one side where it has sides."""
+
+    measure: str
+    side: str | None
+    tries: list[float] = Field(description="in `unit`")
+    value: float | None
+    unit: str
+    after_a_warm_up: bool | None
+    at: datetime
+
+
+class CoachWord(_Plain):
+    """What the coach decided for a day, and what they noted with it."""
+
+    what: str
+    note: str | None
+    at: datetime
+
+
+class Told(_Plain):
+    """Something of which the coach was told."""
+
+    cause: str
+    facts: dict[str, Any]
+    opened_at: datetime
+    closed_at: datetime | None
+
+
+class CourseData(_Plain):
+    """One course."""
+
+    programme: str
+    coach: str
+    state: str
+    day: int
+    level: int
+    starts_on: date | None
+    ended_at: datetime | None
+    screening: dict[str, str]
+    left_out: list[str]
+    at_hand: dict[str, bool]
+    training_weekdays: list[int] = Field(description="chosen by the client; Monday is 0")
+    days: list[LedgerDay]
+    tests: list[Test]
+    photos_taken_at: list[datetime] = Field(description="the photos are with the chat platform, here is only their id")
+    coach_decided: list[CoachWord]
+    coach_was_told: list[Told]
+
+
+class AnswerGiven(_Plain):
+    """One answer as it came."""
+
+    at: datetime
+    field: str
+    value: str
+
+
+class OwnData(_Plain):
+    """Everything that is kept of one person."""
+
+    first_name: str
+    chat: int
+    language: str
+    units: str
+    city_zone: str | None
+    morning: str | None = Field(description="local time of the session, HH:MM")
+    known_since: datetime
+    last_heard: datetime | None
+    agreements: list[Agreement]
+    courses: list[CourseData]
+    answers: list[AnswerGiven]
+
+
+async def own_data(session: AsyncSession, person: Person) -> OwnData:
+    """Reads everything that is kept of a person."""
+    consents = await _all(session, select(Consent).where(Consent.person_id == person.id).order_by(Consent.id))
+    answers = await _all(session, select(Answer).where(Answer.person_id == person.id).order_by(Answer.id))
+    own = await _all(session, select(Course).where(Course.person_id == person.id).order_by(Course.id))
+    return OwnData(
+        first_name=person.label,
+        chat=person.chat,
+        language=person.language,
+        units=person.units,
+        city_zone=person.zone,
+        morning=person.morning.strftime("%H:%M") if person.morning else None,
+        known_since=person.created_at,
+        last_heard=person.heard_at,
+        agreements=[
+            Agreement(
+                text_version=one.text_version,
+                language=one.language,
+                given_at=one.given_at,
+                withdrawn_at=one.withdrawn_at,
+            )
+            for one in consents
+        ],
+        courses=[await _course(session, one) for one in own],
+        answers=[AnswerGiven(at=one.at, field=one.field, value=one.value) for one in answers],
+    )
+
+
+async def _all(session: AsyncSession, query: Any) -> Sequence[Any]:
+    return (await session.scalars(query)).all()
+
+
+async def _course(session: AsyncSession, course: Course) -> CourseData:
+    version = await session.get_one(ProgrammeVersion, course.version_id)
+    coach = await session.get_one(Person, (await session.get_one(Coach, course.coach_id)).person_id)
+    tests = await _all(session, _of(MeasureRow, course))
+    photos = await _all(session, _of(PhotoRow, course))
+    overrules = await _all(session, _of(Overrule, course))
+    alerts = await _all(session, _of(Alert, course))
+    return CourseData(
+        programme=version.title,
+        coach=coach.label,
+        state=course.state,
+        day=course.day,
+        level=course.level,
+        starts_on=course.starts_on,
+        ended_at=course.ended_at,
+        screening=course.screened or {},
+        left_out=course.barred or [],
+        at_hand=course.at_hand or {},
+        training_weekdays=course.weekdays or [],
+        days=[_day(row, entry) for row, entry in await courses.history(session, course)],
+        tests=[_test(test) for test in tests],
+        photos_taken_at=[photo.at for photo in photos],
+        coach_decided=[CoachWord(what=one.what, note=one.note, at=one.at) for one in overrules],
+        coach_was_told=[
+            Told(cause=one.cause, facts=one.facts, opened_at=one.opened_at, closed_at=one.closed_at) for one in alerts
+        ],
+    )
+
+
+def _of(table: Any, course: Course) -> Any:
+    return select(table).where(table.course_id == course.id).order_by(table.id)
+
+
+def _day(row: LedgerRow, entry: Entry) -> LedgerDay:
+    decision = row.decision or {}
+    values = {name: getattr(entry.checkin, name) for name in Said.model_fields}
+    said = {name: str(value) if isinstance(value, str) else value for name, value in values.items()}
+    return LedgerDay(
+        date=row.local_date,
+        zone=row.zone,
+        kind=row.kind,
+        programme_day=row.day,
+        level=row.level,
+        without=row.lacks or [],
+        minutes=row.minutes,
+        morning=row.morning,
+        verdict=decision.get("verdict"),
+        reason=decision.get("reason"),
+        votes=list(decision.get("votes") or ()),
+        said=Said(**said) if any(value not in (None, False) for value in values.values()) else None,
+    )
+
+
+def _test(test: MeasureRow) -> Test:
+    return Test(
+        measure=test.measure,
+        side=test.side,
+        tries=test.tries,
+        value=test.value,
+        unit=MEASURES[test.measure].unit,
+        after_a_warm_up=test.warm,
+        at=test.at,
+    )
