@@ -1,14 +1,14 @@
-"""A week's adherence in three figures that stay apart: completion, dose and answers, each with both its bounds.
+"""Adherence in three figures that stay apart: completion, dose and answers, each with both its bounds.
 
 Sources: bounds and the 80 % mark as in Bailey 2020 (Br J Sports Med 54:326); intervals by Wilson's score method as
-tabled by Newcombe 1998 (Stat Med 17:857).
+tabled by Newcombe 1998 (Stat Med 17:857), of differences by his hybrid of two of them (Stat Med 17:873, method 10).
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass
-from math import sqrt
+from math import hypot, sqrt
 
 from plans.checkin import Completion
 from plans.ledger import Entry, RowKind
@@ -17,8 +17,10 @@ Z95 = 1.959963984540054
 """The 97.5 % point of the standard normal distribution."""
 
 
-def wilson(successes: int, trials: int, *, z: float = Z95) -> tuple[float, float]:
+def wilson(successes: float, trials: float, *, z: float = Z95) -> tuple[float, float]:
     """The Wilson score interval of a proportion, as fractions of 1; (0, 1) when nothing was tried.
+
+    Counts may be broken ones, for trials that count less than whole.
 
     Raises ValueError when successes are not between 0 and trials.
 
@@ -36,6 +38,19 @@ def wilson(successes: int, trials: int, *, z: float = Z95) -> tuple[float, float
     low = 0.0 if successes == 0 else (middle - spread) / scale
     high = 1.0 if successes == trials else (middle + spread) / scale
     return low, high
+
+
+def newcombe(first: tuple[float, float], second: tuple[float, float], *, z: float = Z95) -> tuple[float, float]:
+    """The interval of one proportion less another, each as (successes, trials) and independent of the other.
+
+    >>> [round(bound, 4) for bound in newcombe((56, 70), (48, 80))]
+    [0.0524, 0.3339]
+    """
+    if not first[1] or not second[1]:
+        return -1.0, 1.0
+    (a, b), (c, d) = wilson(*first, z=z), wilson(*second, z=z)
+    p, q = first[0] / first[1], second[0] / second[1]
+    return p - q - hypot(p - a, d - q), p - q + hypot(b - p, q - c)
 
 
 @dataclass(frozen=True, slots=True)

@@ -32,11 +32,12 @@ def by_week(handed: Sequence[Handed], muscle: Muscle, weeks: int) -> tuple[Dose,
 
 def _week(handed: Sequence[Handed], muscle: Muscle) -> Dose:
     low, high = _minutes((one.asked for one in handed), muscle)
-    done = sum(_minutes([one.given], muscle)[0] * _share(one.said) for one in handed)
+    done = sum(_minutes([one.given], muscle)[0] * share_of(one.said) for one in handed)
     return Dose(done, low, high)
 
 
-def _share(said: CheckIn) -> float:
+def share_of(said: CheckIn) -> float:
+    """How much of a session was surely done, 0-1; nothing when nothing was said."""
     if said.completion is Completion.PART:
         return HALF if said.half is not False else LESS
     return 1.0 if said.completion is Completion.DONE else 0.0
