@@ -1,0 +1,173 @@
+"""An upkeep as a programme file that a coach can read, change, check and publish like any other."""
+
+from __future__ import annotations
+
+from collections.abc import Collection
+from dataclasses import dataclass
+from io import StringIO
+from typing import Any
+
+from ruamel.yaml import YAML
+
+from plans.equipment import Thing
+from plans.movements import Movement
+from plans.programme import Item, MeasureTask, Programme, RuleSettings, Session, Sides, Span
+from plans.spoken import OLDEST
+from plans.upkeep import A_WEEK, WEEKS, Upkeep
+
+LONGEST = 600
+"""Characters of a text in a programme file."""
+
+
+@dataclass(frozen=True, slots=True)
+class Wording:
+    """The words that are new; `{title}` and `{goal}` stand for the programme's own."""
+
+    title: str = "{title}: upkeep"
+    goal: str = "Keep what was reached. {goal}"
+    focus: str = "what to keep up"
+    motivation: str = "Three short mornings a week, of movements that you know."
+
+
+def upkeep_text(
+    programme: Programme, kept: Upkeep, *, barred: Collection[str] = (), wording: Wording | None = None
+) -> str:
+    """The file, four weeks of three days, with the programme's last tests at the end.
+
+    `barred` are keys of the coach's own movements that are not even described in it. `plans/reading.py` reads it.
+    """
+    words, tests = wording or Wording(), _tests(programme)
+    days = A_WEEK * WEEKS
+    file: dict[str, Any] = {
+        "title": words.title.format(title=programme.title, goal=programme.goal)[:LONGEST],
+        "goal": words.goal.format(title=programme.title, goal=programme.goal)[:LONGEST],
+        "for": programme.who_for,
+        "ages": _ages(programme.ages),
+        "setting": programme.setting,
+        "company": programme.company,
+        "supervised": programme.supervised,
+        "led-by": programme.led_by,
+        "motivation": words.motivation,
+        "besides": programme.besides,
+        "language": programme.language,
+        "cautions": list(programme.cautions),
+        "muscles": [str(muscle) for muscle in kept.muscles],
+        "equipment": [_thing(thing) for thing in programme.equipment],
+        "measures": [test.measure for test in tests],
+        "training-days": A_WEEK,
+        "settings": _settings(programme.settings),
+        "movements": {m.key: _described(m, barred) for m in programme.movements if m.key not in barred},
+        "sessions": {"upkeep": _session(kept.session, words.focus)},
+        "days": [
+            {"session": "upkeep", "times": days - len(tests)},
+            *({"session": "upkeep", "measure": _test(test)} for test in tests),
+        ],
+    }
+    return _dumped({key: value for key, value in file.items() if value not in (None, [], {})})
+
+
+def _dumped(file: dict[str, Any]) -> str:
+    yaml = YAML(typ="safe", pure=True)
+    yaml.default_flow_style = False
+    yaml.sort_base_mapping_type_on_output = False  # type: ignore[assignment]
+    yaml.width = 10_000
+    yaml.allow_unicode = True
+    yaml.representer.ignore_aliases = lambda *_data: True
+    out = StringIO()
+    yaml.dump(file, out)
+    return out.getvalue()
+
+
+def _ages(ages: Span | None) -> str | None:
+    if ages is None:
+        return None
+    return f"{ages.low}+" if ages.high == OLDEST else f"{ages.low}-{ages.high}"
+
+
+def _settings(settings: RuleSettings) -> dict[str, int]:
+    return {
+        "pain-clean": settings.pain_clean,
+        "pain-acceptable": settings.pain_acceptable,
+        "pain-severe": settings.pain_severe,
+    }
+
+
+def _thing(thing: Thing) -> Any:
+    return {thing.name: list(thing.instead)} if thing.instead else thing.name
+
+
+def _described(movement: Movement, barred: Collection[str]) -> dict[str, Any]:
+    """A coach's own movement, without ways to what is barred."""
+    found = movement.model_dump(mode="json", by_alias=True, exclude={"key", "equipment"}, exclude_defaults=True)
+    if movement.equipment:
+        found["equipment"] = [_thing(thing) for thing in movement.equipment]
+    return {word: value for word, value in found.items() if not (word in _WAYS and value in barred)}
+
+
+_WAYS = ("easier", "harder")
+
+
+def _tests(programme: Programme) -> list[MeasureTask]:
+    """The last task of each measure."""
+    return list({day.measure.measure: day.measure for day in programme.days if day.measure is not None}.values())
+
+
+def _test(test: MeasureTask) -> dict[str, Any]:
+    found: dict[str, Any] = {"which": test.measure, "trials": test.trials}
+    if test.warm_up is not None:
+        found["warm-up"] = test.warm_up
+    if test.photo:
+        found["photo"] = True
+    return found
+
+
+def _session(session: Session, focus: str) -> dict[str, Any]:
+    found: dict[str, Any] = {"focus": focus}
+    if session.warm_up is not None:
+        found["warm-up"] = {"text": session.warm_up.text, "time": session.warm_up.seconds}
+    return found | {"blocks": [{"items": [_item(item) for item in block.items]} for block in session.blocks]}
+
+
+def _item(item: Item) -> dict[str, Any]:
+    """An item as it is written; only what it has."""
+    dose, link = item.dose, item.link
+    found: dict[str, Any] = {
+        "movement": item.movement.key,
+        "variation": item.variation.name if item.variation else None,
+        "stance": item.stance,
+        "grip": item.grip,
+        "sets": item.sets.low if item.sets.low > 1 else None,
+        "reps": _number(dose.reps),
+        "hold": list(dose.holds) or _number(dose.hold),
+        "squeeze": dose.squeeze,
+        "contract": dose.contract,
+        "relax": dose.relax,
+        "last-hold": _last_hold(item),
+        "flow": _number(dose.flow),
+        "steps": _number(dose.steps),
+        "breaths": _number(dose.breaths),
+        "side": None if item.side is Sides.BOTH else str(item.side),
+        "effort": None if item.effort is None else f"{item.effort.low}-{item.effort.high}",
+        "stop": item.stop,
+        "cue": item.cue,
+        "equipment": [_thing(thing) for thing in item.equipment] or None,
+        "link": None if link is None else {"to": link.address, "start": link.start} if link.start else link.address,
+    }
+    return {word: value for word, value in found.items() if value is not None}
+
+
+def _last_hold(item: Item) -> dict[str, Any] | None:
+    last = item.dose.last_hold
+    if last is None:
+        return None
+    found: dict[str, Any] = {
+        "seconds": last.seconds,
+        "equipment": [_thing(thing) for thing in last.equipment] or None,
+        "effort": None if last.effort is None else f"{last.effort.low}-{last.effort.high}",
+        "cue": last.cue,
+    }
+    return {word: value for word, value in found.items() if value is not None}
+
+
+def _number(span: Span | None) -> int | None:
+    return None if span is None else span.low
