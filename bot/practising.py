@@ -9,21 +9,23 @@ import webbrowser
 from collections.abc import AsyncIterator, Callable
 from contextlib import asynccontextmanager
 from datetime import UTC, datetime, time, timedelta
-from importlib.resources import files
 from pathlib import Path
 
 from pydantic import SecretStr
 
+from bot import trying
 from bot.app import Running, running
 from bot.clocks import SystemMachine
 from bot.logs import set_up_logs
 from bot.practice.clock import StandingCalendar, Unsettled
 from bot.practice.controls import controls
+from bot.practice.faults import Faults
 from bot.practice.platform import Platform
 from bot.practice.server import application, listening
 from bot.practice.store import Store
 from bot.settings import Settings
 from db import due, links
+from db.engine import Database
 from db.settled import open_work
 from plans import localtime
 
@@ -63,6 +65,7 @@ class PracticeMover:
             while (coming := await self._next_due()) is not None and coming <= target:
                 await self._stop_at(max(coming, self._calendar.now()))
             await self._stop_at(target)
+        self._platform.messages_news.tell()
 
     async def next_morning(self) -> datetime:
         async with self._running().database.reading() as session:
@@ -82,6 +85,10 @@ class PracticeMover:
             if machine.now() > until:
                 raise Unsettled(hanging)
             await asyncio.sleep(0.01)
+
+    def database(self) -> Database:
+        """The program's database. Raises Unsettled while it is still starting."""
+        return self._running().database
 
     async def _stop_at(self, moment: datetime) -> None:
         self._calendar.put(moment)
@@ -134,8 +141,9 @@ async def practice_running(folder: Path, *, port: int) -> AsyncIterator[tuple[st
     calendar = StandingCalendar(store, _first_morning(datetime.now(UTC)))
     platform = Platform(TOKEN, calendar=calendar, machine=SystemMachine(), store=store)
     mover = PracticeMover(calendar, platform)
-    app = application(platform)
-    controls(app, platform, mover)
+    faults = Faults()
+    app = application(platform, faults=faults)
+    controls(app, platform, mover, faults, trying.routes(platform, mover))
     try:
         async with _served(app, port) as address:
             settings = Settings(
@@ -176,8 +184,7 @@ async def _set_the_scene(program: Running, platform: Platform, mover: PracticeMo
     scene = _Scene(platform, mover)
     await scene.say(COACH, f"/start {token}", COACH_NAME)
     await scene.say(COACH, CITY)
-    sample = files("plans.library").joinpath("rowing-club.yaml").read_bytes()
-    platform.send_document(COACH, "rowing-club.yaml", sample)
+    platform.send_document(COACH, trying.SAMPLES[0], trying.sample(trying.SAMPLES[0]).encode())
     await mover.settle()
     await scene.tap(COACH, "Publish")
     await scene.tap(COACH, "Invite one client")

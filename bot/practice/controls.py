@@ -10,7 +10,7 @@ from __future__ import annotations
 import base64
 import json
 import mimetypes
-from collections.abc import Awaitable, Callable, Mapping
+from collections.abc import Awaitable, Callable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from typing import Any, Literal
@@ -19,10 +19,10 @@ from aiohttp import web
 
 from bot.practice.clock import Mover, Unsettled
 from bot.practice.errors import ApiError
-from bot.practice.faults import Fault, Faults, Trouble
+from bot.practice.faults import MESSAGES, Fault, Faults, Trouble
 from bot.practice.news import woken
 from bot.practice.platform import NoSuch, Platform
-from bot.practice.showing import shown
+from bot.practice.showing import shown_all
 
 LONGEST_WAIT = 30.0
 """Seconds that a request for messages may wait for one."""
@@ -49,9 +49,18 @@ class Route:
         return f"/practice/{self.name}"
 
 
-def controls(app: web.Application, platform: Platform, mover: Mover | None, faults: Faults | None = None) -> None:
-    """Adds the routes. Without a mover the calendar is the real one and cannot be moved; faults are for tests."""
-    routes = _routes(_Side(platform, mover), _Troubles(faults) if faults is not None else None)
+def controls(
+    app: web.Application,
+    platform: Platform,
+    mover: Mover | None,
+    faults: Faults | None = None,
+    more: Sequence[Route] = (),
+) -> None:
+    """Adds the routes, and `more` that somebody else answers.
+
+    Without a mover the calendar is the real one and cannot be moved; without faults nothing goes wrong on demand.
+    """
+    routes = [*_routes(_Side(platform, mover), _Troubles(faults) if faults is not None else None), *more]
     for route in routes:
         app.router.add_route(route.method, route.path, _guarded(route.handler))
     listed = [{"method": route.method, "path": route.path, "what": route.what} for route in routes]
@@ -113,14 +122,16 @@ def _routes(side: _Side, troubles: _Troubles | None) -> list[Route]:
     ]
     if troubles is not None:
         what = ", ".join(Trouble)
-        routes.append(
+        routes += [
             Route(
                 "POST",
                 "fault",
                 troubles.fault,
-                f"{{method, what, times?, seconds?}} -> {{}}: the next requests of a method go wrong ({what})",
-            )
-        )
+                f"{{method, what, times?, seconds?}} -> {{}}: the next requests of a method go wrong ({what}); "
+                f"method {MESSAGES}: those of any method that sends or changes a message",
+            ),
+            Route("GET", "faults", troubles.left, "-> {method: times}: what is still to go wrong"),
+        ]
     return routes
 
 
@@ -147,7 +158,8 @@ def _problem(status: int, text: str) -> web.Response:
 # --- reading a request --------------------------------------------------------------------------------------------
 
 
-async def _body(request: web.Request) -> dict[str, Any]:
+async def body_of(request: web.Request) -> dict[str, Any]:
+    """A request's JSON object. Raises ValueError."""
     try:
         body = await request.json()
     except ValueError as error:
@@ -157,7 +169,8 @@ async def _body(request: web.Request) -> dict[str, Any]:
     return body
 
 
-def _number(body: Mapping[str, Any], name: str) -> int:
+def number_of(body: Mapping[str, Any], name: str) -> int:
+    """A field that is a whole number. Raises ValueError."""
     value = body.get(name)
     if isinstance(value, bool) or not isinstance(value, int):
         raise ValueError(f"{name} is {value!r}: a whole number is needed")
@@ -171,7 +184,8 @@ def _degrees(body: Mapping[str, Any], name: str) -> float:
     return float(value)
 
 
-def _text(body: Mapping[str, Any], name: str, default: str | None = None) -> str:
+def text_of(body: Mapping[str, Any], name: str, default: str | None = None) -> str:
+    """A field that is a text of whole characters, not empty without a default. Raises ValueError."""
     value = body.get(name, default)
     if not isinstance(value, str) or (not value and default is None):
         raise ValueError(f"{name} is {value!r}: a text is needed")
@@ -181,12 +195,12 @@ def _text(body: Mapping[str, Any], name: str, default: str | None = None) -> str
 
 
 def _first_name(body: Mapping[str, Any]) -> str | None:
-    return _text(body, "first_name", "").strip()[:64] or None
+    return text_of(body, "first_name", "").strip()[:64] or None
 
 
 def _bytes(body: Mapping[str, Any]) -> bytes:
     try:
-        return base64.b64decode(_text(body, "base64"), validate=True)
+        return base64.b64decode(text_of(body, "base64"), validate=True)
     except ValueError as error:
         raise ValueError(f"base64 cannot be read: {error}") from error
 
@@ -212,60 +226,60 @@ class _Side:
         self._mover = mover
 
     async def say(self, request: web.Request) -> web.Response:
-        body = await _body(request)
-        chat, text = _number(body, "chat"), _text(body, "text")
-        language = _text(body, "language", "en")[:35]
+        body = await body_of(request)
+        chat, text = number_of(body, "chat"), text_of(body, "text")
+        language = text_of(body, "language", "en")[:35]
         said = self._platform.say(chat, text, first_name=_first_name(body), language=language)
         return web.json_response({"id": said})
 
     async def edit(self, request: web.Request) -> web.Response:
-        body = await _body(request)
-        self._platform.edit(_number(body, "chat"), _number(body, "message"), _text(body, "text"))
+        body = await body_of(request)
+        self._platform.edit(number_of(body, "chat"), number_of(body, "message"), text_of(body, "text"))
         return web.json_response({})
 
     async def open(self, request: web.Request) -> web.Response:
-        body = await _body(request)
-        chat, start = _number(body, "chat"), _text(body, "start")
+        body = await body_of(request)
+        chat, start = number_of(body, "chat"), text_of(body, "start")
         return web.json_response({"id": self._platform.open_link(chat, start, first_name=_first_name(body))})
 
     async def tap(self, request: web.Request) -> web.Response:
-        body = await _body(request)
-        chat, message, button = _number(body, "chat"), _number(body, "message"), _text(body, "button")
+        body = await body_of(request)
+        chat, message, button = number_of(body, "chat"), number_of(body, "message"), text_of(body, "button")
         tap = self._platform.forge_tap if body.get("forged") is True else self._platform.tap
         return web.json_response({"tap": tap(chat, message, button)})
 
     async def document(self, request: web.Request) -> web.Response:
-        body = await _body(request)
-        chat, name = _number(body, "chat"), _text(body, "name")[:200]
-        content = _bytes(body) if "base64" in body else _text(body, "text", "" if "text" in body else None).encode()
-        caption = _text(body, "caption", "")
+        body = await body_of(request)
+        chat, name = number_of(body, "chat"), text_of(body, "name")[:200]
+        content = _bytes(body) if "base64" in body else text_of(body, "text", "" if "text" in body else None).encode()
+        caption = text_of(body, "caption", "")
         return web.json_response(
             {"id": self._platform.send_document(chat, name, content, caption=caption, first_name=_first_name(body))}
         )
 
     async def location(self, request: web.Request) -> web.Response:
-        body = await _body(request)
-        chat, latitude, longitude = _number(body, "chat"), _degrees(body, "latitude"), _degrees(body, "longitude")
+        body = await body_of(request)
+        chat, latitude, longitude = number_of(body, "chat"), _degrees(body, "latitude"), _degrees(body, "longitude")
         return web.json_response(
             {"id": self._platform.share_location(chat, latitude, longitude, first_name=_first_name(body))}
         )
 
     async def photo(self, request: web.Request) -> web.Response:
-        body = await _body(request)
-        chat, content, caption = _number(body, "chat"), _bytes(body), _text(body, "caption", "")
+        body = await body_of(request)
+        chat, content, caption = number_of(body, "chat"), _bytes(body), text_of(body, "caption", "")
         return web.json_response(
             {"id": self._platform.send_photo(chat, content, caption=caption, first_name=_first_name(body))}
         )
 
     async def block(self, request: web.Request) -> web.Response:
-        body = await _body(request)
+        body = await body_of(request)
         if not isinstance(body.get("on"), bool):
             raise ValueError(f"on is {body.get('on')!r}: true or false is needed")
-        self._platform.block(_number(body, "chat"), body["on"])
+        self._platform.block(number_of(body, "chat"), body["on"])
         return web.json_response({})
 
     async def move_clock(self, request: web.Request) -> web.Response:
-        body = await _body(request)
+        body = await body_of(request)
         if self._mover is None:
             raise ValueError("the calendar here is the real one: it cannot be moved")
         await self._mover.move(await _target(self._mover, body))
@@ -291,10 +305,7 @@ class _Side:
                 left = until - self._platform.machine.now()
                 if left <= 0 or not await woken(event, left):
                     break
-        edits = self._platform.store.edits(chat)
-        return web.json_response(
-            [shown(body, change, edits.get(body["message_id"], 0), self._platform.bot_id) for change, body in found]
-        )
+        return web.json_response(shown_all(self._platform, chat, found))
 
     async def answer(self, request: web.Request) -> web.Response:
         return web.json_response({"text": self._platform.tap_answer(request.query.get("tap", ""))})
@@ -326,31 +337,34 @@ _SHOWN_AS_THEY_ARE = frozenset(
 
 
 class _Troubles:
-    """What tests make go wrong."""
+    """What is made to go wrong."""
 
     def __init__(self, faults: Faults) -> None:
         self._faults = faults
 
     async def fault(self, request: web.Request) -> web.Response:
-        body = await _body(request)
-        method, what = _text(body, "method"), _text(body, "what")
+        body = await body_of(request)
+        method, what = text_of(body, "method"), text_of(body, "what")
         if what not in list(Trouble):
             raise ValueError(f"what is {what!r}: one of {', '.join(Trouble)} is needed")
-        times, seconds = _number({"times": 1} | body, "times"), body.get("seconds", 1.0)
+        times, seconds = number_of({"times": 1} | body, "times"), body.get("seconds", 1.0)
         if isinstance(seconds, bool) or not isinstance(seconds, int | float):
             raise ValueError(f"seconds is {seconds!r}: a number is needed")
         self._faults.plan(method, Fault(Trouble(what), times, float(seconds)))
         return web.json_response({})
 
+    async def left(self, _request: web.Request) -> web.Response:
+        return web.json_response({method: times for method, times in self._faults.left().items() if times})
+
 
 async def _target(mover: Mover, body: Mapping[str, Any]) -> datetime:
     """The instant that a move asks for. Raises ValueError."""
     if "to" in body:
-        target = _instant(_text(body, "to"))
+        target = _instant(text_of(body, "to"))
     elif body.get("next") == "morning":
         target = await mover.next_morning()
     elif "days" in body:
-        days = _number(body, "days")
+        days = number_of(body, "days")
         if not 0 <= days <= FURTHEST.days:
             raise ValueError(f"days is {days}: a number from 0 to {FURTHEST.days} is needed")
         target = mover.now() + timedelta(days=days)

@@ -1,10 +1,14 @@
-"""Trouble on demand, for tests: lost requests, lost answers, server errors, slow answers."""
+"""Trouble on demand: lost requests, lost answers, server errors, slow answers."""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import StrEnum
+
+MESSAGES = "messages"
+"""Stands for every method that sends or changes a message: the trouble is for whichever comes first."""
+_MESSAGES = ("send", "editmessage")
 
 
 class Trouble(StrEnum):
@@ -39,8 +43,13 @@ class Faults:
         self._coming.setdefault(method.lower(), []).append(fault)
 
     def take(self, method: str) -> Fault | None:
-        """The trouble of this request, used up once."""
-        coming = self._coming.get(method.lower(), [])
+        """The trouble of this request, used up once; one for the method goes before one for all messages."""
+        found = self._taken(method.lower())
+        speaks = method.lower().startswith(_MESSAGES) and method.lower() != "sendchataction"
+        return self._taken(MESSAGES) if found is None and speaks else found
+
+    def _taken(self, method: str) -> Fault | None:
+        coming = self._coming.get(method, [])
         while coming and coming[0].times <= 0:
             coming.pop(0)
         if not coming:

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import html
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import UTC, datetime
 from typing import Any
 
 from bot.practice import shapes
 from bot.practice.entities import Entity
+from bot.practice.shapes import Body
+from bot.practice.world import World
 
 _TAGS = {
     "bold": "b",
@@ -19,6 +21,12 @@ _TAGS = {
     "pre": "pre",
     "blockquote": "blockquote",
 }
+
+
+def shown_all(world: World, chat: int, found: Sequence[tuple[int, Body]]) -> list[dict[str, Any]]:
+    """Messages of a chat with their change numbers, as `GET /practice/messages` gives them."""
+    edits = world.store.edits(chat)
+    return [shown(body, change, edits.get(body["message_id"], 0), world.bot_id) for change, body in found]
 
 
 def shown(message: Mapping[str, Any], change: int, edits: int, bot_id: int) -> dict[str, Any]:

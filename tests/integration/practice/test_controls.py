@@ -275,7 +275,7 @@ async def test_every_route_is_listed_with_its_fields(here: Place) -> None:
     async with here.http.get(f"{here.address}/practice") as answer:
         listed = await answer.json()
     posts = {"say", "open", "tap", "document", "photo", "block", "clock", "fault"}
-    gets = {"messages", "chats", "clock", "answer", "files", "events"}
+    gets = {"messages", "chats", "clock", "answer", "files", "events", "faults"}
     assert {(route["method"], route["path"]) for route in listed} == {
         *(("POST", f"/practice/{name}") for name in posts),
         *(("GET", f"/practice/{name}") for name in gets),

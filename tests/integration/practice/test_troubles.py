@@ -77,3 +77,21 @@ async def test_troubles_can_be_asked_for_over_http_where_they_are_allowed(here: 
     assert await here.post("fault", method="sendMessage", what="too-many", times=1, seconds=3) == (200, {})
     status, body = await here.call("sendMessage", chat_id=ANN, text="one")
     assert (status, body["parameters"]) == (429, {"retry_after": 3})
+
+
+async def test_a_trouble_for_messages_is_for_whatever_the_bot_says_next(here: Place) -> None:
+    await here.post("fault", method="messages", what="server-error", times=2)
+    assert (await here.call("getMe"))[0] == 200
+    assert (await here.call("sendChatAction", chat_id=ANN, action="typing"))[0] == 200
+    assert await here.get("faults") == (200, {"messages": 2})
+    assert (await here.call("sendMessage", chat_id=ANN, text="one"))[0] == 502
+    assert (await here.call("editMessageText", chat_id=ANN, message_id=1, text="one"))[0] == 502
+    assert (await here.call("sendMessage", chat_id=ANN, text="one"))[0] == 200
+    assert await here.get("faults") == (200, {})
+
+
+async def test_a_trouble_for_one_method_goes_before_one_for_all_messages(here: Place) -> None:
+    here.faults.plan("messages", Fault(Trouble.TOO_MANY))
+    here.faults.plan("sendMessage", Fault(Trouble.SERVER_ERROR))
+    assert (await here.call("sendMessage", chat_id=ANN, text="one"))[0] == 502
+    assert (await here.call("sendMessage", chat_id=ANN, text="one"))[0] == 429

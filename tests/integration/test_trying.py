@@ -1,0 +1,145 @@
+"""What `easeward practice` has beside the platform, with the whole program in one process."""
+
+from __future__ import annotations
+
+import io
+import json
+from collections.abc import AsyncIterator
+from contextlib import asynccontextmanager
+from dataclasses import dataclass
+from datetime import date
+from pathlib import Path
+from typing import Any
+
+import aiohttp
+import pytest
+
+from bot.explaining import explain
+from bot.practising import CLIENT, COACH, practice_running
+from bot.trying import SAMPLES
+from db.engine import Database
+
+
+@dataclass(slots=True)
+class Trial:
+    """The practice chat and its bot."""
+
+    address: str
+    database: Database
+    http: aiohttp.ClientSession
+
+    async def get(self, name: str) -> Any:
+        async with self.http.get(f"{self.address}/practice/{name}") as answer:
+            assert answer.status == 200, await answer.text()
+            return await answer.json()
+
+    async def post(self, name: str, /, **body: Any) -> Any:
+        sent, kind = io.BytesIO(json.dumps(body).encode()), {"Content-Type": "application/json"}
+        async with self.http.post(f"{self.address}/practice/{name}", data=sent, headers=kind) as answer:
+            assert answer.status == 200, await answer.text()
+            return await answer.json()
+
+    async def lives(self, manner: str, mornings: int, chat: int = CLIENT) -> list[dict[str, Any]]:
+        """Answers and goes on to the next morning, some times; returns the dates of the course."""
+        for _morning in range(mornings):
+            await self.post("act", chat=chat, **{"as": manner})
+            await self.post("clock", next="morning")
+        return list((await self.get(f"course?chat={chat}"))["rows"])
+
+
+@asynccontextmanager
+async def trial(folder: Path) -> AsyncIterator[Trial]:
+    async with practice_running(folder, port=0) as (address, program), aiohttp.ClientSession() as http:
+        yield Trial(address, program.database, http)
+
+
+@pytest.fixture
+async def here(tmp_path: Path) -> AsyncIterator[Trial]:
+    async with trial(tmp_path) as found:
+        yield found
+
+
+async def test_a_tidy_client_goes_on_every_day_and_the_course_says_so(here: Trial) -> None:
+    rows = await here.lives("tidy", 3)
+    assert [(row["day"], row["came"], row["completion"], row["pain"]) for row in rows] == [
+        (1, "first", "done", 0),
+        (2, "on", "done", 0),
+        (3, "on", "done", 1),
+        (4, "on", None, None),
+    ]
+    assert rows[0]["tests"] == ["fingertip to floor 14 cm"]
+    assert rows[1]["votes"] == [
+        {"rule": "clean", "verdict": "advance", "tell": None, "words": "because it went well", "decided": True}
+    ]
+    course = await here.get(f"course?chat={CLIENT}")
+    assert (course["days"], course["state"]) == (28, "active")
+    assert [day["day"] for day in course["ahead"]] == list(range(5, 29))
+    assert course["ahead"][-1]["test"] == "fingertip-to-floor"
+
+
+async def test_a_sore_week_has_lighter_days_a_day_off_and_a_coach_who_knows(here: Trial) -> None:
+    rows = await here.lives("sore", 7)
+    assert {"first", "on", "lighter", "off"} <= {row["came"] for row in rows}
+    off = next(row for row in rows if row["came"] == "off")
+    assert [vote["rule"] for vote in off["votes"] if vote["decided"]] == ["excessive"]
+    assert off["seen"][0] == "The answer: done, pain 6."
+    told = [message["text"] for message in await here.get(f"messages?chat={COACH}")]
+    assert any("pain 6 of 10" in text for text in told)
+
+
+async def test_the_course_and_explain_tell_of_the_same_votes(here: Trial) -> None:
+    for row in await here.lives("sore", 4):
+        found = await explain(here.database, str(CLIENT), date.fromisoformat(row["date"]))
+        assert (found["verdict"], found["reason"]) == (row["verdict"], row["reason"])
+        assert [(vote["rule"], vote["verdict"]) for vote in found["votes"]] == [
+            (vote["rule"], vote["verdict"]) for vote in row["votes"]
+        ]
+
+
+async def test_a_chaotic_client_breaks_nothing_and_gets_on(here: Trial) -> None:
+    rows = await here.lives("chaotic", 8)
+    assert len(rows) == 9
+    assert max(row["day"] or 0 for row in rows) >= 4
+    said = [message["text"] for message in await here.get(f"messages?chat={CLIENT}") if message["from"] == "bot"]
+    assert not any("went wrong" in text for text in said)
+
+
+async def test_a_new_person_joins_by_the_answers_of_a_manner(here: Trial) -> None:
+    await here.post("document", chat=COACH, name=SAMPLES[1], text=await _sample(here, SAMPLES[1]))
+    await here.post("clock", to=(await here.get("clock"))["now"])
+    for label in ("Publish", "Invite one client"):
+        messages = await here.get(f"messages?chat={COACH}")
+        with_it = [m["id"] for m in messages if any(b["label"] == label for row in m["buttons"] for b in row)]
+        await here.post("tap", chat=COACH, message=with_it[-1], button=label)
+        await here.post("clock", to=(await here.get("clock"))["now"])
+    link = [m["text"] for m in await here.get(f"messages?chat={COACH}") if "?start=" in m["text"]][-1]
+    await here.post("open", chat=3001, start=link.split("?start=")[1].split()[0], first_name="Noa (invented)")
+    await here.post("act", chat=3001, **{"as": "tidy"})
+    course = await here.get("course?chat=3001")
+    assert course["programme"] == "Ankles for the hills"
+    assert (course["rows"][0]["day"], course["rows"][0]["completion"]) == (1, "done")
+
+
+async def test_who_has_no_course_has_no_rows(here: Trial) -> None:
+    for chat in (COACH, 9999):
+        course = await here.get(f"course?chat={chat}")
+        assert (course["programme"], course["rows"], course["ahead"]) == (None, [], [])
+
+
+async def test_a_lost_answer_sends_a_session_once_and_counts_it_as_unknown(here: Trial) -> None:
+    await here.post("fault", method="messages", what="lose-answer")
+    await here.post("clock", next="morning")
+    sent = [m for m in await here.get(f"messages?chat={CLIENT}") if m["text"].startswith("Day 1")]
+    assert len(sent) == 2
+    assert (await here.get(f"course?chat={CLIENT}"))["letters"]["unknown"] == 1
+
+
+async def test_what_is_wrong_with_a_wish_is_said(here: Trial) -> None:
+    for method, name, body in (("get", "course?chat=x", None), ("post", "act", {"chat": CLIENT, "as": "rude"})):
+        async with here.http.request(method, f"{here.address}/practice/{name}", json=body) as answer:
+            assert answer.status == 400
+            assert "is needed" in (await answer.json())["error"]
+
+
+async def _sample(here: Trial, name: str) -> str:
+    return next(str(found["text"]) for found in await here.get("samples") if found["name"] == name)
