@@ -50,7 +50,7 @@ async def journal(database: Database, chat: int) -> dict[str, Any]:
             "days": len(programme.days),
             "state": course.state,
             "paused": course.paused,
-            "rows": [_row(programme, *row) for row in rows],
+            "rows": list(_told(programme, rows)),
             "ahead": [_planned(programme, day) for day in _ahead(programme, course, [row for row, *_ in rows])],
         }
 
@@ -104,6 +104,13 @@ def _task(day: Day | None) -> str | None:
 # --- one date -------------------------------------------------------------------------------------------------------
 
 
+def _told(programme: Programme, rows: Sequence[_Row]) -> Iterator[dict[str, Any]]:
+    before: int | None = None
+    for row, said, tests in rows:
+        yield _row(programme, row, said, tests) | {"came": came(row, before)}
+        before = row.day if row.kind in (RowKind.SESSION, RowKind.MEASURE) else before
+
+
 def _row(programme: Programme, row: LedgerRow, said: CheckInRow | None, tests: Sequence[MeasureRow]) -> dict[str, Any]:
     decision = row.decision or {}
     planned = programme.day(row.day) if row.day is not None else None
@@ -122,7 +129,6 @@ def _row(programme: Programme, row: LedgerRow, said: CheckInRow | None, tests: S
         "pain": checkin.pain,
         "said": facts(checkin) or None,
         "tests": [_test(test) for test in tests],
-        "came": came(row.kind, decision, prescribed=row.prescribed),
         "verdict": decision.get("verdict"),
         "reason": decision.get("reason"),
         "because": because(str(decision.get("reason")), _facts_of(decision)),
@@ -145,20 +151,25 @@ CAME = {"advance": "on", "repeat": "again", "ease": "lighter", "rest": "off", "r
 """How a date came about, by the verdict that made it."""
 
 
-def came(kind: str, decision: Mapping[str, Any], *, prescribed: bool) -> str:
+_OF_KIND = {RowKind.ASKING: "asks", RowKind.WAITING: "waits", RowKind.AWAY: "away", RowKind.OFF: "off"}
+
+
+def came(row: LedgerRow, before: int | None) -> str:
     """How a date came about in one word: first, on, again, lighter, off, waits, asks, away.
 
-    >>> came("session", {"verdict": "repeat", "reason": "acceptable"}, prescribed=False)
-    'again'
+    `before` is the programme day of the last date that had a session or test.
     """
-    of_kind = {RowKind.ASKING: "asks", RowKind.WAITING: "waits", RowKind.AWAY: "away", RowKind.OFF: "off"}
-    if kind in of_kind:
-        return of_kind[RowKind(kind)]
-    if kind == RowKind.REST and prescribed:
+    if row.kind in _OF_KIND:
+        return _OF_KIND[RowKind(row.kind)]
+    if row.kind == RowKind.REST and row.prescribed:
         return "off"
+    decision = row.decision or {}
     if decision.get("reason") == "start":
         return "first"
-    return CAME.get(decision.get("verdict") or "", "on")
+    verdict = decision.get("verdict")
+    if verdict is None and row.kind == RowKind.SESSION and row.day == before:
+        return "again"
+    return CAME.get(verdict or "", "on")
 
 
 # --- in words -------------------------------------------------------------------------------------------------------
@@ -188,7 +199,7 @@ def _seen(seen: Mapping[str, Any]) -> Iterator[str]:
     for name, value in seen.items():
         sentence = _SEEN.get(name)
         if sentence is not None:
-            yield sentence.format(value=_plain(value))
+            yield sentence.format(value=_times(value) if name.endswith("tries") else _plain(value))
 
 
 _SEEN = {
@@ -201,11 +212,15 @@ _SEEN = {
     "lingering": "The same soreness has been there for long.",
     "weeks": "Mean pain of last week and this one: {value}.",
     "over_tightness": "Tighter than usual by {value} points.",
-    "tries": "This day was done before and not passed, times: {value}.",
-    "light_tries": "The lightest version was done and not clean, times: {value}.",
+    "tries": "The day was done {value} before and not passed.",
+    "light_tries": "The lightest version was done {value} and not clean.",
     "nerve_before": "There were nerve signs before.",
 }
 """A sentence for each part of the evidence but the answer itself and the settings."""
+
+
+def _times(count: int) -> str:
+    return {1: "once", 2: "twice"}.get(count, f"{count} times")
 
 
 def _plain(value: Any) -> str:

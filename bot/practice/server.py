@@ -23,14 +23,19 @@ from bot.practice.platform import NoSuch, Platform, Rates
 from bot.practice.store import Store
 
 LARGEST_REQUEST = 60 * MEBIBYTE
-PAGE = {
-    "": ("index.html", "text/html"),
-    "page.css": ("page.css", "text/css"),
-    "page.js": ("page.js", "text/javascript"),
-    "chat.js": ("chat.js", "text/javascript"),
-    "entry.js": ("entry.js", "text/javascript"),
-    "tools.js": ("tools.js", "text/javascript"),
-}
+PAGE = (
+    "page.css",
+    "page.js",
+    "chat.js",
+    "entry.js",
+    "tools.js",
+    "course.js",
+    "cells.js",
+    "acting.js",
+    "programmes.js",
+    "troubles.js",
+)
+KINDS = {"html": "text/html", "css": "text/css", "js": "text/javascript"}
 
 
 class PracticeServer:
@@ -66,7 +71,7 @@ def application(platform: Platform, *, faults: Faults | None = None) -> web.Appl
     api = _Api(platform, faults or Faults())
     app.router.add_route("*", "/bot{token}/{method}", api.call)
     app.router.add_get("/file/bot{token}/{folder}/{file}", api.file)
-    for name in PAGE:
+    for name in ("", *PAGE):
         app.router.add_get(f"/{name}", _page)
 
     async def delivering(_app: web.Application) -> AsyncIterator[None]:
@@ -81,9 +86,9 @@ def application(platform: Platform, *, faults: Faults | None = None) -> web.Appl
 
 
 async def _page(request: web.Request) -> web.Response:
-    name, kind = PAGE[request.path.lstrip("/")]
+    name = request.path.lstrip("/") or "index.html"
     text = files("bot.practice").joinpath("page", name).read_text(encoding="utf-8")
-    return web.Response(text=text, content_type=kind, headers={"Cache-Control": "no-store"})
+    return web.Response(text=text, content_type=KINDS[name.rpartition(".")[2]], headers={"Cache-Control": "no-store"})
 
 
 class _Api:

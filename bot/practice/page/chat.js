@@ -20,6 +20,7 @@ export class Chat {
     this.unseen = 0;
     this.reading = false; // somebody has scrolled back: new lines must not pull the page from under their eyes
     this.touched = null; // the message that was tapped last
+    this.twice = false; // whether what is tapped or typed comes in two times
     this.act = {
       say: (text) => this.doing(() => this.say(text)),
       open: (start) => office.joining(start, this),
@@ -79,7 +80,14 @@ export class Chat {
   // --- what the person does
 
   async say(text) {
-    await ask("say", { chat: this.person.id, text });
+    await this.sent("say", { chat: this.person.id, text });
+  }
+
+  /** Sends what was typed or tapped, and once more when everything shall come in twice. */
+  async sent(route, body) {
+    const found = await ask(route, body);
+    if (this.twice) await ask(route, body);
+    return found;
   }
 
   async sendTyped() {
@@ -93,8 +101,13 @@ export class Chat {
   async sendFile() {
     const [file] = this.find("file").files;
     if (!file) return;
-    const base64 = await encoded(file);
+    await this.send(file);
     this.find("file").value = "";
+  }
+
+  /** Sends a file into the chat: a picture as one, anything else as a document. */
+  async send(file) {
+    const base64 = await encoded(file);
     if (["image/png", "image/jpeg"].includes(file.type)) await ask("photo", { chat: this.person.id, base64 });
     else await ask("document", { chat: this.person.id, name: file.name, base64 });
   }
@@ -104,7 +117,7 @@ export class Chat {
     button.setAttribute("aria-disabled", "true");
     this.touched = message;
     try {
-      const { tap } = await ask("tap", { chat: this.person.id, message, button: data });
+      const { tap } = await this.sent("tap", { chat: this.person.id, message, button: data });
       this.tell("answer", await answerTo(tap));
     } finally {
       button.removeAttribute("aria-disabled");
@@ -163,14 +176,22 @@ export class Chat {
     if (person.id !== this.person?.id) return;
     const first = this.messages.size === 0;
     const held = this.reading && !this.atEnd();
-    this.log.setAttribute("aria-live", first ? "off" : "polite"); // a whole history is not read out
     this.drop(new Set(found.map((message) => message.id)));
     const fresh = found.filter((message) => this.put(message, first));
     this.dates();
     if (!fresh.length) return;
+    if (!first) this.hear(fresh.filter((message) => message.from === "bot"));
     if (first) this.bring(this.messages.get(fresh.at(-1).id).entry, "auto");
     else if (this.section.checkVisibility() && !held) this.bring(this.messages.get(fresh[0].id).entry);
     else this.more(fresh.filter((message) => message.from === "bot").length);
+  }
+
+  /** Says what has come in one short line: a session is long, and a week of them must not be read out whole. */
+  hear(fresh) {
+    if (!fresh.length || this.office.moving || !this.section.checkVisibility()) return;
+    const line = fresh[0].text.split("\n")[0];
+    const text = fresh.length === 1 ? `Easeward to ${this.person.name}: ${line}` : `${fresh.length} new messages for ${this.person.name}`;
+    this.tell("heard", text);
   }
 
   drop(present) {

@@ -73,7 +73,11 @@ export function entryOf(message, person, act) {
 function picture(message) {
   const { url, width, height } = message.photo;
   const alt = message.text ? "Picture of what the words below say" : "Picture without words";
-  return make("img", { className: "picture", src: url, width, height, alt });
+  const shown = make("img", { className: "picture", src: url, width, height, alt });
+  if (height <= width) return shown;
+  const link = make("a", { className: "larger", href: url, target: "_blank", title: "Opens larger" }, shown);
+  link.setAttribute("aria-label", `${alt}, opens larger`);
+  return link;
 }
 
 const QUIET = matchMedia("(prefers-reduced-motion: reduce)");

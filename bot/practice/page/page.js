@@ -1,10 +1,16 @@
-// The practice chat's page: two chats of invented people, and the calendar. It speaks the JSON under /practice.
+// The practice chat's page: two chats of invented people, the calendar, and where a bot's database stands behind the
+// server, the course of the client. It speaks the JSON under /practice.
 
+import { Acting } from "./acting.js";
 import { Chat } from "./chat.js";
-import { DEMO_ZONE, ask, byId, dateOf, make, pause, placeOf, remember, remembered, showZone, shownZone, timeOf } from "./tools.js";
+import { Course } from "./course.js";
+import { Programmes } from "./programmes.js";
+import { DEMO_ZONE, ask, byId, dateOf, make, offered, pause, placeOf, remember, remembered, showZone, shownZone, timeOf } from "./tools.js";
+import { Troubles } from "./troubles.js";
 
 const NAMES = ["Robin", "Sam", "Noa", "Alex", "Kim", "Charlie", "Jo", "Toni"];
 const CATCH_UP = 120; // milliseconds between two looks at the server while much happens
+const BEGIN = "To see a week in seconds tick “all week” under the client's chat and press “sore”. Course tells why each day came.";
 const narrow = matchMedia("(max-width: 54rem)");
 
 class Page {
@@ -13,6 +19,8 @@ class Page {
     this.client = new Chat("client", this);
     this.coach = new Chat("coach", this);
     this.chats = [this.client, this.coach];
+    this.course = null;
+    this.troubles = null;
     this.moving = false;
     this.due = null;
     this.turn = Promise.resolve();
@@ -24,12 +32,29 @@ class Page {
     this.zones();
   }
 
-  start() {
+  async start() {
+    await this.parts();
     const events = new EventSource("/practice/events");
     events.onmessage = () => this.soon();
     events.onerror = () => this.problem("The connection to the practice server is lost. Trying again.");
     events.onopen = () => this.problem("");
     this.soon();
+  }
+
+  /** Builds what this server has routes for. */
+  async parts() {
+    const has = await offered().catch(() => new Set());
+    if (has.has("course")) this.openCourse();
+    if (has.has("act")) new Acting(this);
+    if (has.has("samples")) await new Programmes(this).start();
+    if (has.has("faults")) this.troubles = new Troubles(this);
+  }
+
+  openCourse() {
+    this.course = new Course();
+    this.course.section.hidden = false;
+    byId("course-tab").hidden = false;
+    document.body.classList.add("with-course");
   }
 
   problem(text) {
@@ -54,8 +79,10 @@ class Page {
   async fetched() {
     this.people = await ask("chats");
     this.choose();
-    await Promise.all([this.clock(), ...this.chats.map((chat) => chat.refresh())]);
+    await Promise.all([this.clock(), this.course?.refresh(this.client.person), ...this.chats.map((chat) => chat.refresh())]);
+    await this.troubles?.refresh(this.client.person, this.course?.found?.letters);
     this.labels();
+    if (this.course?.dates === 1 && !byId("moved").textContent) byId("moved").textContent = BEGIN;
   }
 
   /** Who is shown where: as chosen, else the first two people, the first of them as the coach. */
@@ -81,16 +108,26 @@ class Page {
     byId("now").textContent = `${dateOf(now)}, ${timeOf(now)}`;
   }
 
-  async move(step) {
+  move(step) {
+    const dates = this.course?.dates ?? 0;
+    this.busy("Moving on. What is due on the way is done now.", async () => {
+      await ask("clock", step);
+      await this.refresh();
+      const came = this.course?.since(dates);
+      return `It is ${byId("now").textContent}.${came ? ` ${this.client.person.name}: ${came}.` : ""}`;
+    });
+  }
+
+  /** Runs one thing that moves people or the calendar, and says in one line that it runs and what came of it. */
+  async busy(begins, work) {
     if (this.moving) return;
     this.moves(true);
     this.problem("");
     for (const chat of this.chats) chat.reading = false;
-    byId("moved").textContent = "Moving on. What is due on the way is done now.";
+    byId("moved").textContent = begins;
     try {
-      await ask("clock", step);
+      byId("moved").textContent = await work();
       await this.refresh();
-      byId("moved").textContent = `It is ${byId("now").textContent}.`;
     } catch (error) {
       byId("moved").textContent = "";
       this.problem(error.message);
@@ -101,7 +138,7 @@ class Page {
 
   moves(on) {
     this.moving = on;
-    for (const button of document.querySelectorAll(".move")) {
+    for (const button of document.querySelectorAll(".move, [data-as]")) {
       if (on) button.setAttribute("aria-disabled", "true");
       else button.removeAttribute("aria-disabled");
     }
@@ -122,34 +159,43 @@ class Page {
   // --- one at a time on a narrow screen
 
   tabs() {
-    const tabs = [byId("client-tab"), byId("coach-tab")];
-    for (const tab of tabs) {
+    for (const tab of this.allTabs()) {
       tab.addEventListener("click", () => this.look(tab.getAttribute("aria-controls")));
-      tab.addEventListener("keydown", (event) => {
-        if (!["ArrowLeft", "ArrowRight"].includes(event.key)) return;
-        const other = tabs.find((each) => each !== tab);
-        other.focus();
-        other.click();
-      });
+      tab.addEventListener("keydown", (event) => this.turned(event, tab));
     }
     narrow.addEventListener("change", () => this.roles());
     this.roles();
     this.look("client");
   }
 
+  allTabs() {
+    return [...document.querySelectorAll("[role=tab]")];
+  }
+
+  turned(event, tab) {
+    const step = { ArrowLeft: -1, ArrowRight: 1 }[event.key];
+    if (!step) return;
+    const tabs = this.allTabs().filter((each) => !each.hidden);
+    const other = tabs.at((tabs.indexOf(tab) + step) % tabs.length);
+    other.focus();
+    other.click();
+  }
+
   roles() {
-    for (const chat of this.chats) chat.section.setAttribute("role", narrow.matches ? "tabpanel" : "region");
+    for (const section of document.querySelectorAll("main > section")) {
+      section.setAttribute("role", narrow.matches ? "tabpanel" : "region");
+    }
   }
 
   look(id) {
     document.body.dataset.shown = id;
-    for (const chat of this.chats) {
-      const tab = byId(`${chat.section.id}-tab`);
-      const on = chat.section.id === id;
+    for (const tab of this.allTabs()) {
+      const on = tab.getAttribute("aria-controls") === id;
       tab.setAttribute("aria-selected", String(on));
       tab.tabIndex = on ? 0 : -1;
-      if (on && narrow.matches && chat.messages.size) chat.seen();
     }
+    const chat = this.chats.find((each) => each.section.id === id);
+    if (chat && narrow.matches && chat.messages.size) chat.seen();
     this.labels();
   }
 

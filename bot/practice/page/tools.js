@@ -26,6 +26,12 @@ export async function ask(path, body) {
   return found;
 }
 
+/** The names of the routes that this server has. */
+export async function offered() {
+  const listed = await (await fetch("/practice")).json();
+  return new Set(listed.map(({ path }) => path.split("/").at(-1)));
+}
+
 const sentence = (text) => text.charAt(0).toUpperCase() + text.slice(1) + (/[.?]$/.test(text) ? "" : ".");
 
 // --- what is remembered between visits ---------------------------------------------------------------------------------
