@@ -3,43 +3,27 @@
 from __future__ import annotations
 
 import asyncio
-import os
 import re
-import shutil
 from collections.abc import AsyncIterator, Iterator
 from contextlib import asynccontextmanager, suppress
 from datetime import datetime
 from html import escape
 from importlib.resources import files
-from pathlib import Path
 
 import pytest
 import pytest_asyncio
-from playwright.async_api import Browser, FilePayload, Page, async_playwright, expect
+from playwright.async_api import Browser, FilePayload, expect
 from telegram import Bot, InlineKeyboardButton, InlineKeyboardMarkup, Message, Update
 
 from bot.practice.clock import StandingCalendar, Unsettled
 from bot.practice.shapes import BOT_USERNAME
 from bot.practice.store import Store
 from bot.practising import ZONE
+from tests.integration.browsers import NARROWEST, ONE_LOOP, PHONE, WIDE, opened
 from tests.integration.practice.places import ANN, START, Place, StepByStep, place, png
 
 COACH = ANN
 CLIENT = 202
-WIDE, PHONE, NARROWEST = (1280, 800), (390, 844), (320, 640)
-ONE_LOOP = pytest.mark.asyncio(loop_scope="module")
-"""All tests share the browser, so they share its event loop."""
-ARGUMENTS = (
-    "--headless=new",
-    "--no-sandbox",
-    "--disable-gpu",
-    "--disable-quic",
-    "--no-first-run",
-    "--disable-background-networking",
-    "--disable-component-update",
-    "--disable-sync",
-    "--disable-dev-shm-usage",
-)
 ANSWERS = InlineKeyboardMarkup(
     [[InlineKeyboardButton("Done", callback_data="done"), InlineKeyboardButton("Not today", callback_data="none")]]
 )
@@ -89,16 +73,7 @@ class _Hanging(StepByStep):
         raise Unsettled(["1 message waits to be sent"])
 
 
-# --- the browser ------------------------------------------------------------------------------------------------------
-
-
-def _chromium() -> str:
-    found = shutil.which("chromium") or "/usr/bin/chromium"
-    if not Path(found).exists():
-        if os.environ.get("CI") == "true":
-            pytest.fail("no Chromium here: tests/prepare installs one")
-        pytest.skip("no Chromium here: tests/prepare installs one")
-    return found
+# --- the page ---------------------------------------------------------------------------------------------------------
 
 
 @pytest_asyncio.fixture(loop_scope="module")
@@ -107,37 +82,13 @@ async def here() -> AsyncIterator[Place]:
         yield found
 
 
-@pytest_asyncio.fixture(scope="module", loop_scope="module")
-async def browser() -> AsyncIterator[Browser]:
-    path = _chromium()
-    async with async_playwright() as playwright:
-        found = await playwright.chromium.launch(executable_path=path, args=ARGUMENTS)
-        yield found
-        await found.close()
-
-
-@asynccontextmanager
-async def _opened(browser: Browser, address: str, size: tuple[int, int]) -> AsyncIterator[Page]:
-    """The page in a window of a size; whatever it complains about in its console fails the test."""
-    width, height = size
-    page = await browser.new_page(viewport={"width": width, "height": height}, reduced_motion="reduce")
-    complaints: list[str] = []
-    page.on("pageerror", lambda error: complaints.append(str(error)))
-    page.on("console", lambda line: complaints.append(line.text) if "Content Security" in line.text else None)
-    await page.goto(address)
-    await expect(page.locator("#client article").first).to_be_visible()
-    yield page
-    await page.close()
-    assert complaints == []
-
-
 # --- what people do ---------------------------------------------------------------------------------------------------
 
 
 @pytest.mark.browser
 @ONE_LOOP
 async def test_client_and_coach_are_side_by_side_with_their_names(here: Place, browser: Browser) -> None:
-    async with _opened(browser, here.address, WIDE) as page:
+    async with opened(browser, here.address, WIDE) as page:
         await expect(page.get_by_role("heading", name="Client: Robin (invented)")).to_be_visible()
         await expect(page.get_by_role("heading", name="Coach: Ann")).to_be_visible()
         await expect(page.get_by_role("log", name="Messages of Robin (invented)")).to_contain_text("Good morning")
@@ -147,7 +98,7 @@ async def test_client_and_coach_are_side_by_side_with_their_names(here: Place, b
 @pytest.mark.browser
 @ONE_LOOP
 async def test_what_is_typed_is_sent_with_enter_and_answered_in_bold(here: Place, browser: Browser) -> None:
-    async with _opened(browser, here.address, WIDE) as page:
+    async with opened(browser, here.address, WIDE) as page:
         box = page.get_by_role("textbox", name="Write as Robin (invented)")
         await box.fill("a < b")
         await box.press("Enter")
@@ -159,7 +110,7 @@ async def test_what_is_typed_is_sent_with_enter_and_answered_in_bold(here: Place
 @pytest.mark.browser
 @ONE_LOOP
 async def test_a_tap_by_keyboard_changes_the_message_and_keeps_its_place(here: Place, browser: Browser) -> None:
-    async with _opened(browser, here.address, WIDE) as page:
+    async with opened(browser, here.address, WIDE) as page:
         button = page.locator("#client").get_by_role("button", name="Not today")
         await button.focus()
         await page.keyboard.press("Enter")
@@ -172,7 +123,7 @@ async def test_a_tap_by_keyboard_changes_the_message_and_keeps_its_place(here: P
 @pytest.mark.browser
 @ONE_LOOP
 async def test_a_command_in_a_message_is_sent_by_tapping_it(here: Place, browser: Browser) -> None:
-    async with _opened(browser, here.address, WIDE) as page:
+    async with opened(browser, here.address, WIDE) as page:
         await page.locator("#client").get_by_role("button", name="/help").click()
         await expect(page.locator("#client .own").last).to_contain_text("/help")
 
@@ -180,7 +131,7 @@ async def test_a_command_in_a_message_is_sent_by_tapping_it(here: Place, browser
 @pytest.mark.browser
 @ONE_LOOP
 async def test_a_file_sent_in_the_page_reaches_the_bot_whole(here: Place, browser: Browser) -> None:
-    async with _opened(browser, here.address, WIDE) as page:
+    async with opened(browser, here.address, WIDE) as page:
         file = FilePayload(name="days.yaml", mimeType="text/yaml", buffer="title: Früh".encode())
         await page.locator("#coach input[type=file]").set_input_files(file)
         await expect(page.locator("#coach article").last).to_contain_text("days.yaml says title: Früh")
@@ -191,7 +142,7 @@ async def test_a_file_sent_in_the_page_reaches_the_bot_whole(here: Place, browse
 @ONE_LOOP
 async def test_the_bots_link_opens_as_a_new_client(here: Place, browser: Browser) -> None:
     await here.result("sendMessage", chat_id=COACH, text=f"Invite: https://t.me/{BOT_USERNAME}?start=join-aB_9")
-    async with _opened(browser, here.address, WIDE) as page:
+    async with opened(browser, here.address, WIDE) as page:
         await page.locator("#coach").get_by_role("button", name="start=join-aB_9").click()
         dialog = page.get_by_role("dialog", name="Open this link")
         await expect(dialog.get_by_role("radio", name="A new person")).to_be_checked()
@@ -205,7 +156,7 @@ async def test_the_bots_link_opens_as_a_new_client(here: Place, browser: Browser
 @ONE_LOOP
 async def test_the_bots_link_opens_as_the_person_of_this_chat(here: Place, browser: Browser) -> None:
     await here.result("sendMessage", chat_id=CLIENT, text=f"https://t.me/{BOT_USERNAME}?start=join-1")
-    async with _opened(browser, here.address, WIDE) as page:
+    async with opened(browser, here.address, WIDE) as page:
         await page.locator("#client").get_by_role("button", name="start=join-1").click()
         await page.get_by_role("radio", name="Robin (invented), in this chat").check()
         await page.get_by_role("button", name="Open", exact=True).click()
@@ -217,7 +168,7 @@ async def test_the_bots_link_opens_as_the_person_of_this_chat(here: Place, brows
 @ONE_LOOP
 async def test_another_person_is_chosen_and_still_shown_after_a_reload(here: Place, browser: Browser) -> None:
     here.platform.say(303, "I am here too", first_name="Sam")
-    async with _opened(browser, here.address, WIDE) as page:
+    async with opened(browser, here.address, WIDE) as page:
         await page.get_by_role("combobox", name="Show whose chat as client").select_option("Sam")
         await expect(page.locator("#client .own")).to_contain_text("I am here too")
         await page.reload()
@@ -227,7 +178,7 @@ async def test_another_person_is_chosen_and_still_shown_after_a_reload(here: Pla
 @pytest.mark.browser
 @ONE_LOOP
 async def test_a_picture_stands_with_its_words_and_a_deleted_message_goes(here: Place, browser: Browser) -> None:
-    async with _opened(browser, here.address, WIDE) as page:
+    async with opened(browser, here.address, WIDE) as page:
         status, sent = await here.upload("sendPhoto", "photo", png(40, 30), chat_id=str(CLIENT), caption="Calf stretch")
         assert status == 200
         picture = page.get_by_role("img", name="Picture of what the words below say")
@@ -240,13 +191,24 @@ async def test_a_picture_stands_with_its_words_and_a_deleted_message_goes(here: 
         await expect(picture).to_have_count(0)
 
 
+@pytest.mark.browser
+@ONE_LOOP
+async def test_without_a_bot_behind_the_server_there_are_only_the_chats(here: Place, browser: Browser) -> None:
+    async with opened(browser, here.address, WIDE) as page:
+        await expect(page.get_by_role("log", name="Messages of Ann")).to_be_visible()
+        await expect(page.locator("#course")).to_be_hidden()
+        await expect(page.locator(".strip")).to_have_count(0)
+    async with opened(browser, here.address, PHONE) as page:
+        await expect(page.get_by_role("tab")).to_have_count(2)
+
+
 # --- the calendar -----------------------------------------------------------------------------------------------------
 
 
 @pytest.mark.browser
 @ONE_LOOP
 async def test_the_calendar_goes_to_the_next_morning_and_a_week_on(here: Place, browser: Browser) -> None:
-    async with _opened(browser, here.address, WIDE) as page:
+    async with opened(browser, here.address, WIDE) as page:
         await expect(page.locator("#now")).to_have_text("Monday 2 March 2026, 07:00")
         await page.get_by_role("button", name="Next morning").click()
         await expect(page.locator("#now")).to_have_text("Tuesday 3 March 2026, 07:00")
@@ -262,7 +224,7 @@ async def test_the_calendar_goes_to_the_next_morning_and_a_week_on(here: Place, 
 @pytest.mark.browser
 @ONE_LOOP
 async def test_what_holds_the_calendar_up_is_said(browser: Browser) -> None:
-    async with _practice(hanging=True) as here, _opened(browser, here.address, WIDE) as page:
+    async with _practice(hanging=True) as here, opened(browser, here.address, WIDE) as page:
         await page.get_by_role("button", name="Next morning").click()
         await expect(page.locator("#problem")).to_have_text("Still open: 1 message waits to be sent.")
         await expect(page.locator("#next-morning")).not_to_have_attribute("aria-disabled", "true")
@@ -273,7 +235,7 @@ async def test_what_holds_the_calendar_up_is_said(browser: Browser) -> None:
 async def test_what_the_platform_refuses_is_said_under_the_chat_and_the_words_stay(
     here: Place, browser: Browser
 ) -> None:
-    async with _opened(browser, here.address, WIDE) as page:
+    async with opened(browser, here.address, WIDE) as page:
         here.platform.block(CLIENT, True)
         box = page.get_by_role("textbox", name="Write as Robin (invented)")
         await box.fill("Anybody there?")
@@ -290,7 +252,7 @@ async def test_what_the_platform_refuses_is_said_under_the_chat_and_the_words_st
 async def test_a_phone_shows_one_chat_at_a_time_and_says_what_is_new_in_the_other(
     here: Place, browser: Browser
 ) -> None:
-    async with _opened(browser, here.address, PHONE) as page:
+    async with opened(browser, here.address, PHONE) as page:
         await expect(page.locator("#coach")).to_be_hidden()
         await here.result("sendMessage", chat_id=COACH, text="Robin has joined")
         await expect(page.get_by_role("tab", name="Coach, 1 new")).to_be_visible()
@@ -311,7 +273,7 @@ async def test_nothing_runs_off_a_narrow_screen(here: Place, browser: Browser, s
     await here.result(
         "sendMessage", chat_id=CLIENT, text="x" * 300, reply_markup={"inline_keyboard": [*numbers, *long]}
     )
-    async with _opened(browser, here.address, size) as page:
+    async with opened(browser, here.address, size) as page:
         await expect(page.locator("#client .rows").last).to_be_visible()
         over = "(node) => node.scrollWidth > node.clientWidth"
         assert not await page.locator("html").evaluate(over)
@@ -325,7 +287,7 @@ async def test_nothing_runs_off_a_narrow_screen(here: Place, browser: Browser, s
 async def test_new_lines_do_not_pull_the_page_from_under_a_reader(here: Place, browser: Browser) -> None:
     for number in range(12):
         await here.result("sendMessage", chat_id=CLIENT, text=f"Line {number}\n\nand its second one")
-    async with _opened(browser, here.address, PHONE) as page:
+    async with opened(browser, here.address, PHONE) as page:
         log = page.locator("#client .log")
         await expect(page.locator("#client article").last).to_be_in_viewport()
         await log.hover()

@@ -2,60 +2,21 @@
 
 from __future__ import annotations
 
-import io
-import json
 from collections.abc import AsyncIterator
-from contextlib import asynccontextmanager
-from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
-from typing import Any
 
-import aiohttp
 import pytest
 
 from bot.explaining import explain
-from bot.practising import CLIENT, COACH, practice_running
+from bot.practising import CLIENT, COACH
 from bot.trying import SAMPLES
-from db.engine import Database
-
-
-@dataclass(slots=True)
-class Trial:
-    """The practice chat and its bot."""
-
-    address: str
-    database: Database
-    http: aiohttp.ClientSession
-
-    async def get(self, name: str) -> Any:
-        async with self.http.get(f"{self.address}/practice/{name}") as answer:
-            assert answer.status == 200, await answer.text()
-            return await answer.json()
-
-    async def post(self, name: str, /, **body: Any) -> Any:
-        sent, kind = io.BytesIO(json.dumps(body).encode()), {"Content-Type": "application/json"}
-        async with self.http.post(f"{self.address}/practice/{name}", data=sent, headers=kind) as answer:
-            assert answer.status == 200, await answer.text()
-            return await answer.json()
-
-    async def lives(self, manner: str, mornings: int, chat: int = CLIENT) -> list[dict[str, Any]]:
-        """Answers and goes on to the next morning, some times; returns the dates of the course."""
-        for _morning in range(mornings):
-            await self.post("act", chat=chat, **{"as": manner})
-            await self.post("clock", next="morning")
-        return list((await self.get(f"course?chat={chat}"))["rows"])
-
-
-@asynccontextmanager
-async def trial(folder: Path) -> AsyncIterator[Trial]:
-    async with practice_running(folder, port=0) as (address, program), aiohttp.ClientSession() as http:
-        yield Trial(address, program.database, http)
+from tests.integration.trials import Trial, trial
 
 
 @pytest.fixture
-async def here(tmp_path: Path) -> AsyncIterator[Trial]:
-    async with trial(tmp_path) as found:
+async def here(tmp_path: Path, tmp_path_factory: pytest.TempPathFactory) -> AsyncIterator[Trial]:
+    async with trial(tmp_path, tmp_path_factory.getbasetemp() / "first-morning") as found:
         yield found
 
 
@@ -106,12 +67,12 @@ async def test_a_chaotic_client_breaks_nothing_and_gets_on(here: Trial) -> None:
 
 async def test_a_new_person_joins_by_the_answers_of_a_manner(here: Trial) -> None:
     await here.post("document", chat=COACH, name=SAMPLES[1], text=await _sample(here, SAMPLES[1]))
-    await here.post("clock", to=(await here.get("clock"))["now"])
+    await here.settled()
     for label in ("Publish", "Invite one client"):
         messages = await here.get(f"messages?chat={COACH}")
         with_it = [m["id"] for m in messages if any(b["label"] == label for row in m["buttons"] for b in row)]
         await here.post("tap", chat=COACH, message=with_it[-1], button=label)
-        await here.post("clock", to=(await here.get("clock"))["now"])
+        await here.settled()
     link = [m["text"] for m in await here.get(f"messages?chat={COACH}") if "?start=" in m["text"]][-1]
     await here.post("open", chat=3001, start=link.split("?start=")[1].split()[0], first_name="Noa (invented)")
     await here.post("act", chat=3001, **{"as": "tidy"})
