@@ -124,6 +124,7 @@ def _row(programme: Programme, row: LedgerRow, said: CheckInRow | None, tests: S
         "test": _task(planned) if row.kind != RowKind.REST else None,
         "level": row.level,
         "withheld": row.withheld,
+        "changed": softened(decision),
         "morning": row.morning,
         "completion": checkin.completion,
         "pain": checkin.pain,
@@ -147,6 +148,11 @@ def _facts_of(decision: Mapping[str, Any]) -> Mapping[str, Any]:
     return found[0] if found else {}
 
 
+def softened(decision: Mapping[str, Any]) -> bool:
+    """Whether a report before the session has changed a day that was handed out already: it is voted on by itself."""
+    return bool(decision.get("votes")) and not decision.get("seen") and decision.get("reason") not in ("lapse", "off")
+
+
 CAME = {"advance": "on", "repeat": "again", "ease": "lighter", "rest": "off", "refer": "waits"}
 """How a date came about, by the verdict that made it."""
 
@@ -164,6 +170,8 @@ def came(row: LedgerRow, before: int | None) -> str:
     if row.kind == RowKind.REST and row.prescribed:
         return "off"
     decision = row.decision or {}
+    if softened(decision):
+        return "lighter"
     if decision.get("reason") == "start":
         return "first"
     verdict = decision.get("verdict")

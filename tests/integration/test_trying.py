@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import AsyncIterator
 from datetime import date
 from pathlib import Path
@@ -100,6 +101,24 @@ async def test_what_is_wrong_with_a_wish_is_said(here: Trial) -> None:
         async with here.http.request(method, f"{here.address}/practice/{name}", json=body) as answer:
             assert answer.status == 400
             assert "is needed" in (await answer.json())["error"]
+
+
+async def test_every_route_stands_in_the_developers_tables(here: Trial) -> None:
+    text = (Path(__file__).parents[2] / "DEVELOPERS.md").read_text(encoding="utf-8")
+    tables = "\n".join(line for line in text.splitlines() if line.startswith("| `"))
+    async with here.http.get(f"{here.address}/practice") as answer:
+        names = {route["path"].removeprefix("/practice/") for route in await answer.json()}
+    assert {"course", "act", "samples", "fault"} <= names
+    assert {name for name in names if not re.search(rf"[`/]{name}\b", tables)} == set()
+
+
+async def test_a_report_before_the_session_counts_as_a_change_on_the_day_itself(here: Trial) -> None:
+    await here.post("say", chat=CLIENT, text="sore on both sides, pain 4, dull")
+    await here.settled()
+    row = (await here.get(f"course?chat={CLIENT}"))["rows"][0]
+    assert (row["changed"], row["came"], row["level"]) == (True, "lighter", 1)
+    await here.post("clock", next="morning")
+    assert [row["changed"] for row in (await here.get(f"course?chat={CLIENT}"))["rows"]] == [True, False]
 
 
 async def _sample(here: Trial, name: str) -> str:

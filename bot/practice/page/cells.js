@@ -50,6 +50,7 @@ export const whyOf = (row) => (row.because ? `${capital(row.because)}.` : REASON
 /** How a date came about, as the beginning of a sentence. */
 function sentenceOf(row) {
   const [, sentence] = CAME[row.came];
+  if (row.changed) return row.kind === "session" ? "Made lighter on the day itself" : "Changed on the day itself";
   const floor = row.came === "lighter" && row.level === LEVELS.length - 1;
   return capital(floor ? "the same day again, in its lightest version" : sentence);
 }

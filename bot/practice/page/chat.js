@@ -252,9 +252,12 @@ export class Chat {
     this.log.scrollTo({ top: this.log.scrollTop + this.below(entry) - 4, behavior });
   }
 
-  /** The same, unless its beginning is in sight. */
+  /** Scrolls to the words of an entry that has changed, unless they and their buttons are in sight. */
   reveal(entry) {
-    if (this.below(entry) < 0) this.bring(entry);
+    const box = this.log.getBoundingClientRect();
+    const words = (entry.querySelector(".words") ?? entry).getBoundingClientRect();
+    const hidden = words.top < box.top || entry.getBoundingClientRect().bottom > box.bottom;
+    if (hidden) this.log.scrollTo({ top: this.log.scrollTop + words.top - box.top - 8, behavior: calm.matches ? "auto" : "smooth" });
   }
 
   /** Counts new lines that nobody has seen yet. */

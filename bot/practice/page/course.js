@@ -96,7 +96,7 @@ export class Course {
   /** What came about since there were so many dates, in words; empty when nothing did. */
   since(dates) {
     const rows = this.found?.rows.slice(dates) ?? [];
-    if (rows.length === 1) return `${whatOf(rows[0])}, ${rows[0].because ?? CAME[rows[0].came][1]}`;
+    if (rows.length === 1) return [whatOf(rows[0]), rows[0].because].filter(Boolean).join(", ");
     const counts = new Map();
     for (const row of rows) counts.set(row.came, (counts.get(row.came) ?? 0) + 1);
     return [...counts].map(([came, count]) => `${count} × ${CAME[came][2]}`).join(", ");

@@ -10,7 +10,7 @@ import { Troubles } from "./troubles.js";
 
 const NAMES = ["Robin", "Sam", "Noa", "Alex", "Kim", "Charlie", "Jo", "Toni"];
 const CATCH_UP = 120; // milliseconds between two looks at the server while much happens
-const BEGIN = "To see a week in seconds tick “all week” under the client's chat and press “sore”. Course tells why each day came.";
+const BEGIN = "To see a week in seconds tick “all week” below the client's chat and press “sore”.";
 const narrow = matchMedia("(max-width: 54rem)");
 
 class Page {
@@ -114,7 +114,7 @@ class Page {
       await ask("clock", step);
       await this.refresh();
       const came = this.course?.since(dates);
-      return `It is ${byId("now").textContent}.${came ? ` ${this.client.person.name}: ${came}.` : ""}`;
+      return `It is ${byId("now").textContent.replace(/,? \d{4}, /, ", ")}.${came ? ` ${this.client.person.name}: ${came}.` : ""}`;
     });
   }
 
