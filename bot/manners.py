@@ -191,6 +191,9 @@ _TYPED = (
 """What the chaotic client types instead of tapping."""
 
 
+_TODAY = Say("/today")
+
+
 def next_act(manner: Manner, scene: Scene) -> Act | None:
     """What this client does next; None when nothing is open, or when nothing new comes of trying."""
     if len(scene.done) >= MOST or (scene.done and scene.done[-3:] == scene.done[-1:] * 3):
@@ -205,9 +208,10 @@ def next_act(manner: Manner, scene: Scene) -> Act | None:
         number = _test(measure, manner, scene)
         vague = Say(f"about {number} cm i think")
         return vague if manner is Manner.CHAOTIC and vague not in scene.done else Say(str(number))
-    if question is None:
-        return None
-    return next(_answers(manner, question, scene), None)
+    act = next(_answers(manner, question, scene), None) if question is not None else None
+    if act in scene.done and _TODAY not in scene.done:
+        return _TODAY  # what was answered is not today's: the morning's message has not arrived
+    return act
 
 
 def _answers(manner: Manner, question: Asked, scene: Scene) -> Iterator[Act]:
@@ -230,7 +234,7 @@ def _sore_day(scene: Scene) -> _Day:
 
 def _noise(scene: Scene) -> Act | None:
     """What a chaotic client does first: taps something old, or writes what nobody asked for."""
-    if scene.done or not scene.dates:
+    if scene.done or not scene.dates or scene.journal.get("state") in ("finished", "stopped"):
         return None
     old = [message for message in scene.messages[:-1] if message["from"] == "bot" and message["buttons"]]
     if scene.dates % 2 and len(old) > 1:

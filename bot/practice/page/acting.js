@@ -3,6 +3,11 @@
 import { ask, byId } from "./tools.js";
 
 const MORNINGS = 7;
+const WHY = {
+  waiting: "the course waits, look into the coach's chat",
+  finished: "the course is finished",
+  stopped: "the course is stopped",
+};
 
 export class Acting {
   constructor(page) {
@@ -36,9 +41,7 @@ export class Acting {
   async once(person, manner) {
     const { did } = await ask("act", { chat: person.id, as: manner });
     if (did.length) return `${person.name} ${inWords(did)}.`;
-    return this.page.course.found?.state === "waiting"
-      ? `${person.name} waits for the coach: look into the coach's chat.`
-      : `Nothing is open in the chat of ${person.name}. Go on to the next morning.`;
+    return `${person.name} has nothing to answer: ${WHY[this.page.course.found?.state] ?? "go on to the next morning"}.`;
   }
 
   async live(person, manner, mornings, dates) {

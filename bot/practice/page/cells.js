@@ -101,7 +101,7 @@ function dose(row) {
 
 /** The pain of a date as a number over a hatched column. */
 function pain(row) {
-  const told = { done: "done", part: "part", none: "not" }[row.completion] ?? "";
+  const told = { done: "done", part: "part", none: "not" }[row.completion] ?? row.tests[0]?.match(/\S+ \S+$/)?.[0] ?? "";
   const column = make("span", { className: "pain", textContent: row.pain ?? told });
   column.style.setProperty("--pain", row.pain ?? 0);
   return column;
@@ -127,7 +127,7 @@ export const SIGNS = [
   ["!", "it waits for the coach"],
   ["three, two, one stroke", "the dose as written, lighter, lightest"],
   ["on, again, light, off …", "how the date came about"],
-  ["a number over a column", "pain from 0 to 10; without a number the answer in a word"],
+  ["a number over a column", "pain from 0 to 10; without one the answer in a word, or the test's value"],
   ["dashed, empty", "a programme day still to come"],
 ];
 

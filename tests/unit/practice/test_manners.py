@@ -77,6 +77,12 @@ def test_nobody_stops_before_the_city_is_typed(manner: Manner) -> None:
     assert next_act(manner, scene(question, dates=0)) == Say(CITY)
 
 
+def test_who_has_answered_an_old_day_asks_for_todays() -> None:
+    old = Tap(7, "c:3:all", "All done, no pain")
+    assert next_act(Manner.TIDY, scene(SESSION, done=(old,))) == Say("/today")
+    assert next_act(Manner.TIDY, scene(SESSION, done=(old, Say("/today")))) == old
+
+
 @pytest.mark.parametrize("manner", Manner)
 def test_nobody_goes_on_for_ever(manner: Manner) -> None:
     same = Tap(7, "c:3:all", "All done, no pain")
