@@ -27,7 +27,7 @@ ARGUMENTS = (
     "--disable-sync",
     "--disable-dev-shm-usage",
 )
-AXE = "axe.run(document, {resultTypes: ['violations']})"
+AXE = "axe.run(document, {resultTypes: ['violations'], rules: {'target-size': {enabled: true}}})"
 
 
 def chromium() -> str:
