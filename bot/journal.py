@@ -78,7 +78,8 @@ async def _rows(session: AsyncSession, course: Course) -> Sequence[_Row]:
         .order_by(LedgerRow.local_date)
     )
     tests: dict[int | None, list[MeasureRow]] = {}
-    for test in await session.scalars(select(MeasureRow).where(MeasureRow.course_id == course.id)):
+    taken = select(MeasureRow).where(MeasureRow.course_id == course.id, MeasureRow.value.is_not(None))
+    for test in await session.scalars(taken.order_by(MeasureRow.id)):
         tests.setdefault(test.ledger_id, []).append(test)
     return [(row, said, tests.get(row.id, [])) for row, said in await session.execute(query)]
 
@@ -140,7 +141,8 @@ def _row(programme: Programme, row: LedgerRow, said: CheckInRow | None, tests: S
 
 def _test(test: MeasureRow) -> str:
     measure = MEASURES[test.measure]
-    return f"{measure.name} {test.value:g} {measure.unit}"
+    name = f"{measure.name}, {test.side}" if test.side else measure.name
+    return f"{name} {test.value:g} {measure.unit}"
 
 
 def _facts_of(decision: Mapping[str, Any]) -> Mapping[str, Any]:

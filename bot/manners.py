@@ -124,9 +124,11 @@ def _city_is_asked(messages: Sequence[Mapping[str, Any]]) -> bool:
 
 
 def _test_is_open(journal: Mapping[str, Any]) -> str | None:
-    """The measure that the newest date asks for and has not got."""
+    """The measure that the newest date asks for and has not got, now or when the same day came before."""
     newest = journal["rows"][-1] if journal["rows"] else None
-    return newest["test"] if newest is not None and not newest["tests"] else None
+    if newest is None or any(row["tests"] for row in journal["rows"] if row["day"] == newest["day"]):
+        return None
+    return str(newest["test"]) if newest["test"] else None
 
 
 # --- what follows from it -------------------------------------------------------------------------------------------
@@ -207,7 +209,7 @@ def next_act(manner: Manner, scene: Scene) -> Act | None:
     if measure is not None and (question is None or question.name == "session"):
         number = _test(measure, manner, scene)
         vague = Say(f"about {number} cm i think")
-        return vague if manner is Manner.CHAOTIC and vague not in scene.done else Say(str(number))
+        return vague if manner is Manner.CHAOTIC and vague not in scene.done else Say(f"{number}, {number}, {number}")
     act = next(_answers(manner, question, scene), None) if question is not None else None
     if act in scene.done and _TODAY not in scene.done:
         return _TODAY  # what was answered is not today's: the morning's message has not arrived

@@ -99,6 +99,12 @@ async def _photo_shape(here: Place, count: int) -> Answer:
     return await here.upload("sendPhoto", "photo", png(2 * count, 2), chat_id=str(ANN))
 
 
+async def _album(here: Place, count: int) -> Answer:
+    here.platform.send_photo(ANN, png(4, 4))
+    kept = here.platform.messages(ANN)[-1][1]["photo"][-1]["file_id"]
+    return await here.call("sendMediaGroup", chat_id=ANN, media=[{"type": "photo", "media": kept}] * count)
+
+
 async def _document(here: Place, count: int) -> Answer:
     return await here.upload("sendDocument", "document", bytes(count), chat_id=str(ANN))
 
@@ -130,6 +136,7 @@ REFUSED: Mapping[str, tuple[Request, ...]] = {
     "photo": (_photo,),
     "photo sides": (_photo_sides,),
     "photo shape": (_photo_shape,),
+    "album": (_album,),
     "document": (_document,),
     "file to fetch": (_fetched_file,),
     "hours until deleting": (_deleted_after,),
@@ -155,6 +162,7 @@ WORDS: Mapping[str, tuple[int, str]] = {
     ),
     "photo sides": (400, "Bad Request: PHOTO_INVALID_DIMENSIONS"),
     "photo shape": (400, "Bad Request: PHOTO_INVALID_DIMENSIONS"),
+    "album": (400, "Bad Request: too many files in the album"),
     "document": (413, "Request Entity Too Large"),
     "file to fetch": (400, "Bad Request: file is too big"),
     "hours until deleting": (400, "Bad Request: message can't be deleted for everyone"),
@@ -175,6 +183,7 @@ HIGHEST: Mapping[str, int] = {
     "photo": 10 * 1024 * 1024,
     "photo sides": 10_000,
     "photo shape": 20,
+    "album": 10,
     "document": 50 * 1024 * 1024,
     "file to fetch": 20 * 1024 * 1024,
     "hours until deleting": 48,
@@ -216,6 +225,7 @@ async def test_what_is_one_over_the_limit_is_refused_in_the_platforms_words(
         (_command_description, "BOT_COMMAND_DESCRIPTION_INVALID"),
         (_photo, "file must be non-empty"),
         (_document, "file must be non-empty"),
+        (_album, "too few files in the album"),
     ],
 )
 async def test_what_may_not_be_empty_is_refused_when_it_is(here: Place, send: Request, words: str) -> None:
