@@ -11,6 +11,7 @@ from bot.flows import (
     day,
     doses,
     evening,
+    finishing,
     how,
     inviting,
     joining,
@@ -24,6 +25,7 @@ from bot.flows import (
     programmes,
     ruling,
     settings,
+    upkeeping,
 )
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed, coach_only
@@ -136,6 +138,14 @@ async def _tap_lead(desk: Desk, person: Person, words: list[str]) -> None:
     await leading.tapped(desk, person, _number(words, 0), _word(words, 1))
 
 
+async def _tap_liked(desk: Desk, person: Person, words: list[str]) -> None:
+    await finishing.liked(desk, person, _number(words, 0), _word(words, 1))
+
+
+async def _tap_upkeep(desk: Desk, person: Person, words: list[str]) -> None:
+    await upkeeping.tapped(desk, person, _number(words, 0), _word(words, 1))
+
+
 async def _tap_mine(desk: Desk, person: Person, words: list[str]) -> None:
     await mine.tapped(desk, person, words[0])
 
@@ -228,11 +238,13 @@ TAPS: Mapping[str, Tap] = {
     "have": _tap_have,
     "lead": _tap_lead,
     "mine": _tap_mine,
+    "liked": _tap_liked,
+    "upkeep": _tap_upkeep,
 }
 """What the first word of a button's data leads to."""
 
 ONCE = frozenset(
     {"join", "screen", "begin", "zone", "time", "stop", "found", "well", "today", "pause", "short", "away"}
-    | {"photo", "have", "mine"}
+    | {"photo", "have", "mine", "liked"}
 )
 """Questions whose buttons go away with the answer."""

@@ -52,6 +52,15 @@ async def newest_course(session: AsyncSession, person: Person) -> Course | None:
     return await session.scalar(select(Course).where(Course.person_id == person.id).order_by(Course.id.desc()).limit(1))
 
 
+async def with_earlier(session: AsyncSession, course: Course) -> list[int]:
+    """The ids of a course and of those that it keeps up, the newest first."""
+    ids, before = [course.id], course.after_id
+    while before is not None:
+        ids.append(before)
+        before = await session.scalar(select(Course.after_id).where(Course.id == before))
+    return ids
+
+
 async def locked(session: AsyncSession, course_id: int) -> Course | None:
     """A course by its id, its row locked for the use case that follows."""
     return await session.get(Course, course_id, with_for_update=True)

@@ -28,6 +28,8 @@ class DueKind(StrEnum):
     """(coach)"""
     THINGS = "things"
     """(person)"""
+    RETEST = "retest"
+    """(person)"""
     TRACES = "traces"
     """(chat of somebody who was erased)"""
 

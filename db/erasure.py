@@ -47,8 +47,9 @@ async def erase(session: AsyncSession, person: Person, now: datetime, *, but_upd
     await note(session, person.id, person.created_at, now)
     rows = select(LedgerRow.id).where(LedgerRow.person_id == person.id)
     courses = select(Course.id).where(Course.person_id == person.id)
+    await session.execute(update(Course).where(Course.person_id == person.id).values(after_id=None))
     for table, whose in (
-        (Due, Due.kind.in_([DueKind.MORNING, DueKind.THINGS]) & (Due.subject == person.id)),
+        (Due, Due.kind.in_([DueKind.MORNING, DueKind.THINGS, DueKind.RETEST]) & (Due.subject == person.id)),
         (Due, (Due.kind == DueKind.NUDGE) & Due.subject.in_(rows)),
         (Alert, Alert.course_id.in_(courses)),
         (Overrule, Overrule.course_id.in_(courses)),

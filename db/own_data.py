@@ -118,6 +118,7 @@ class CourseData(_Plain):
     screening: dict[str, str]
     left_out: list[str]
     at_hand: dict[str, bool]
+    liked_best: list[str] = Field(description="movements")
     training_weekdays: list[int] = Field(description="chosen by the client; Monday is 0")
     days: list[LedgerDay]
     tests: list[Test]
@@ -200,6 +201,7 @@ async def _course(session: AsyncSession, course: Course) -> CourseData:
         screening=course.screened or {},
         left_out=course.barred or [],
         at_hand=course.at_hand or {},
+        liked_best=course.favourites or [],
         training_weekdays=course.weekdays or [],
         days=[_day(row, entry) for row, entry in await courses.history(session, course)],
         tests=[_test(test) for test in tests],

@@ -207,6 +207,10 @@ class Course(Base):
     """Keys of movements that this client leaves out."""
     at_hand: Mapped[dict[str, bool] | None] = mapped_column(JSON)
     """By the name of a thing: whether this client has it or something in its place."""
+    favourites: Mapped[list[str] | None] = mapped_column(JSON)
+    """Keys of the movements that the client liked best, asked at the end."""
+    after_id: Mapped[int | None] = mapped_column(ForeignKey("course.id"))
+    """The course that this one keeps up; tests are compared with its first ones."""
     weekdays: Mapped[list[int] | None] = mapped_column(JSON)
     """The training weekdays that this client chose, where the programme lets them; Monday is 0."""
     created_at: Mapped[datetime]

@@ -8,14 +8,16 @@ from datetime import datetime
 from sqlalchemy import select
 from sqlalchemy.ext.asyncio import AsyncSession
 
+from db import courses
 from db.schema import Course, LedgerRow, MeasureRow
 from plans.dose import LEFT, RIGHT
 from plans.measures import MEASURES, Measure, counted
 
 
 async def taken(session: AsyncSession, course: Course) -> Sequence[MeasureRow]:
-    """All tests of a course that have their value, oldest first."""
-    query = select(MeasureRow).where(MeasureRow.course_id == course.id, MeasureRow.value.is_not(None))
+    """All tests of a course, and of those that it keeps up, that have their value, oldest first."""
+    ids = await courses.with_earlier(session, course)
+    query = select(MeasureRow).where(MeasureRow.course_id.in_(ids), MeasureRow.value.is_not(None))
     return (await session.scalars(query.order_by(MeasureRow.id))).all()
 
 

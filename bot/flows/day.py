@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
-from bot.flows import bodies, deciding, evening, progress, showing, telling, times
+from bot.flows import bodies, deciding, evening, finishing, showing, telling, times
 from bot.flows.desk import Desk
 from bot.words import Words
 from bot.words.message import Button, Message, column
@@ -142,7 +142,7 @@ async def make(desk: Desk, person: Person, course: Course, day: date, *, by_itse
     past = [entry for _row, entry in await courses.history(desk.session, course)]
     decision = await deciding.decide(desk, course, programme, past, day)
     if decision.kind is None:
-        await finish(desk, person, course)
+        await finishing.finish(desk, person, course)
         return
     row = await courses.make_row(desk.session, course, decision, day=day, zone=times.zone_of(person), now=desk.now)
     row.lacks = deciding.lacking(programme, course, row)
@@ -196,7 +196,7 @@ async def fill(desk: Desk, person: Person, course: Course, row: LedgerRow) -> No
     past = [entry for _row, entry in await courses.history(desk.session, course)]
     decision = await deciding.decide(desk, course, programme, past, row.local_date)
     if decision.kind is None:
-        await finish(desk, person, course)
+        await finishing.finish(desk, person, course)
         return
     courses.fill_row(row, course, decision)
     row.lacks = deciding.lacking(programme, course, row)
@@ -238,17 +238,6 @@ async def remake(desk: Desk, person: Person, course: Course, row: LedgerRow) -> 
         return
     courses.fill_row(row, course, decision)
     await show(desk, person, course, row)
-
-
-async def finish(desk: Desk, person: Person, course: Course) -> None:
-    """Ends a course that has no day left, and says so to both."""
-    course.state = CourseState.FINISHED
-    course.ended_at = desk.now
-    await due.cancel(desk.session, due.DueKind.MORNING, person.id)
-    await desk.say(person, Message(desk.words(person).say("day.finished")))
-    await progress.show(desk, person)
-    coach = await telling.coach_person(desk, course)
-    await desk.say(coach, Message(desk.words(coach).say("coach.finished", label=person.label)))
 
 
 async def show(desk: Desk, person: Person, course: Course, row: LedgerRow, *, by_itself: bool = False) -> None:

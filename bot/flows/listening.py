@@ -52,10 +52,28 @@ async def heard(desk: Desk, person: Person, text: str) -> None:
         await _while_joining(desk, person, course, text)
     elif course is not None:
         await _client_says(desk, person, course, text)
+    elif await _after_the_end(desk, person, text):
+        return
     elif await people.coach_of(desk.session, person) is not None:
         await desk.say(person, Message(desk.words(person).say("coach.help")))
     else:
         await desk.say(person, Message(desk.words(person).say("joining.stranger")))
+
+
+async def _after_the_end(desk: Desk, person: Person, text: str) -> bool:
+    """Words of somebody whose course is over: a test's number, a warning sign, or a note for their coach."""
+    course = await courses.newest_course(desk.session, person)
+    if course is None or course.state != CourseState.FINISHED:
+        return False
+    if await measuring.typed(desk, person, course, text):
+        return True
+    flag = find_flag(text)
+    if flag is not None:
+        await telling.tell_of(desk, course, cause="red-flag", at_once=True, facts={"flag": flag.level}, quote=text)
+        await desk.say(person, showing.caution(desk.words(person), CheckIn(flag=flag.level)))
+        return True
+    await _pass_on(desk, person, course, text)
+    return True
 
 
 async def _answers_own_question(desk: Desk, person: Person, text: str) -> bool:

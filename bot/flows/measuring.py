@@ -115,8 +115,9 @@ async def _asks_for_pain(desk: Desk, course: Course) -> bool:
 
 
 async def _course(desk: Desk, person: Person) -> Course:
-    course = await courses.open_course(desk.session, person)
-    if course is None or course.state not in (CourseState.ACTIVE, CourseState.WAITING):
+    """The course that a test belongs to, which may be over. Raises NotAllowed for whoever has none."""
+    course = await courses.newest_course(desk.session, person)
+    if course is None or course.state not in (CourseState.ACTIVE, CourseState.WAITING, CourseState.FINISHED):
         raise NotAllowed("measuring.not_now")
     return course
 

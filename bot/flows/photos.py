@@ -24,6 +24,7 @@ async def offer(desk: Desk, person: Person, course: Course) -> None:
     if agreed and await taken(desk, course):
         await desk.say(person, Message(desk.words(person).say("photos.after")))
     elif not agreed and not await people.was_asked(desk.session, person, TERMS):
+        await people.decline(desk.session, person, text_version=TERMS, now=desk.now)
         await ask(desk, person)
 
 

@@ -123,6 +123,13 @@ def _lines(words: Words, programme: Programme, course: Course) -> tuple[Line, ..
     return tuple(found)
 
 
+async def results(desk: Desk, words: Words, course: Course) -> dict[str, object]:
+    """What came of a course: sessions done of those that came, and each test beside the first."""
+    week = week_of(entry for _row, entry in await courses.history(desk.session, course))
+    tests_taken = [_compared(words, rows) for rows in await _by_side(desk, course)]
+    return {"done": week.done, "due": week.due, "tests": tests_taken}
+
+
 async def _by_side(desk: Desk, course: Course) -> list[list[MeasureRow]]:
     """The course's tests, those of one measure and side together, oldest first."""
     found: dict[tuple[str, str | None], list[MeasureRow]] = {}

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Awaitable, Callable, Mapping
 
-from bot.flows import day, digest, evening, mine, telling
+from bot.flows import day, digest, evening, mine, telling, upkeeping
 from bot.flows.desk import Desk
 from db.due import DueKind
 
@@ -14,6 +14,7 @@ WHEN_DUE: Mapping[str, Callable[[Desk, int], Awaitable[None]]] = {
     DueKind.DIGEST: digest.weekly,
     DueKind.LIST: telling.morning_list,
     DueKind.THINGS: evening.ask_for_things,
+    DueKind.RETEST: upkeeping.offer_retest,
     DueKind.TRACES: mine.forget_traces,
 }
 """Each use case takes the subject's id and plans or cancels its own next instant."""
@@ -24,6 +25,7 @@ PLANNED: Mapping[str, Callable[[Desk, int], Awaitable[None]]] = {
     DueKind.DIGEST: digest.plan,
     DueKind.LIST: telling.plan_list,
     DueKind.THINGS: evening.replan_things,
+    DueKind.RETEST: upkeeping.plan_retest,
     DueKind.TRACES: mine.plan_forgetting,
 }
 """The same instants once more from local time and zone, when the zone data has changed."""

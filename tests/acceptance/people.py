@@ -57,6 +57,10 @@ class Client:
         """What the bot last said to these words."""
         return (await self.chat.say(self.number, text))[-1]
 
+    async def hears(self, text: str) -> Said:
+        """What the bot first said to these words."""
+        return (await self.chat.say(self.number, text))[0]
+
     async def day_later(self) -> Said:
         """The last message of the next 24 hours, whatever other people's mornings are."""
         before = max(m.id for m in await self.chat.messages(self.number))

@@ -89,7 +89,7 @@ async def test_inches_come_from_the_chats_language_and_can_be_changed(chat: Prac
     assert "inches and pounds" in said
     menu = (await chat.messages(number))[-1]
     assert "centimetres" in (await chat.tap(number, menu, "Use centimetres"))[-1].text
-    assert (await client.says("11")).text.startswith("fingertip to floor: 10 cm")
+    assert (await client.hears("11")).text.startswith("fingertip to floor: 10 cm")
 
 
 # --- tests ----------------------------------------------------------------------------------------------------------
@@ -143,7 +143,7 @@ async def test_a_retest_names_what_was_otherwise_and_is_judged_by_the_error_of_t
     how = await client.says("/measure")
     await chat.tap(client.number, how, "Begin without a warm-up")
     said = await client.says("3")
-    said = (await chat.tap(client.number, said, "That is enough"))[-1]
+    said = (await chat.tap(client.number, said, "That is enough"))[0]
     assert "At the start it was 11 cm. Better by more than the error of the test: a real gain." in said.text
     assert "at another time of day" in said.text
     assert "without a warm-up, the first one after one" in said.text

@@ -468,7 +468,7 @@ async def test_mornings_grow_quiet_for_a_silent_client_and_are_whole_again_after
     assert len(lines) == 4
     assert len(offers) == 3
     assert len(heard) <= 14, "a month of silence brings two weeks' worth of messages at most, nudges among them"
-    assert [label for label, _data in offers[0][1].buttons] == ["Show today's", "Pause"]
+    assert [label for label, _data in offers[0][1].buttons] == ["Show today's", "Take the test again", "Pause"]
     list_ = await chat.from_bot(COACH)
     assert any("Silent: has not answered for a week" in said.text for said in list_)
 
@@ -632,14 +632,14 @@ async def test_a_test_can_be_taken_at_any_time_and_is_compared_with_the_first(ch
     assert shown.text.startswith("The test: fingertip to floor, 3 tries.\n\nBarefoot")
     assert shown.photo is not None
     assert "cannot be right" in (await client.says("400")).text
-    assert "inside what repeating the test alone can give" in (await client.says("11 12 12")).text
+    assert "inside what repeating the test alone can give" in (await client.hears("11 12 12")).text
     await client.says("/measure")
-    said = await client.says("5.5 cm, 6, 6")
+    said = await client.hears("5.5 cm, 6, 6")
     assert "a real gain" in said.text
     assert "another time of day" not in said.text
     await chat.post("clock", to=(await hours_later(chat, 8)))
     await client.says("/measure")
-    assert "another time of day" in (await client.says("9 9 9")).text
+    assert "another time of day" in (await client.hears("9 9 9")).text
     assert "14 cm at the start, 9 cm now" in (await client.says("/progress")).text
 
 

@@ -107,7 +107,9 @@ async def test_the_course_is_that_of_whoever_is_shown_as_client(here: Trial, bro
 async def test_one_answer_taps_the_real_buttons_and_says_so(here: Trial, browser: Browser) -> None:
     async with opened(browser, here.address, WIDE) as page:
         await answers(page, "sore")
-        await expect(page.locator("#moved")).to_have_text("Demo client typed 14, 14, 14, tapped Done, some pain and tapped 4.")
+        await expect(page.locator("#moved")).to_have_text(
+            "Demo client typed 14, 14, 14, tapped Done, some pain and tapped 4."
+        )
         await expect(page.locator("#client .log")).to_contain_text("Noted: done, pain 4.")
         await answers(page, "tidy")
         await answers(page, "tidy")
