@@ -105,11 +105,11 @@ def asked(messages: Sequence[Mapping[str, Any]]) -> Asked | None:
 def _question(data: str) -> tuple[str, str] | None:
     """The question that a button's data answers, and with what; None for a button of no question."""
     verb, *rest = data.split(":")
-    if verb == "c" and len(rest) == 2 and rest[1] in ("all", "some", "part", "none"):
+    if verb in ("c", "n") and len(rest) == 2 and rest[1] in ("all", "some", "part", "none"):
         return "session", rest[1]
-    if verb == "c" and len(rest) == 3 and rest[1] in _OF_A_DAY:
+    if verb in ("c", "n") and len(rest) == 3 and rest[1] in _OF_A_DAY:
         return rest[1], rest[2]
-    if verb == "c":
+    if verb in ("c", "n"):
         return "answered", rest[-1]
     if verb == "m":
         return "morning", rest[-1]

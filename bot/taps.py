@@ -70,6 +70,12 @@ async def _tap_checkin(desk: Desk, person: Person, words: list[str]) -> str | No
     return await checkin.tap(desk, person, _number(words, 0), _word(words, 1), _word(words, 2))
 
 
+async def _tap_nudge(desk: Desk, person: Person, words: list[str]) -> str | None:
+    row, _course = await checkin.own(desk, person, _number(words, 0))
+    await evening.carried_on(desk, row)
+    return await _tap_checkin(desk, person, words)
+
+
 async def _tap_morning(desk: Desk, person: Person, words: list[str]) -> str | None:
     return await checkin.morning(desk, person, _number(words, 0), _word(words, 1))
 
@@ -210,6 +216,7 @@ async def _tap_how(desk: Desk, person: Person, words: list[str]) -> None:
 
 TAPS: Mapping[str, Tap] = {
     "c": _tap_checkin,
+    "n": _tap_nudge,
     "m": _tap_morning,
     "join": _tap_join,
     "screen": _tap_screen,

@@ -151,6 +151,11 @@ async def put(
     return made or (await session.scalars(select(Outbox.id).where(Outbox.key == key))).one()
 
 
+async def by_key(session: AsyncSession, key: str) -> int | None:
+    """The row of a message by its key; None when it was never put."""
+    return await session.scalar(select(Outbox.id).where(Outbox.key == key))
+
+
 async def drop(session: AsyncSession, chat: int, kind: Kind) -> None:
     """Lets go of what of a kind still waits to leave to a chat."""
     waiting = and_(Outbox.chat == chat, Outbox.state == _WAITING, Outbox.kind == kind)

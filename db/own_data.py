@@ -117,7 +117,7 @@ class CourseData(_Plain):
     ended_at: datetime | None
     screening: dict[str, str]
     left_out: list[str]
-    at_hand: dict[str, bool]
+    at_hand: dict[str, bool | None]
     liked_best: list[str] = Field(description="movements")
     training_weekdays: list[int] = Field(description="chosen by the client; Monday is 0")
     days: list[LedgerDay]

@@ -205,8 +205,8 @@ class Course(Base):
     """From which date on an away client's sessions come by themselves again."""
     barred: Mapped[list[str] | None] = mapped_column(JSON)
     """Keys of movements that this client leaves out."""
-    at_hand: Mapped[dict[str, bool] | None] = mapped_column(JSON)
-    """By the name of a thing: whether this client has it or something in its place."""
+    at_hand: Mapped[dict[str, bool | None] | None] = mapped_column(JSON)
+    """By the name of a thing: whether this client has it or something in its place; None when only asked."""
     favourites: Mapped[list[str] | None] = mapped_column(JSON)
     """Keys of the movements that the client liked best, asked at the end."""
     after_id: Mapped[int | None] = mapped_column(ForeignKey("course.id"))

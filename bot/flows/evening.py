@@ -12,7 +12,7 @@ from bot.flows import deciding, showing, times
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words.message import Button, Message, column
-from db import courses, due
+from db import courses, due, outbox
 from db.courses import CourseState
 from db.delivery import Kind
 from db.schema import Course, LedgerRow, Person
@@ -38,6 +38,21 @@ def _is_late_enough(course: Course, row: LedgerRow) -> bool:
     return (row.local_date - started).days >= NO_NUDGE
 
 
+NUDGED = "n"
+"""The first word of the data of a nudge's buttons: what follows from a tap is shown there."""
+
+
+def _nudge_key(row: LedgerRow) -> str:
+    return f"nudge:{row.person_id}:{row.local_date}"
+
+
+async def carried_on(desk: Desk, row: LedgerRow) -> None:
+    """From a tap under a nudge on it is the nudge that shows its row."""
+    found = await outbox.by_key(desk.session, _nudge_key(row))
+    if found is not None and found != row.outbox_id:
+        row.outbox_id, row.picture = found, None
+
+
 async def replan_nudge(desk: Desk, row_id: int) -> None:
     """Plans the evening's nudge of a row once more."""
     row = await desk.session.get_one(LedgerRow, row_id)
@@ -58,8 +73,8 @@ async def nudge(desk: Desk, row_id: int) -> None:
     words = desk.words(person)
     await desk.send(
         person,
-        Message(words.say("day.nudge"), showing.first_buttons(words, row.id)),
-        key=f"nudge:{person.id}:{row.local_date}",
+        Message(words.say("day.nudge"), showing.first_buttons(words, row.id, verb=NUDGED)),
+        key=_nudge_key(row),
         kind=Kind.NUDGE,
         late_after=times.at(person, row.local_date, times.QUIET),
     )
@@ -86,7 +101,7 @@ async def replan_things(desk: Desk, person_id: int) -> None:
 
 
 async def ask_for_things(desk: Desk, person_id: int) -> None:
-    """Asks about the first thing that tomorrow needs and nobody knows of; one message an evening at most."""
+    """Asks about the first thing that tomorrow needs and that was never asked about; one message an evening at most."""
     await due.cancel(desk.session, due.DueKind.THINGS, person_id)
     person = await desk.session.get_one(Person, person_id)
     course = await courses.open_course(desk.session, person)
@@ -97,6 +112,7 @@ async def ask_for_things(desk: Desk, person_id: int) -> None:
         return
     wanted = _unknown(course, await _tomorrow(desk, person, course, await desk.programme(course)))
     if wanted:
+        course.at_hand = {**(course.at_hand or {}), wanted[0].name: None}
         await desk.send(
             person,
             _question(desk, person, course, wanted[0]),
@@ -153,6 +169,7 @@ async def tapped(desk: Desk, person: Person, course: Course, answer: str, name: 
     words = desk.words(person)
     wanted = _unknown(course, await _tomorrow(desk, person, course, programme))
     if wanted:
+        course.at_hand = {**course.at_hand, wanted[0].name: None}
         await desk.say(person, _question(desk, person, course, wanted[0]))
     else:
         await desk.say(person, Message(words.say("day.have_noted", has=answer == "yes", thing=thing.name)))

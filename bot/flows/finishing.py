@@ -11,13 +11,14 @@ from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words.ending import found_out
 from bot.words.message import ON_PHONE, Button, Message, Rows, column
-from db import courses, due
+from db import courses, due, tests
 from db.courses import CourseState
 from db.schema import Course, Person
 from plans.checkin import Completion
 from plans.dose import items
 from plans.fitting import Fit
 from plans.ledger import Entry, RowKind
+from plans.measures import MEASURES
 from plans.movements import Movement
 from plans.ranking import Ranking, followed, ranking
 
@@ -25,6 +26,8 @@ LIKED = 2
 """Movements that a client may name."""
 OFFERED = 8
 """Movements that are offered, those that were done most."""
+FRESH = timedelta(days=7)
+"""A test this old still says where somebody stands at the end (own choice)."""
 RETEST = timedelta(weeks=8)
 """After the end a test is offered once more (own choice)."""
 
@@ -76,6 +79,7 @@ async def finish(desk: Desk, person: Person, course: Course) -> None:
     await progress.show(desk, person)
     if len(await photos.taken(desk, course)) > 1:
         await photos.show(desk, person, person, course)
+    await _offer_test(desk, person, course)
     past = await past_of(desk, course)
     if course.after_id is not None:
         again = Button(words.gettext("Four more weeks"), f"upkeep:{course.id}:again")
@@ -86,6 +90,15 @@ async def finish(desk: Desk, person: Person, course: Course) -> None:
         at = times.morning_on(person, times.today(person, desk.now) + RETEST)
         await due.plan(desk.session, due.DueKind.RETEST, person.id, at)
     await _tell_coach(desk, person, course, past)
+
+
+async def _offer_test(desk: Desk, person: Person, course: Course) -> None:
+    """Offers each of the programme's tests that was not taken in the last days of the course."""
+    recent = {t.measure for t in await tests.taken(desk.session, course) if desk.now - t.at <= FRESH}
+    missing = [MEASURES[key] for key in (await desk.programme(course)).measures if key not in recent]
+    if missing:
+        buttons = (Button(measure.name, f"measure:{measure.key}:how") for measure in missing)
+        await desk.say(person, Message(desk.words(person).say("ending.test"), column(*buttons)))
 
 
 def _liked_buttons(desk: Desk, person: Person, course: Course, past: Past) -> Rows:

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from markupsafe import Markup
 
-from bot.flows import bodies, checkin, showing
+from bot.flows import bodies, checkin, day, showing
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words import Words
@@ -58,8 +58,8 @@ async def tapped(desk: Desk, person: Person, row_id: int, what: str) -> None:
 async def _steps(desk: Desk, person: Person, course: Course, row: LedgerRow) -> Sequence[Step]:
     """The steps of a row's session as it was handed out."""
     pairs = [(r, e) for r, e in await courses.history(desk.session, course) if r.local_date <= row.local_date]
-    day = showing.handed_out(await desk.programme(course), row, bodies.fit_of(course, row, pairs))
-    return steps_of(in_units(day, desk.words(person).units))
+    whole = showing.handed_out(await desk.programme(course), row, bodies.fit_of(course, row, pairs))
+    return steps_of(in_units(whole, desk.words(person).units))
 
 
 async def _show(desk: Desk, person: Person, row: LedgerRow, message: Message) -> None:
@@ -74,7 +74,8 @@ async def _end(desk: Desk, person: Person, row: LedgerRow) -> None:
     await _show(desk, person, row, Message(words.say("leading.over")))
     row.step = None
     if (await courses.said_of(desk.session, row)).completion is None:
-        await desk.say(person, Message(words.say("leading.how_was_it"), showing.first_buttons(words, row.id)))
+        asked = Message(words.say("leading.how_was_it"), showing.first_buttons(words, row.id))
+        await day.put(desk, person, row, asked)
 
 
 # --- in words -----------------------------------------------------------------------------------------------------

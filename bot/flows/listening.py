@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from bot.flows import (
     bodies,
@@ -20,11 +21,12 @@ from bot.flows import (
 )
 from bot.flows.asking import Asked, about, open_for, waits_for
 from bot.flows.desk import Desk
-from bot.words.message import Message
+from bot.words.message import Message, joined
 from db import courses, people
 from db.courses import CourseState
 from db.schema import Course, LedgerRow, Person
-from plans.checkin import CheckIn
+from plans.asked_number import only_number
+from plans.checkin import CheckIn, Completion
 from plans.fitting import missed, things
 from plans.ledger import Question, RowKind
 from plans.localtime import local
@@ -130,7 +132,9 @@ async def _client_says(desk: Desk, person: Person, course: Course, text: str) ->
         return
     if await _is_a_plain_request(desk, person, course, reply, text):
         return
-    if await _is_an_open_number(desk, person, course, row, reply):
+    if await _is_an_open_number(desk, person, course, row, reply, text):
+        return
+    if await _is_not_today_while_asked(desk, person, course, row, reply):
         return
     await _take(desk, person, course, row, reply, text)
 
@@ -186,13 +190,36 @@ async def _is_a_plain_request(desk: Desk, person: Person, course: Course, reply:
     return True
 
 
-async def _is_an_open_number(desk: Desk, person: Person, course: Course, row: LedgerRow, reply: Reply) -> bool:
-    """A bare number answers the number question that is open, or is the day's test."""
-    if reply.number is None or reply.completion is not None:
+async def _is_not_today_while_asked(desk: Desk, person: Person, course: Course, row: LedgerRow, reply: Reply) -> bool:
+    """ "Not today" while a question about the session before is open: it changes nothing of that session."""
+    newest = await courses.last_row(desk.session, course)
+    if newest is None or newest.kind != RowKind.ASKING or newest.id == row.id:
         return False
+    said = await courses.said_of(desk.session, row)
+    only_that = merged(CheckIn(), reply, None) == CheckIn(completion=Completion.NONE, why=reply.why)
+    if said.completion is None or reply.completion is not Completion.NONE or not only_that:
+        return False
+    question = await day.message_of(desk, person, course, newest)
+    text = joined(desk.words(person).say("day.not_today_then"), question.text)
+    await day.put(desk, person, newest, replace(question, text=text))
+    return True
+
+
+async def _is_an_open_number(
+    desk: Desk, person: Person, course: Course, row: LedgerRow, reply: Reply, text: str
+) -> bool:
+    """A bare number answers the number question that is open, or is the day's test.
+
+    While pain is asked for, the only number of a short answer is it, whatever words stand around it.
+    """
     said = await courses.said_of(desk.session, row)
     newest = await courses.last_row(desk.session, course)
     asked_pain = next_ask(said) is Ask.PAIN or (newest is not None and newest.kind == RowKind.ASKING)
+    if asked_pain and merged(said, reply, find_flag(text)) == said and reply.error is None:
+        lone = only_number(text)
+        reply = reply if reply.number is not None or lone is None else replace(reply, number=lone)
+    if reply.number is None or reply.completion is not None:
+        return False
     if asked_pain:
         if reply.number != int(reply.number) or not 0 <= reply.number <= 10:
             await desk.say(person, Message(desk.words(person).say("checkin.off_scale", found=f"{reply.number:g}")))

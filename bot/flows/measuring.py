@@ -17,6 +17,7 @@ from bot.words.message import Button, Message, Rows, column, joined
 from db import courses, tests
 from db.courses import CourseState
 from db.schema import Course, LedgerRow, MeasureRow, Person
+from plans.checkin import CheckIn
 from plans.ledger import RowKind
 from plans.localtime import local
 from plans.measures import MEASURES, Measure, compare, plausible
@@ -83,20 +84,22 @@ async def typed(desk: Desk, person: Person, course: Course, text: str) -> bool:
     with_unit = any(letter.isalpha() for letter in text)
     if not found or (not with_unit and await _asks_for_pain(desk, course)):
         return False
-    return await _tried(desk, person, course, found)
+    return await _tried(desk, person, course, found, plainly=with_unit)
 
 
 async def number(desk: Desk, person: Person, course: Course, value: float) -> bool:
     """Takes a number that was said among other words as a try, as `typed` does."""
-    return await _tried(desk, person, course, (Try(kept(value, unit_in("cm", Units(person.units)))),))
+    one = Try(kept(value, unit_in("cm", Units(person.units))))
+    return await _tried(desk, person, course, (one,), plainly=False)
 
 
-async def _tried(desk: Desk, person: Person, course: Course, found: Sequence[Try]) -> bool:
+async def _tried(desk: Desk, person: Person, course: Course, found: Sequence[Try], *, plainly: bool) -> bool:
+    """Takes tries; without a unit they begin the day's test only before its session is answered."""
     opened = await _open_today(desk, person, course)
     if not opened:
         row = await courses.row_on(desk.session, course, times.today(person, desk.now))
         task = await _task_of_day(desk, course, row) if row is not None else None
-        if task is None:
+        if row is None or task is None or not (plainly or await courses.said_of(desk.session, row) == CheckIn()):
             return False
         await _begin(desk, person, course, MEASURES[task.measure], warm=None)
         opened = await _open_today(desk, person, course)

@@ -117,7 +117,7 @@ async def _health(desk: Desk, person: Person, course: Course, value: str) -> Non
 async def _things(desk: Desk, person: Person, course: Course) -> None:
     """What was said to be at hand or not, each to be turned round by a tap."""
     _ = desk.words(person).gettext
-    known = course.at_hand or {}
+    known = {name: has for name, has in (course.at_hand or {}).items() if has is not None}
     has, lacks = _("{thing}: not at hand any more"), _("{thing}: at hand now")
     buttons = [
         Button((has if at_hand else lacks).format(thing=name)[:ON_PHONE], evening.data(course.id, not at_hand, name))

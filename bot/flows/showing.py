@@ -46,8 +46,7 @@ def day(words: Words, programme: Programme, pairs: Pairs, fit: Fit = NO_FIT, fol
     if entry.kind is RowKind.REST:
         return Message(_rest(words, programme, pairs), _odd_button(words, row.id))
     session = _session(words, programme, pairs, fit)
-    test = programme.day(row.day or 1).measure
-    tests = ways_in(test.measure, gettext=words.gettext) if test is not None and not _is_tested(pairs) else ()
+    tests = _ways_into_test(words, programme, pairs)
     if entry.kind is RowKind.MEASURE:
         return replace(session, rows=tests + _odd_button(words, row.id))
     others = _lead_button(words, row.id) + _without_buttons(words, programme, row, fit)
@@ -110,6 +109,12 @@ def _is_tested(pairs: Pairs) -> bool:
     """Whether the test of the last row's day has been taken, on that date or when the day came before."""
     day = pairs[-1][1].day
     return any(entry.recorded and entry.day == day for _row, entry in pairs)
+
+
+def _ways_into_test(words: Words, programme: Programme, pairs: Pairs) -> Rows:
+    """How the day's test is begun; nothing for a day without one, and when it has been taken."""
+    test = programme.day(pairs[-1][0].day or 1).measure
+    return ways_in(test.measure, gettext=words.gettext) if test is not None and not _is_tested(pairs) else ()
 
 
 def _test(words: Words, test: MeasureTask, *, alone: bool) -> Markup:
@@ -259,7 +264,8 @@ def noted(
     if said.completion is None and entry.kind is RowKind.SESSION:
         softened = words.say("checkin.softened") if row.level else None
         session = _session(words, programme, pairs, fit, why=False)
-        rows = first_buttons(words, row.id)[:-1] + _fix(words, row.id)
+        tests = _ways_into_test(words, programme, pairs)
+        rows = tests + first_buttons(words, row.id)[:-1] + _lead_button(words, row.id) + _fix(words, row.id)
         return replace(session, text=joined(line, softened, session.text), rows=rows)
     if said.completion is None:
         off = words.say("checkin.off_today") if entry.kind is RowKind.REST else None
@@ -317,19 +323,19 @@ def _coming(words: Words, entry: Entry, follows: Decision, when: date) -> Markup
 # --- buttons --------------------------------------------------------------------------------------------------------
 
 
-def first_buttons(words: Words, row: int) -> Rows:
-    """The five ways to say how a session went."""
+def first_buttons(words: Words, row: int, *, verb: str = "c") -> Rows:
+    """The five ways to say how a session went; `verb` says under which of its messages they stand."""
     _ = words.gettext
     return (
-        (Button(_("All done, no pain"), f"c:{row}:all"),),
-        (Button(_("Done, some pain"), f"c:{row}:some"), Button(_("Part of it"), f"c:{row}:part")),
-        (Button(_("Not today"), f"c:{row}:none"),),
-        *_odd_button(words, row),
+        (Button(_("All done, no pain"), f"{verb}:{row}:all"),),
+        (Button(_("Done, some pain"), f"{verb}:{row}:some"), Button(_("Part of it"), f"{verb}:{row}:part")),
+        (Button(_("Not today"), f"{verb}:{row}:none"),),
+        *_odd_button(words, row, verb),
     )
 
 
-def _odd_button(words: Words, row: int) -> Rows:
-    return ((Button(words.gettext("Sore, pain or something odd"), f"c:{row}:odd"),),)
+def _odd_button(words: Words, row: int, verb: str = "c") -> Rows:
+    return ((Button(words.gettext("Sore, pain or something odd"), f"{verb}:{row}:odd"),),)
 
 
 def _lead_button(words: Words, row: int) -> Rows:

@@ -7,6 +7,8 @@ import re
 from tests.acceptance.driver import Practice, Said
 
 COACH = 1001
+EVENING = ("Tomorrow's session uses this", "How did today's session go?")
+"""How the evening's messages begin."""
 NEXT = iter(range(6001, 6100))
 
 
@@ -62,10 +64,11 @@ class Client:
         return (await self.chat.say(self.number, text))[0]
 
     async def day_later(self) -> Said:
-        """The last message of the next 24 hours, whatever other people's mornings are."""
+        """The last message of the next 24 hours, whatever other people's mornings are, but for the evening's questions."""
         before = max(m.id for m in await self.chat.messages(self.number))
         await self.chat.post("clock", days=1)
-        self.day = (await self.chat.from_bot(self.number, after=before))[-1]
+        said = await self.chat.from_bot(self.number, after=before)
+        self.day = [m for m in said if not m.text.startswith(EVENING)][-1]
         return self.day
 
     async def next_morning(self) -> Said:

@@ -690,6 +690,35 @@ async def test_a_message_that_is_edited_answers_for_the_day_on_which_it_was_sent
     assert "day off" in (await chat.messages(client.number))[-1].text.lower(), "today became a date off"
 
 
+async def test_not_today_while_a_number_is_missing_changes_nothing_of_yesterday(chat: Practice) -> None:
+    client = await Client.joins(chat, "Missing")
+    for label in ("Part of it", "Half or more", "Too hard"):
+        await client.tap(label)
+    await client.day_later()
+    said = await client.says("cant today, travelling till friday")
+    assert said.text.startswith("Then not today.")
+    assert "how much did it hurt" in said.text
+    assert (await client.says("it was a 2")).text.startswith("Day 1:")
+    progress = await client.says("/progress")
+    assert "In part: 1." in progress.text
+    assert "Pain in the last two weeks: 2." in progress.text
+
+
+async def test_what_is_tapped_under_a_nudge_or_after_the_last_step_is_answered_there(chat: Practice) -> None:
+    client = await Client.joins(chat, "Nudged")
+    await chat.tap(client.number, client.day, "Lead me step by step")
+    step = (await chat.messages(client.number))[-1]
+    asked = (await chat.tap(client.number, step, "End here"))[-1]
+    await chat.tap(client.number, asked, "All done, no pain")
+    assert (await chat.again(client.number, asked)).text.startswith("Noted: done, no pain.")
+    for _ in range(3):
+        await client.day_later()
+    while "How did today's session go?" not in (said := (await chat.messages(client.number))[-1]).text:
+        await chat.post("clock", to=await hours_later(chat, 1))
+    await chat.tap(client.number, said, "Not today")
+    assert "What was in the way?" in (await chat.again(client.number, said)).text
+
+
 async def hours_later(chat: Practice, hours: int) -> str:
     now = datetime.fromisoformat((await chat.get("clock"))["now"])
     return (now + timedelta(hours=hours)).isoformat()

@@ -128,10 +128,13 @@ async def test_after_the_end_a_warning_sign_is_heard_and_words_reach_the_coach(c
     for _ in range(6):
         await client.tap("All done, no pain")
         await _next_day(client)
-    await client.says("11")
     before = max(m.id for m in await chat.messages(client.number))
-    await chat.post("clock", days=1)
-    assert any("reached the end" in m.text for m in await chat.from_bot(client.number, after=before))
+    await chat.post("clock", days=8)
+    end = await chat.from_bot(client.number, after=before)
+    assert any("reached the end" in m.text for m in end)
+    offer = next(m for m in end if "take the test once more" in m.text)
+    await chat.tap(client.number, offer, "fingertip to floor")
+    assert "At the start it was 12 cm" in (await client.says("11")).text
     assert "passed this on" in (await client.says("Thank you, may I begin the next programme soon?")).text
     said = await client.says("I cannot feel anything between my legs")
     assert "local emergency number" in said.text
