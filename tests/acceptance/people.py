@@ -64,7 +64,7 @@ class Client:
         return (await self.chat.say(self.number, text))[0]
 
     async def day_later(self) -> Said:
-        """The last message of the next 24 hours, whatever other people's mornings are, but for the evening's questions."""
+        """The last message of the next 24 hours, whatever other mornings are, but for the evening's questions."""
         before = max(m.id for m in await self.chat.messages(self.number))
         await self.chat.post("clock", days=1)
         said = await self.chat.from_bot(self.number, after=before)
