@@ -38,6 +38,9 @@ ALLOWED_UPDATES = ("message", "edited_message", "callback_query", "my_chat_membe
 LARGEST_DOCUMENT = 5 * 2**20
 """Bytes; a programme file is far smaller, and says so itself when it is not."""
 
+Transport = Callable[..., AiohttpRequest]
+"""Makes a way to the platform; it is given what `AiohttpRequest` is given."""
+
 Handle = Callable[[AsyncSession, Mapping[str, Any], bytes | None, datetime], Awaitable[None]]
 """Handles one update inside the write: session, update, document, the moment at which it was stored."""
 
@@ -52,8 +55,17 @@ class Poller:
     trouble, with that one update alone.
     """
 
-    def __init__(self, database: Database, bot: Bot, *, calendar: Calendar, poll_timeout: int = POLL_TIMEOUT) -> None:
+    def __init__(
+        self,
+        database: Database,
+        bot: Bot,
+        *,
+        calendar: Calendar,
+        poll_timeout: int = POLL_TIMEOUT,
+        transport: Transport = AiohttpRequest,
+    ) -> None:
         self._database = database
+        self._transport = transport
         self._address = f"{bot.base_url}/getUpdates"
         self._calendar = calendar
         self._clock = bot.request.clock if isinstance(bot.request, AiohttpRequest) else None
@@ -62,7 +74,7 @@ class Poller:
     async def run(self) -> None:
         """Polls until cancelled; errors on the way pause it, a refused token ends it."""
         timeout = self._poll_timeout + 15.0
-        async with AiohttpRequest(connections=1, read_timeout=timeout, clock=self._clock) as request:
+        async with self._transport(connections=1, read_timeout=timeout, clock=self._clock) as request:
             pause = 1.0
             while True:
                 try:
@@ -236,7 +248,7 @@ class QuietApplication(Application[Any, Any, Any, Any, Any, Any]):
         raise error
 
 
-def built(token: str, api_url: str) -> QuietApplication:
+def built(token: str, api_url: str, transport: Transport = AiohttpRequest) -> QuietApplication:
     """The chat library's application on our transport, without its own receiving loop and without handlers."""
     application = (
         ApplicationBuilder()
@@ -244,8 +256,8 @@ def built(token: str, api_url: str) -> QuietApplication:
         .token(token)
         .base_url(f"{api_url.rstrip('/')}/bot")
         .base_file_url(f"{api_url.rstrip('/')}/file/bot")
-        .request(AiohttpRequest())
-        .get_updates_request(AiohttpRequest(connections=1))
+        .request(transport())
+        .get_updates_request(transport(connections=1))
         .updater(None)
         .job_queue(None)
         .build()

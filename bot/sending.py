@@ -74,6 +74,7 @@ class Sender(Puller[Letter]):
         per_second: int = 30,
         concurrency: int = 64,
         chat_pace: float = 1.0,
+        painting: Painting | None = None,
     ) -> None:
         topics = (outbox.TOPIC, pace.TOPIC)
         super().__init__(database, topics=topics, concurrency=AHEAD * concurrency, least=concurrency)
@@ -91,7 +92,7 @@ class Sender(Puller[Letter]):
         self._log = Log()
         self._requests = asyncio.Semaphore(concurrency)
         self._chat_pace = chat_pace
-        self._painting = Painting()
+        self._painting = painting or Painting()
         self._tidied_at = float("-inf")
 
     async def begin(self) -> None:

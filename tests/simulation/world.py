@@ -1,0 +1,497 @@
+"""One simulated world: a coach, clients, a platform, the real program, and what goes wrong, all from one seed."""
+
+from __future__ import annotations
+
+import asyncio
+import hashlib
+import heapq
+import logging
+import random
+from collections import Counter, deque
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass, field
+from datetime import UTC, datetime, timedelta
+from functools import cache
+from importlib.resources import files
+from pathlib import Path
+from typing import Any
+
+from bot.practice.platform import Platform
+from bot.practice.store import Store
+from bot.practice.world import FIRST_UPDATE
+from db import links, migrate
+from db.erasure import StillCoach, erase
+from db.people import by_chat
+from db.writer import WriterClosed
+from plans.programme import Programme
+from plans.reading import read_programme
+from plans.rehearsal import Stage
+from tests.simulation.checks import Checks
+from tests.simulation.clocks import SimCalendar, SimMachine
+from tests.simulation.coaches import Coach
+from tests.simulation.faults import Faults, Rates
+from tests.simulation.lives import TOKEN, Died, HandlerBroke, Mortal, Painter, Process
+from tests.simulation.loop import StillLoop, run
+from tests.simulation.network import Network
+from tests.simulation.people import HABITS, SHARES, Client
+from tests.simulation.phones import Phone
+from tests.simulation.record import Record, instant, stored
+from tests.simulation.watch import Watch
+
+PROGRAMMES = ("rowing-club", "hill-walkers", "pit-musicians")
+COACH, FIRST_CLIENT = 1001, 2001
+TRACE = 60
+"""Steps that are kept for whoever looks into a failure."""
+NEVER = datetime.max.replace(tzinfo=UTC)
+STALLED = 400
+"""So many steps without any progress are a standstill."""
+
+
+@dataclass(frozen=True, slots=True)
+class Plan:
+    """What is simulated: everything else follows from the seed."""
+
+    seed: int
+    days: int = 28
+    clients: int = 6
+    shared: bool | None = None
+    """Whether two processes serve at once; drawn when None."""
+    rates: Rates = field(default_factory=Rates)
+
+
+@dataclass(slots=True)
+class Found:
+    """What came of a world."""
+
+    seed: int
+    broken: list[tuple[str, str]] = field(default_factory=list)
+    trace: list[str] = field(default_factory=list)
+    faults: Counter[str] = field(default_factory=Counter)
+    counts: Counter[str] = field(default_factory=Counter)
+    digest: str = ""
+    """Of everything that was said, in order: equal for equal seeds."""
+
+    def report(self) -> str:
+        """What broke, and how it came to that."""
+        broken = [f"  {name}: {what}" for name, what in self.broken]
+        return "\n".join([f"seed {self.seed}:", *broken, *(f"    {line}" for line in self.trace)])
+
+
+class Stop(Exception):
+    """Something broke; the world ends here."""
+
+
+class World:
+    """The simulated world, and what its people need of it."""
+
+    def __init__(self, plan: Plan, folder: Path, loop: StillLoop, found: Found) -> None:
+        self._plan, self._loop, self.found = plan, loop, found
+        self._rng = random.Random(plan.seed)
+        self._file = folder / "easeward.sqlite"
+        self.calendar, self.machine = SimCalendar(loop), SimMachine(loop)
+        store = Store(None)
+        self.platform = Platform(TOKEN, calendar=self.calendar, machine=self.machine, store=store)
+        self.faults = Faults(plan.rates, random.Random(self._rng.random()))
+        found.faults = self.faults.injected
+        self.record = Record(self._file)
+        self.watch = Watch(self.record, self.calendar, self.broken, self._arrives)
+        self.network = Network(self.platform, self.faults, self.watch, random.Random(self._rng.random()))
+        self.checks = Checks(self.record, self.calendar, self.machine, self.broken)
+        self.shared = self._rng.random() < 0.5 if plan.shared is None else plan.shared
+        self._pace = self._rng.choice((0.0, 1.0))
+        self._events: list[tuple[datetime, int, Callable[[], Any]]] = []
+        self._numbers = 0
+        self._births = 0
+        self._processes: list[Process] = []
+        self._trace: deque[str] = deque(maxlen=TRACE)
+        self._digest = hashlib.sha256()
+        self.programme = self._rng.choice(PROGRAMMES)
+        self.coach = Coach(self, Phone(self.platform, COACH, "Coach"), self.programme, self._own())
+        self.clients = {
+            chat: Client(
+                self, Phone(self.platform, chat, f"Client {chat}"), self._own().choices(HABITS, SHARES)[0],
+                stage(self.programme), self._own(),
+            )
+            for chat in range(FIRST_CLIENT, FIRST_CLIENT + plan.clients)
+        }  # fmt: skip
+
+    def _own(self) -> random.Random:
+        """Chances of somebody's own, so that one more draw here changes nothing there."""
+        return random.Random(self._rng.random())
+
+    # --- what people ask of the world ---------------------------------------------------------------------------------
+
+    def later(self, after: timedelta, act: Callable[[], Any]) -> None:
+        self._numbers += 1
+        heapq.heappush(self._events, (self.calendar.now() + after, self._numbers, act))
+
+    def link(self) -> str | None:
+        if self.coach.link is None:
+            return None
+        places = self.record.one("SELECT sum(places - used) AS free, max(expires_at) AS until FROM invite")
+        if places is None or not places["free"] or instant(places["until"]) < self.calendar.now() + timedelta(days=1):
+            self.coach.invites()
+            return None
+        return self.coach.link
+
+    def row(self, ledger: int) -> tuple[int | None, int]:
+        found = self.record.one("SELECT day, level FROM ledger WHERE id = ?", ledger)
+        return (found["day"], found["level"]) if found else (None, 0)
+
+    def erase(self, chat: int) -> None:
+        self.later(timedelta(0), lambda: self._erase(chat))
+
+    async def _erase(self, chat: int) -> None:
+        process = self._somebody()
+        if process is None:
+            return
+
+        async def job(session: Any) -> None:
+            person = await by_chat(session, chat)
+            if person is None:
+                return
+            gone = self.record.rows("SELECT update_id FROM inbox WHERE chat = ?", chat)
+            self.checks.forgotten |= {row["update_id"] for row in gone}
+            await erase(session, person, self.calendar.now())
+
+        self.note(f"erases {chat}")
+        await self._inside(process, process.database.write(job))
+
+    def broken(self, name: str, what: str) -> None:
+        """An invariant does not hold."""
+        self.found.broken.append((name, what))
+        self.note(f"BROKEN {name}: {what}")
+
+    def note(self, line: str) -> None:
+        """One line of the trace."""
+        text = f"{self.calendar.now():%m-%d %H:%M:%S} {self._loop.time():.1f} {line}"
+        self._trace.append(text)
+        self._digest.update(text.encode())
+
+    def _arrives(self, chat: int, body: Any, changed: bool) -> None:
+        who = self.coach if chat == COACH else self.clients[chat]
+        seen = who.phone.shows(body)
+        self.note(f"{chat} {'sees' if changed else 'gets'} {seen.id}: {seen.text[:40]!r}")
+        self.found.counts["messages"] += 1
+        who.hears(seen)
+
+    # --- processes ----------------------------------------------------------------------------------------------------
+
+    def _begin(self) -> None:
+        self._births += 1
+        mortal = Mortal(f"worker-{self._births}")
+        process = Process(
+            mortal,
+            self._file,
+            self.network.transport(mortal),
+            calendar=self.calendar,
+            machine=self.machine,
+            shared=self.shared,
+            painter=Painter(lambda: self.faults.happens("not drawn", self._plan.rates.not_drawn)),
+            breaks=lambda: self.faults.happens("handler broke", self._plan.rates.handler),
+            pace=self._pace,
+        )
+        self.note(f"{mortal.name} begins")
+        self._processes.append(process)
+        process.begin()
+
+    async def _bury(self) -> bool:
+        """Ends who died and plans the next life; whether anybody did."""
+        dead = [process for process in self._processes if process.mortal.dead]
+        for process in dead:
+            self._processes.remove(process)
+            self.note(f"{process.mortal.name} died at: {process.mortal.died_at}")
+            for error in process.ended:
+                self.broken("the program goes on", f"a loop ended by itself: {error!r}")
+            await process.end()
+            down = self._rng.choice((0.0, 0.0, 1.0, 60.0, 3600.0 * self._rng.random() * 4))
+            self.later(timedelta(seconds=down), self._begin)
+        return bool(dead)
+
+    def _somebody(self) -> Process | None:
+        return self._rng.choice(self._processes) if self._processes else None
+
+    async def _inside(self, process: Process, work: Any) -> None:
+        """Does something in a process, which may die of it."""
+        task = process.spawn(work)
+        while not task.done():
+            await self._loop.quiet()
+            if not task.done():
+                if await self._bury():
+                    break
+                self._loop.advance(self._loop.until_timer() or 1.0)
+        if task.done() and not task.cancelled() and (error := task.exception()) is not None:
+            if not isinstance(error, Died) and not process.mortal.dead:
+                raise error
+
+    # --- time ---------------------------------------------------------------------------------------------------------
+
+    async def _settle(self, until: datetime) -> None:
+        """Lets everything be done that can be done before `until`."""
+        for _ in range(STALLED):
+            await self._loop.quiet()
+            if await self._bury():
+                continue
+            wait = self._open_for()
+            if wait is None:
+                self.checks.quiet(0)
+                return
+            step = wait if wait > 5 else self._loop.until_timer() or 0.01
+            if self.calendar.now() + timedelta(seconds=step) >= until:
+                return
+            self._loop.advance(max(step, 0.001))
+        self.broken("everything is done some time", f"nothing moves: {self._hanging()}")
+
+    def _open_for(self) -> float | None:
+        """Seconds until open work can go on, 0 for now; None when nothing is open."""
+        if not self._processes:
+            return None
+        now = self.machine.now()
+        if self.platform.store.unconfirmed():
+            held = self.network.held_until - self._loop.time()
+            return max(0.0, held)
+        waits = [
+            row[0] - now if row[1] == "waiting" else 0.0
+            for row in self.record.rows("SELECT next_at, state FROM outbox WHERE state IN ('waiting', 'leased', 'sending')")
+        ] + [
+            (row[0] or 0.0) - now if row[1] == "waiting" else 0.0
+            for row in self.record.rows("SELECT lease_until, state FROM inbox WHERE state IN ('waiting', 'leased')")
+        ]  # fmt: skip
+        return max(0.0, min(waits)) if waits else None
+
+    def _hanging(self) -> list[str]:
+        return [
+            *(f"{r['key']} {r['state']}" for r in self.record.rows(
+                "SELECT key, state FROM outbox WHERE state IN ('waiting', 'leased', 'sending') LIMIT 5")),
+            *(f"update {r['update_id']} {r['state']}" for r in self.record.rows(
+                "SELECT update_id, state FROM inbox WHERE state IN ('waiting', 'leased') LIMIT 5")),
+            f"{self.platform.store.unconfirmed()} unconfirmed",
+        ]  # fmt: skip
+
+    def _next(self) -> datetime:
+        """When the next thing happens: somebody acts, or something is due."""
+        moments = [self._events[0][0]] if self._events else []
+        due = self.record.value("SELECT min(at) FROM due")
+        if due is not None and self._processes:
+            moments.append(instant(due) + timedelta(seconds=self._plan.seed % 7))
+        return max(min(moments), self.calendar.now()) if moments else NEVER
+
+    async def lives(self, until: datetime) -> None:
+        """Everything that happens before `until`."""
+        stalled = 0
+        await self._settle(min(until, self._next()))
+        while (moment := self._next()) < until:
+            stalled = stalled + 1 if moment <= self.calendar.now() else 0
+            if stalled > STALLED:
+                self.broken("everything is done some time", f"time stands still: {self._hanging()}")
+                return
+            self._loop.advance((moment - self.calendar.now()).total_seconds())
+            await self._one(moment)
+            await self._settle(min(until, self._next()))
+            self.checks.step()
+            if self.found.broken:
+                raise Stop
+        self._loop.advance((until - self.calendar.now()).total_seconds())
+
+    async def _one(self, moment: datetime) -> None:
+        if self._events and self._events[0][0] <= moment:
+            _at, _number, act = heapq.heappop(self._events)
+            done = act()
+            if asyncio.iscoroutine(done):
+                await done
+            return
+        process = self._somebody()
+        if process is not None:
+            self._maybe_dies(process, self._plan.rates.crash_in_tick)
+            await self._inside(process, process.ticker.tick())
+
+    def _maybe_dies(self, process: Process, share: float) -> None:
+        if process.mortal.fuse is None and self.faults.happens("death", share):
+            process.mortal.fuse = self._rng.choice((1, 2, 3, 5, 8, 13, 30, 60, 150, 400))
+
+    # --- the story ----------------------------------------------------------------------------------------------------
+
+    async def story(self) -> None:
+        """Begins, lives through the days, and ends when all is quiet again."""
+        await self._prologue()
+        self.faults.quiet = False
+        for chat in self.clients:
+            self.later(timedelta(hours=self._rng.uniform(0, 40)), self.clients[chat].joins)
+        for _day in range(self._plan.days):
+            self._plan_trouble()
+            await self.lives(self.calendar.now() + timedelta(days=1))
+            self._count_day()
+            self._look()
+        await self._epilogue()
+
+    async def _prologue(self) -> None:
+        self._begin()
+        if self.shared:
+            self._begin()
+        await self._loop.quiet()
+        token: list[str] = []
+
+        async def job(session: Any) -> None:
+            token.append(await links.new_coach_link(session, self.calendar.now()))
+
+        process = self._processes[0]
+        await self._inside(process, process.database.write(job))
+        self.coach.begins(token[0])
+        await self.lives(self.calendar.now() + timedelta(minutes=10))
+        if self.coach.link is None:
+            raise RuntimeError(f"the coach has no link: {[m.text for m in self.coach.phone.messages.values()]}")
+
+    async def _epilogue(self) -> None:
+        """Nothing goes wrong any more: what is open must be done."""
+        self.faults.quiet = True
+        self.network.held_until = self.network.down_until = 0.0
+        for process in self._processes:
+            process.mortal.fuse = None
+        await self.lives(self.calendar.now() + timedelta(hours=30))
+        self._look()
+
+    def _look(self) -> None:
+        waiting = {update["update_id"] for update in self.platform.store.updates(10_000)}
+        given = FIRST_UPDATE + int(self.platform.store.fact("update") or 0)
+        self.checks.day(given, waiting, FIRST_UPDATE + 1)
+        if self.found.broken:
+            raise Stop
+
+    def _count_day(self) -> None:
+        running = self.record.value("SELECT count(*) FROM course WHERE state IN ('active', 'waiting')")
+        self.found.counts["client-days"] += running
+        self.found.counts["days"] += 1
+
+    def _plan_trouble(self) -> None:
+        """What is going to go wrong today."""
+        rates, faults = self._plan.rates, self.faults
+        for _ in range(3):
+            if faults.happens("death", rates.crash / 3):
+                self._sometime(self._dies)
+        if faults.happens("outage", rates.outage):
+            self._sometime(self._goes_down)
+        if faults.happens("updates held back", rates.held_back):
+            self._sometime(self._holds_back)
+        if faults.happens("calendar jump", rates.calendar):
+            self._sometime(self._jumps)
+        if faults.happens("new zone data", rates.zone_data):
+            self._sometime(self._new_zone_data)
+        if faults.happens("files forgotten", rates.unfiled):
+            self._sometime(self._forgets_files)
+        if self._rng.random() < 0.4:
+            self._sometime(self.coach.looks)
+
+    def _sometime(self, act: Callable[[], Any]) -> None:
+        self.later(timedelta(hours=self._rng.uniform(0, 24)), act)
+
+    def _dies(self) -> None:
+        process = self._somebody()
+        if process is not None and process.mortal.fuse is None:
+            process.mortal.fuse = self._rng.randint(1, 300)
+
+    def _goes_down(self) -> None:
+        hours = self._rng.choice((0.05, 0.5, 3, 9))
+        self.network.down_until = self._loop.time() + hours * 3600
+        self.note(f"the platform is down for {hours} h")
+
+    def _holds_back(self) -> None:
+        hours = self._rng.choice((0.2, 2, 12, 24))
+        self.network.held_until = self._loop.time() + hours * 3600
+        self.note(f"updates are held back for {hours} h")
+
+    def _jumps(self) -> None:
+        by = timedelta(hours=self._rng.choice((0.5, 3, 9, 26, 75)))
+        self.calendar.jump(by)
+        self.note(f"the calendar jumps by {by}")
+
+    def _new_zone_data(self) -> None:
+        """What was planned with older data, some of it at another instant."""
+        for row in self.record.rows("SELECT id, at FROM due"):
+            at = instant(row["at"]) + timedelta(hours=self._rng.choice((-1, 0, 0, 1)))
+            if at > self.calendar.now():
+                self.record.change("UPDATE due SET zone_data = '2020a', at = ? WHERE id = ?", stored(at), row["id"])
+
+    def _forgets_files(self) -> None:
+        self.platform.store._db.execute("DELETE FROM file WHERE kind = 'photo'")
+
+
+@cache
+def programme_of(name: str) -> Programme:
+    """A sample programme."""
+    return read_programme(files("plans.library").joinpath(f"{name}.yaml").read_text(encoding="utf-8"))
+
+
+@cache
+def stage(name: str) -> Stage:
+    """A sample programme as bodies feel it."""
+    return Stage(programme_of(name))
+
+
+class _Errors(logging.Handler):
+    """Hears of every error that the program logs; one that was not simulated is a finding."""
+
+    def __init__(self, broken: Callable[[str, str], None]) -> None:
+        super().__init__(logging.ERROR)
+        self._broken = broken
+
+    def emit(self, record: logging.LogRecord) -> None:
+        error = record.exc_info[1] if record.exc_info else None
+        if record.getMessage() == "not-drawn" or isinstance(error, HandlerBroke | WriterClosed):
+            return
+        self._broken("nothing fails", f"{record.getMessage()}: {error!r} {_where(error)}")
+
+
+def _where(error: BaseException | None) -> str:
+    places = []
+    trace = error.__traceback__ if error else None
+    while trace is not None:
+        code = trace.tb_frame.f_code
+        places.append(f"{Path(code.co_filename).name}:{trace.tb_lineno}")
+        trace = trace.tb_next
+    return " < ".join(reversed(places[-6:]))
+
+
+@contextmanager
+def _heard(broken: Callable[[str, str], None]) -> Iterator[None]:
+    loggers = [logging.getLogger(name) for name in ("bot", "db")]
+    handler, before = _Errors(broken), [one.propagate for one in loggers]
+    for one in loggers:
+        one.addHandler(handler)
+        one.propagate = False
+    try:
+        yield
+    finally:
+        for one, was in zip(loggers, before, strict=True):
+            one.removeHandler(handler)
+            one.propagate = was
+
+
+def simulate(plan: Plan, folder: Path) -> Found:
+    """One world from its beginning to its end, or to what breaks; `folder` is empty."""
+    found = Found(plan.seed)
+    asyncio.run(migrate.upgrade(f"sqlite:///{folder / 'easeward.sqlite'}"))
+
+    async def main(loop: StillLoop) -> None:
+        world = World(plan, folder, loop, found)
+        with _heard(world.broken):
+            try:
+                await world.story()
+            except Stop:
+                pass
+            except Exception as error:
+                world.broken("the simulation goes on", f"{error!r} {_where(error)}")
+            for process in world._processes:
+                await process.end()
+        world.record.close()
+        found.counts["rows"], found.counts["digests"] = world.checks.rows_made, world.checks.digests
+        found.counts["alerts due"] = world.checks.alerts_due
+        found.counts["updates"] = int(world.platform.store.fact("update") or 0)
+        found.trace, found.digest = list(world._trace), world._digest.hexdigest()
+
+    def problem(error: BaseException) -> None:
+        if not isinstance(error, Died | asyncio.CancelledError):
+            found.broken.append(("nothing fails", f"nobody waited for {error!r} {_where(error)}"))
+
+    run(main, problem)
+    return found
