@@ -10,7 +10,21 @@ from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from typing import Any
 
-from sqlalchemy import ColumnElement, Select, and_, exists, func, literal_column, or_, select, update
+from sqlalchemy import (
+    ColumnElement,
+    Float,
+    Integer,
+    Select,
+    Text,
+    and_,
+    bindparam,
+    exists,
+    func,
+    literal_column,
+    or_,
+    select,
+    update,
+)
 from sqlalchemy.ext.asyncio import AsyncSession
 from sqlalchemy.orm import aliased
 
@@ -115,14 +129,8 @@ async def claim(
     session: AsyncSession, worker: str, *, machine_now: float, lease_seconds: float, limit: int
 ) -> list[Claimed]:
     """Lease up to `limit` updates: of each chat the lowest open one, if none of that chat is leased."""
-    free = _free(machine_now).order_by(Inbox.update_id).limit(limit).with_for_update(skip_locked=True)
-    statement = (
-        update(Inbox)
-        .where(Inbox.update_id.in_(free))
-        .values(state="leased", worker=worker, lease_until=machine_now + lease_seconds, tries=Inbox.tries + 1)
-        .returning(Inbox.update_id, Inbox.chat, Inbox.payload, Inbox.document, Inbox.tries, Inbox.stored_at)
-    )
-    rows = (await session.execute(statement, execution_options=_NO_SYNC)).all()
+    given = {"machine_now": machine_now, "most": limit, "by": worker, "until": machine_now + lease_seconds}
+    rows = (await session.execute(_CLAIM, given, execution_options=_NO_SYNC)).all()
     return sorted((Claimed(*row) for row in rows), key=lambda claimed: claimed.update_id)
 
 
@@ -221,7 +229,9 @@ async def open_work(session: AsyncSession, limit: int = 20) -> list[str]:
 _NO_SYNC = {"synchronize_session": False}
 
 
-def _free(machine_now: float) -> Select[int]:
+def _free() -> Select[int]:
+    """The updates that may be taken in hand at `machine_now`, the oldest first; at most `most`."""
+    machine_now = bindparam("machine_now", type_=Float())
     other = aliased(Inbox)
     ahead = exists().where(
         other.chat == Inbox.chat,
@@ -231,9 +241,23 @@ def _free(machine_now: float) -> Select[int]:
             and_(other.update_id != Inbox.update_id, other.state == "leased", other.lease_until > machine_now),
         ),
     )
-    return select(Inbox.update_id).where(
-        Inbox.state.in_(_OPEN), or_(Inbox.lease_until.is_(None), Inbox.lease_until <= machine_now), ~ahead
+    free = or_(Inbox.lease_until.is_(None), Inbox.lease_until <= machine_now)
+    found = select(Inbox.update_id).where(Inbox.state.in_(_OPEN), free, ~ahead)
+    return found.order_by(Inbox.update_id).limit(bindparam("most", type_=Integer()))
+
+
+_CLAIM = (
+    update(Inbox)
+    .where(Inbox.update_id.in_(_free().with_for_update(skip_locked=True)))
+    .values(
+        state="leased",
+        worker=bindparam("by", type_=Text()),
+        lease_until=bindparam("until", type_=Float()),
+        tries=Inbox.tries + 1,
     )
+    .returning(Inbox.update_id, Inbox.chat, Inbox.payload, Inbox.document, Inbox.tries, Inbox.stored_at)
+)
+"""Built once: putting so large a statement together costs more than running it."""
 
 
 def _held(update_id: int, worker: str) -> tuple[ColumnElement[bool], ...]:

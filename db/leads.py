@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from sqlalchemy import ColumnElement, delete, exists, or_
+from sqlalchemy import BindParameter, ColumnElement, delete, exists, or_
 from sqlalchemy.dialects import postgresql, sqlite
 from sqlalchemy.ext.asyncio import AsyncSession
 from sqlalchemy.orm import InstrumentedAttribute
@@ -48,7 +48,7 @@ async def end(session: AsyncSession, worker: str) -> None:
     await give_up(session, _life(worker), worker)
 
 
-def died(worker: InstrumentedAttribute[str | None], now: float) -> ColumnElement[bool]:
+def died(worker: InstrumentedAttribute[str | None], now: float | BindParameter[float]) -> ColumnElement[bool]:
     """Whether the worker that a column names has given signs of life and gives none any more."""
     return exists().where(Lease.holder == worker, Lease.name == _LIFE + worker, Lease.until <= now)
 

@@ -28,6 +28,7 @@ from sqlalchemy import (
 )
 from sqlalchemy.ext.asyncio import AsyncConnection, AsyncSession
 from sqlalchemy.orm import aliased
+from sqlalchemy.sql.dml import ReturningUpdate
 
 from db.delivery import (
     CAPTIONED,
@@ -272,20 +273,34 @@ _CLAIM = (
 
 async def tidy(session: Executor, *, machine_now: float, now: datetime) -> int:
     """Skip what is late or has nothing left to edit, and recover what dead workers had; returns how many."""
-    late = and_(Outbox.state == _WAITING, Outbox.late_after.is_not(None), Outbox.late_after <= now)
-    edited = aliased(Outbox)
-    orphan = and_(
-        Outbox.state == _WAITING,
-        Outbox.edits.is_not(None),
-        exists().where(
-            edited.id == Outbox.edits,
-            edited.message_id.is_(None),
-            edited.state.in_([State.SENT, State.REFUSED, State.UNKNOWN, State.SKIPPED]),
-        ),
-    )
-    skipped = await _set(session, late, state=State.SKIPPED, why="late", payload={})
-    skipped += await _set(session, orphan, state=State.SKIPPED, why="nothing-to-edit", payload={})
+    skipped = await _count(session, _SKIP_LATE, now=now)
+    skipped += await _count(session, _SKIP_ORPHANS)
     return skipped + await recover(session, machine_now=machine_now, now=now)
+
+
+def _changing(where: ColumnElement[bool], **values: Any) -> ReturningUpdate[tuple[int]]:
+    return update(Outbox).where(where).values(**values).returning(Outbox.id)
+
+
+def _is_orphan() -> ColumnElement[bool]:
+    """An edit of a message that never got a message id and never will."""
+    edited = aliased(Outbox)
+    gone = exists().where(edited.id == Outbox.edits, edited.message_id.is_(None), edited.state.in_(sorted(FINAL)))
+    return and_(Outbox.state == _WAITING, Outbox.edits.is_not(None), gone)
+
+
+_SKIP_LATE = _changing(
+    and_(Outbox.state == _WAITING, Outbox.late_after.is_not(None), Outbox.late_after <= _NOW),
+    state=State.SKIPPED,
+    why="late",
+    payload={},
+)
+_SKIP_ORPHANS = _changing(_is_orphan(), state=State.SKIPPED, why="nothing-to-edit", payload={})
+"""Built once, as `_CLAIM` is."""
+
+
+async def _count(session: Executor, statement: ReturningUpdate[tuple[int]], **given: Any) -> int:
+    return len((await session.execute(statement, given, execution_options=_NO_SYNC)).all())
 
 
 async def apply_marks(connection: AsyncConnection, marks: Sequence[Mark]) -> list[bool]:
@@ -443,22 +458,39 @@ async def recover(session: Executor, *, machine_now: float, now: datetime, all_b
     Dead is whose lease is over or who gives no signs of life; with `all_but`, at the start of the only process,
     everyone but that worker.
     """
-    over = or_(Outbox.lease_until <= machine_now, died(Outbox.worker, machine_now))
-    dead = over if all_but is None else Outbox.worker != all_but
-    in_flight = Outbox.state.in_([_LEASED, _SENDING])
-    lost = select(Outbox.id, Outbox.kind, Outbox.attempts, Outbox.payload).where(
-        in_flight, Outbox.state == _SENDING, dead
-    )
-    rows = (await session.execute(lost.with_for_update(skip_locked=True))).all()
+    dead = _OVER if all_but is None else _ALL_BUT
+    given: dict[str, Any] = {"machine_now": machine_now} if all_but is None else {"but": all_but}
+    rows = (await session.execute(dead.lost, given)).all()
     for id_, kind, attempts, payload in rows:
         worker_lost = Failure(Reason.ANSWER_LOST, "WorkerLost")
         following = after_failure(worker_lost, kind=Kind(kind), attempts=attempts, marked_up=False)
         await _set(session, Outbox.id == id_, **_columns(following, payload, machine_now, now))
-    leased = and_(in_flight, Outbox.state == _LEASED, dead)
-    freed = await _set(session, leased, state=State.WAITING, worker=None, lease_until=None)
+    freed = await _count(session, dead.free, **given)
     if rows or freed:
         announce(TOPIC)
     return len(rows) + freed
+
+
+@dataclass(frozen=True, slots=True)
+class _Dead:
+    """What is asked of messages that dead workers had: which were being sent, and to set free what was not."""
+
+    lost: Select[tuple[int, str, int, dict[str, Any]]]
+    free: ReturningUpdate[tuple[int]]
+
+
+def _dead(dead: ColumnElement[bool]) -> _Dead:
+    in_flight = Outbox.state.in_([_LEASED, _SENDING])
+    lost = select(Outbox.id, Outbox.kind, Outbox.attempts, Outbox.payload).where(
+        in_flight, Outbox.state == _SENDING, dead
+    )
+    leased = and_(in_flight, Outbox.state == _LEASED, dead)
+    free = _changing(leased, state=State.WAITING, worker=None, lease_until=None)
+    return _Dead(lost.with_for_update(skip_locked=True), free)
+
+
+_OVER = _dead(or_(Outbox.lease_until <= _MACHINE_NOW, died(Outbox.worker, _MACHINE_NOW)))
+_ALL_BUT = _dead(Outbox.worker != bindparam("but", type_=Text()))
 
 
 async def next_due(session: AsyncSession, machine_now: float) -> float | None:
@@ -490,5 +522,4 @@ async def open_work(session: AsyncSession, limit: int = 20) -> list[str]:
 
 
 async def _set(session: Executor, where: ColumnElement[bool], **values: Any) -> int:
-    statement = update(Outbox).where(where).values(**values).returning(Outbox.id)
-    return len((await session.execute(statement, execution_options=_NO_SYNC)).all())
+    return await _count(session, _changing(where, **values))

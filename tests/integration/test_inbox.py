@@ -214,7 +214,7 @@ async def test_open_work_names_what_is_not_handled(database: Database) -> None:
 
 
 async def test_a_claim_walks_the_index_of_open_updates(database: Database) -> None:
-    steps = await plan(database, inbox._free(1.0).order_by(Inbox.update_id).limit(5))
+    steps = await plan(database, inbox._free().params(machine_now=1.0, most=5))
     assert any("ix_inbox_open " in f"{step} " for step in steps), steps
     assert any("ix_inbox_open_chat" in step for step in steps), steps
     assert not any(("SCAN inbox" in step and "INDEX" not in step) or "Seq Scan" in step for step in steps), steps
