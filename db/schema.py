@@ -73,6 +73,10 @@ def _partial(name: str, *columns: str, where: str, unique: bool = False) -> Inde
     return Index(name, *columns, unique=unique, sqlite_where=text(where), postgresql_where=text(where))
 
 
+NEVER_AGAIN = {"sqlite_autoincrement": True}
+"""Of a table whose numbers stand in buttons, keys and workers' hands: an erased row's number is not given again."""
+
+
 # --- people ---------------------------------------------------------------------------------------------------------
 
 
@@ -80,6 +84,7 @@ class Person(Base):
     """One chat with the bot: a client, a coach, or both."""
 
     __tablename__ = "person"
+    __table_args__ = NEVER_AGAIN
 
     id: Mapped[int] = mapped_column(primary_key=True)
     chat: Mapped[int] = mapped_column(unique=True)
@@ -181,6 +186,7 @@ class Course(Base):
             sqlite_where=text("state IN ('joining', 'active', 'waiting')"),
             postgresql_where=text("state IN ('joining', 'active', 'waiting')"),
         ),
+        NEVER_AGAIN,
     )
 
     id: Mapped[int] = mapped_column(primary_key=True)
@@ -224,6 +230,7 @@ class LedgerRow(Base):
     __table_args__ = (
         UniqueConstraint("person_id", "local_date"),
         UniqueConstraint("course_id", "local_date"),
+        NEVER_AGAIN,
     )
 
     id: Mapped[int] = mapped_column(primary_key=True)
@@ -349,6 +356,7 @@ class Alert(Base):
             sqlite_where=text("closed_at IS NULL"),
             postgresql_where=text("closed_at IS NULL"),
         ),
+        NEVER_AGAIN,
     )
 
     id: Mapped[int] = mapped_column(primary_key=True)
@@ -445,6 +453,7 @@ class Outbox(Base):
         _partial("ix_outbox_waiting_edits", "edits", where="state = 'waiting' AND edits IS NOT NULL"),
         _partial("ix_outbox_late", "late_after", where="state = 'waiting' AND late_after IS NOT NULL"),
         _partial("ix_outbox_backoff", "next_at", where="state = 'waiting' AND next_at > 0"),
+        NEVER_AGAIN,
     )
 
     id: Mapped[int] = mapped_column(primary_key=True)

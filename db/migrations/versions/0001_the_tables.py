@@ -120,6 +120,7 @@ def upgrade() -> None:
         sa.ForeignKeyConstraint(["edits"], ["outbox.id"], name=op.f("fk_outbox_edits_outbox")),
         sa.PrimaryKeyConstraint("id", name=op.f("pk_outbox")),
         sa.UniqueConstraint("key", name=op.f("uq_outbox_key")),
+        sqlite_autoincrement=True,
     )
     with op.batch_alter_table("outbox", schema=None) as batch_op:
         batch_op.create_index(
@@ -180,6 +181,7 @@ def upgrade() -> None:
         sa.Column("created_at", sa.DateTime(timezone=True), nullable=False),
         sa.PrimaryKeyConstraint("id", name=op.f("pk_person")),
         sa.UniqueConstraint("chat", name=op.f("uq_person_chat")),
+        sqlite_autoincrement=True,
     )
     op.create_table(
         "coach",
@@ -278,6 +280,7 @@ def upgrade() -> None:
             ["version_id"], ["programme_version.id"], name=op.f("fk_course_version_id_programme_version")
         ),
         sa.PrimaryKeyConstraint("id", name=op.f("pk_course")),
+        sqlite_autoincrement=True,
     )
     with op.batch_alter_table("course", schema=None) as batch_op:
         batch_op.create_index(batch_op.f("ix_course_coach_id"), ["coach_id"], unique=False)
@@ -317,6 +320,7 @@ def upgrade() -> None:
         sa.PrimaryKeyConstraint("id", name=op.f("pk_ledger")),
         sa.UniqueConstraint("course_id", "local_date", name=op.f("uq_ledger_course_id_local_date")),
         sa.UniqueConstraint("person_id", "local_date", name=op.f("uq_ledger_person_id_local_date")),
+        sqlite_autoincrement=True,
     )
     op.create_table(
         "photo",
@@ -345,6 +349,7 @@ def upgrade() -> None:
         sa.ForeignKeyConstraint(["course_id"], ["course.id"], name=op.f("fk_alert_course_id_course")),
         sa.ForeignKeyConstraint(["ledger_id"], ["ledger.id"], name=op.f("fk_alert_ledger_id_ledger")),
         sa.PrimaryKeyConstraint("id", name=op.f("pk_alert")),
+        sqlite_autoincrement=True,
     )
     with op.batch_alter_table("alert", schema=None) as batch_op:
         batch_op.create_index(
