@@ -125,12 +125,13 @@ async def put(
     edits: int | None = None,
     lane: int | None = None,
     not_before: float = 0.0,
+    skipped: str | None = None,
 ) -> int:
     """Let a message leave once for `key`; returns its row's id, the earlier one's if the key is there.
 
     `late_after` is when it is no longer worth sending; `edits` is the row whose message it edits, and then the payload
-    needs no message id; `not_before` is seconds of the machine clock. Raises `ValueError` for a kind or method that
-    nobody could send.
+    needs no message id; `not_before` is seconds of the machine clock; `skipped` is why it does not leave at all.
+    Raises `ValueError` for a kind or method that nobody could send.
     """
     _check(method, payload, edits)
     row = {
@@ -139,9 +140,10 @@ async def put(
         "kind": Kind(kind),
         "lane": LANES[Kind(kind)] if lane is None else lane,
         "method": method,
-        "payload": dict(payload),
+        "payload": dict(payload) if skipped is None else {},
         "edits": edits,
-        "state": State.WAITING,
+        "state": State.WAITING if skipped is None else State.SKIPPED,
+        "why": skipped,
         "attempts": 0,
         "next_at": not_before,
         "late_after": late_after,
@@ -164,6 +166,16 @@ async def drop(session: AsyncSession, chat: int, kind: Kind) -> None:
         update(Outbox).where(waiting).values(state=State.SKIPPED, why="moved-on", payload={}),
         execution_options=_NO_SYNC,
     )
+
+
+async def withdraw(session: AsyncSession, chat: int, why: str, *, row: int | None = None) -> int:
+    """Skip what comes to a chat by itself and has not begun to leave, or of that one row; returns how many."""
+    by_itself = and_(Outbox.chat == chat, Outbox.kind.in_([Kind.SESSION, Kind.NUDGE, Kind.TIMER]))
+    mine = by_itself if row is None else and_(by_itself, Outbox.id == row)
+    in_hand = and_(Outbox.state.in_([_LEASED, _SENDING]), Outbox.state == _LEASED)
+    skip = {"state": State.SKIPPED, "why": why, "payload": {}, "worker": None, "lease_until": None}
+    count = await _set(session, and_(Outbox.state == _WAITING, mine), **skip)
+    return count + await _set(session, and_(in_hand, mine), **skip)
 
 
 def _check(method: str, payload: Mapping[str, Any], edits: int | None) -> None:

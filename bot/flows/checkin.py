@@ -10,7 +10,7 @@ from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words.cards import picture_of_words
 from bot.words.message import Message
-from db import courses, tests
+from db import courses, outbox, tests
 from db.courses import CourseState
 from db.schema import Course, LedgerRow, Person
 from plans import course as way
@@ -225,6 +225,7 @@ async def _refer(desk: Desk, person: Person, course: Course, newest: LedgerRow, 
     held = await courses.said_of(desk.session, newest)
     if newest.kind in (RowKind.SESSION, RowKind.ASKING) and held.completion is None:
         newest.kind = RowKind.WAITING
+    await outbox.withdraw(desk.session, person.chat, "waiting")
     await desk.say(person, showing.caution(desk.words(person), said))
 
 

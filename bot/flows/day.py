@@ -8,7 +8,7 @@ from bot.flows import bodies, deciding, evening, finishing, showing, telling, ti
 from bot.flows.desk import Desk
 from bot.words import Words
 from bot.words.message import Button, Message, column
-from db import courses, due, tests
+from db import courses, due, outbox, tests
 from db.courses import CourseState
 from db.delivery import Kind
 from db.schema import Course, LedgerRow, Person
@@ -212,6 +212,7 @@ async def pause(desk: Desk, person: Person, course: Course, back_on: date | None
     """A pause that the client asks for, until they go on or that date; the dates count like any others missed."""
     course.paused = course.paused or "away"
     course.back_on = back_on if course.paused == "away" else None
+    await outbox.withdraw(desk.session, person.chat, "paused")
     await telling.tell_of(desk, course, cause="pause", at_once=False)
     await desk.say(person, _pause_message(desk, person, course))
 
@@ -255,8 +256,11 @@ async def put(desk: Desk, person: Person, row: LedgerRow, message: Message, *, b
             key=f"session:{person.id}:{row.local_date}",
             kind=Kind.SESSION,
             late_after=times.too_late(person, row.local_date),
+            skipped="unreachable" if person.unreachable_since is not None else None,
         )
     else:
+        if row.outbox_id is not None:
+            await outbox.withdraw(desk.session, person.chat, "replaced", row=row.outbox_id)
         row.outbox_id = await desk.say(person, message)
     row.picture = message.picture_digest
 

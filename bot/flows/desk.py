@@ -60,8 +60,12 @@ class Desk:
         kind: Kind,
         late_after: datetime | None = None,
         lane: int | None = None,
+        skipped: str | None = None,
     ) -> int:
-        """Lets a message leave once for `key`; returns the outbox row. `lane` is the kind's own unless given."""
+        """Lets a message leave once for `key`; returns the outbox row. `lane` is the kind's own unless given.
+
+        With `skipped`, a rule's name, it does not leave, and the row says why.
+        """
         message = message.fitting()
         return await outbox.put(
             self.session,
@@ -73,6 +77,7 @@ class Desk:
             now=self.now,
             late_after=late_after,
             lane=lane,
+            skipped=skipped,
         )
 
     async def photos(self, person: Person, shown: Sequence[tuple[str, str]]) -> None:

@@ -68,6 +68,8 @@ async def nudge(desk: Desk, row_id: int) -> None:
     person = await desk.session.get_one(Person, row.person_id)
     said = await courses.said_of(desk.session, row)
     arrived = await courses.was_delivered(desk.session, row)
+    if person.unreachable_since is not None:
+        return
     if course is None or not arrived or course.state != CourseState.ACTIVE or course.paused or is_begun(said):
         return
     words = desk.words(person)

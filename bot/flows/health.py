@@ -6,7 +6,7 @@ from bot.flows import showing, telling
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words.message import Button, Message, column
-from db import courses
+from db import courses, outbox
 from db.courses import CourseState
 from db.schema import Course, Person
 from plans.checkin import CheckIn
@@ -68,6 +68,7 @@ async def has_changed(desk: Desk, person: Person, course: Course, text: str | No
     open_still = newest is not None and newest.kind in (RowKind.SESSION, RowKind.ASKING)
     if newest is not None and open_still and await courses.said_of(desk.session, newest) == CheckIn():
         newest.kind = RowKind.WAITING
+    await outbox.withdraw(desk.session, person.chat, "waiting")
     await telling.tell_of(desk, course, cause="health-changed", at_once=True, row=newest, quote=text, waits=True)
     await desk.say(person, Message(desk.words(person).say("health.changed")))
     await ask_on(desk, person, course)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from bot.flows import photos, telling
 from bot.flows.desk import Desk
 from bot.words.message import Button, Message, column
-from db import courses, due, people
+from db import courses, due, outbox, people
 from db.courses import CourseState
 from db.schema import Person
 
@@ -31,6 +31,7 @@ async def stop(desk: Desk, person: Person) -> None:
     await photos.forget(desk, person)
     await people.withdraw(desk.session, person, desk.now)
     await due.cancel(desk.session, due.DueKind.MORNING, person.id)
+    await outbox.withdraw(desk.session, person.chat, "stopped")
     await desk.say(person, Message(words.say("client.stopped")))
     if began:
         coach = await telling.coach_person(desk, course)

@@ -8,7 +8,7 @@ from bot.flows import times
 from bot.flows.desk import Desk
 from bot.words.facts import facts
 from bot.words.message import Button, Message, column, joined
-from db import alerts, courses, due
+from db import alerts, courses, due, outbox
 from db.delivery import LANES, Kind
 from db.schema import Alert, Coach, Course, LedgerRow, Person
 from plans.checkin import CheckIn
@@ -143,6 +143,7 @@ async def note(desk: Desk, course: Course, text: str) -> Person:
 
 async def unreachable(desk: Desk, client: Person) -> None:
     """A client has blocked the bot: their coach hears of it with the morning list."""
+    await outbox.withdraw(desk.session, client.chat, "unreachable")
     course = await courses.open_course(desk.session, client)
     if course is not None:
         await tell_of(desk, course, cause="unreachable", at_once=False)

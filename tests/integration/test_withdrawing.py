@@ -1,0 +1,150 @@
+"""A session that still waits to leave, and what happens meanwhile: stop, pain, a pause, a block, /today, an erasure."""
+
+from __future__ import annotations
+
+from collections.abc import AsyncIterator, Awaitable, Callable
+from datetime import UTC, date, datetime, time
+from pathlib import Path
+
+import pytest
+from sqlalchemy import select
+from sqlalchemy.ext.asyncio import AsyncSession
+
+from bot.flows import coaching, day, leaving, listening
+from bot.flows.desk import Desk
+from db import erasure
+from db.engine import Database
+from db.schema import Alert, Coach, Course, LedgerRow, Outbox, Person, ProgrammeVersion
+from tests.integration.fakes import database_in
+from tests.samples import HEAD, session
+
+pytestmark = pytest.mark.usefixtures("store")
+
+TODAY = date(2026, 5, 4)
+NOW = datetime(2026, 5, 4, 6, 0, tzinfo=UTC)
+
+
+@pytest.fixture
+async def database(tmp_path: Path) -> AsyncIterator[Database]:
+    async with database_in(tmp_path) as found:
+        await found.write(_scene)
+        await do(found, lambda desk, _client: day.morning(desk, 2))
+        yield found
+
+
+async def _scene(session_: AsyncSession) -> None:
+    """A coach, and a client whose first morning it is."""
+    for n in (1, 2):
+        session_.add(Person(id=n, chat=n, label=f"P{n}", zone="UTC", morning=time(6), created_at=NOW))
+    await session_.flush()
+    session_.add(Coach(id=1, person_id=1, created_at=NOW))
+    await session_.flush()
+    source = HEAD + session() * 3
+    session_.add(ProgrammeVersion(id=1, coach_id=1, digest="d", title="Small", source=source, stored_at=NOW))
+    await session_.flush()
+    await _course(session_, 2)
+
+
+async def _course(session_: AsyncSession, person: int) -> Course:
+    made = Course(person_id=person, coach_id=1, version_id=1, state="active", starts_on=TODAY, created_at=NOW)
+    session_.add(made)
+    await session_.flush()
+    return made
+
+
+async def do(database: Database, use_case: Callable[[Desk, Person], Awaitable[None]]) -> None:
+    async def job(session_: AsyncSession) -> None:
+        desk = Desk(session=session_, now=NOW, cause=use_case.__qualname__ + str(id(use_case)), bot_username="b")
+        await use_case(desk, await session_.get_one(Person, 2))
+
+    await database.write(job)
+
+
+async def sessions(database: Database) -> list[tuple[str, str | None]]:
+    async with database.reading() as session_:
+        rows = await session_.execute(select(Outbox.state, Outbox.why).where(Outbox.kind == "session"))
+        return [(state, why) for state, why in rows]
+
+
+async def test_the_morning_waits_to_leave(database: Database) -> None:
+    assert await sessions(database) == [("waiting", None)]
+
+
+async def test_after_stop_it_does_not_leave(database: Database) -> None:
+    await do(database, leaving.stop)
+    assert await sessions(database) == [("skipped", "stopped")]
+
+
+async def test_after_a_report_that_refers_it_does_not_leave(database: Database) -> None:
+    await do(database, lambda desk, client: listening.heard(desk, client, "I heard a pop in my calf"))
+    assert await sessions(database) == [("skipped", "waiting")]
+
+
+async def test_after_a_health_change_it_does_not_leave(database: Database) -> None:
+    await do(database, lambda desk, client: listening.heard(desk, client, "I am pregnant"))
+    assert await sessions(database) == [("skipped", "waiting")]
+
+
+async def test_after_a_block_it_does_not_leave(database: Database) -> None:
+    await do(database, coaching.unreachable)
+    assert await sessions(database) == [("skipped", "unreachable")]
+
+
+async def test_in_a_pause_it_does_not_leave(database: Database) -> None:
+    async def pauses(desk: Desk, client: Person) -> None:
+        await day.pause(desk, client, await desk.session.get_one(Course, 1))
+
+    await do(database, pauses)
+    assert await sessions(database) == [("skipped", "paused")]
+
+
+async def test_what_today_shows_takes_its_place(database: Database) -> None:
+    await do(database, day.today)
+    assert await sessions(database) == [("skipped", "replaced")]
+    async with database.reading() as session_:
+        shown = (await session_.scalars(select(LedgerRow.outbox_id))).one()
+        assert (await session_.get_one(Outbox, shown)).state == "waiting"
+
+
+async def test_what_is_already_being_sent_is_left_alone(database: Database) -> None:
+    async def marked(session_: AsyncSession) -> None:
+        (await session_.scalars(select(Outbox).where(Outbox.kind == "session"))).one().state = "sending"
+
+    await database.write(marked)
+    await do(database, leaving.stop)
+    assert await sessions(database) == [("sending", None)]
+
+
+async def test_nobody_who_has_blocked_the_bot_is_sent_a_morning_until_they_speak(database: Database) -> None:
+    async def again(desk: Desk, client: Person) -> None:
+        client.unreachable_since = NOW
+        course = await desk.session.get_one(Course, 1)
+        await day.make(desk, client, course, date(2026, 5, 5), by_itself=True)
+
+    await do(database, again)
+    assert await sessions(database) == [("waiting", None), ("skipped", "unreachable")]
+
+
+async def test_a_number_is_not_given_again_after_an_erasure(database: Database) -> None:
+    """A button that a coach still sees names a course, and a message's key an alert: they must not become another's."""
+
+    async def numbers(session_: AsyncSession, person: int) -> tuple[int, int, int]:
+        course = await session_.scalar(select(Course.id).where(Course.person_id == person))
+        row = LedgerRow(course_id=course, person_id=person, local_date=date(2026, 6, 1), zone="UTC", kind="rest")
+        row.level, row.made_at = 0, NOW
+        alert = Alert(course_id=course, cause="severe", at_once=True, facts={}, opened_at=NOW)
+        session_.add_all([row, alert])
+        await session_.flush()
+        return course or 0, row.id, alert.id
+
+    async def erased_and_another(session_: AsyncSession) -> tuple[tuple[int, int, int], tuple[int, int, int]]:
+        before = await numbers(session_, 2)
+        await erasure.erase(session_, await session_.get_one(Person, 2), NOW)
+        another = Person(id=3, chat=3, label="P3", created_at=NOW)
+        session_.add(another)
+        await session_.flush()
+        await _course(session_, another.id)
+        return before, await numbers(session_, another.id)
+
+    before, after = await database.write(erased_and_another)
+    assert all(now > was for was, now in zip(before, after, strict=True))
