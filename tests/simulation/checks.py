@@ -10,25 +10,27 @@ from collections.abc import Iterator
 from datetime import date, timedelta
 from typing import Any
 
-from bot.clocks import Calendar, Machine
+from bot.clocks import Calendar
 from plans import localtime
 from tests.simulation.record import Record, instant, stored
 from tests.simulation.watch import Broken
-
-LEASE = 60.0 + 10.0
-"""Seconds after which no worker may still hold what it took."""
 
 
 class Checks:
     """The invariants over the record; each is told apart by its name."""
 
-    def __init__(self, record: Record, calendar: Calendar, machine: Machine, broken: Broken) -> None:
+    def __init__(
+        self, record: Record, calendar: Calendar, broken: Broken, *, together: bool = False
+    ) -> None:
         self._record = record
         self._calendar = calendar
-        self._machine = machine
         self._broken = broken
+        self._together = together
+        """Whether days follow the group's dates, however far that is."""
         self._made_since: defaultdict[int, int] = defaultdict(lambda: 1)
         """By course: rows made or filled since it last moved forward."""
+        self.forgotten: set[int] = set()
+        """Updates of people who were erased: whether they were handled is forgotten too."""
         self.rows_made = 0
         self.digests = 0
         self.alerts_due = 0
@@ -52,10 +54,27 @@ class Checks:
                 mornings.append(row)
             elif what == "digest":
                 self._digest(row)
+            elif what == "sending":
+                self._to_whom(row["a"], row["b"], row["c"])
         for row in said:
             self._pain_is_told(row)
         for row in mornings:
             self._alert_of(row["subject"], ("morning-after",), f"a worse morning on row {row['a']}")
+
+    def _to_whom(self, key: str, kind: str, whose: str | None) -> None:
+        """Whom a message goes to that nobody asked for just now, as it stood when it was marked as leaving."""
+        if whose is None:
+            self._broken("nothing after erasure", f"{key} leaves for nobody")
+            return
+        unreachable, state, replaced = json.loads(whose)
+        if state is None:
+            self._broken("nothing after stop", f"{key} leaves, and the course is over")
+        elif state == "waiting":
+            self._broken("nothing handed out while waiting", f"{key} leaves, and the course is waiting")
+        if replaced:
+            self._broken("one session a date", f"{key} leaves, and its row has another message since")
+        if unreachable is not None:
+            self._broken("nothing after a block", f"{key} leaves, blocked since {unreachable}")
 
     def _moved(self, row: Any) -> None:
         course, was, now, rests = row["subject"], row["a"], row["b"], row["c"]
@@ -64,12 +83,8 @@ class Checks:
         if not self._made_since[course]:
             self._broken("a verdict moves once", f"course {course} went from day {was} to {now} without a new row")
         self._made_since[course] = 0
-        if now > was + 1 + rests + self._rests_after(course, was + rests):
+        if not self._together and now > was + 1 + rests + 1:  # a rest day beside a day off is passed over
             self._broken("a verdict moves once", f"course {course} went from day {was} to {now}")
-
-    def _rests_after(self, course: int, day: int) -> int:
-        """At most one rest day that is taken already may be passed over as well."""
-        return 1
 
     def _pain_is_told(self, row: Any) -> None:
         """What an answer calls for anew, by the table of the rules, must stand in an alert."""
@@ -125,28 +140,16 @@ class Checks:
         if found != wanted:
             self._broken("the digest is the ledger", f"digest of {last} says {found}, the ledger {wanted}")
 
-    # --- when all is quiet --------------------------------------------------------------------------------------------
-
-    def quiet(self, unconfirmed: int) -> None:
-        """Nothing is open: what is left must be final."""
-        for row in self._record.rows(
-            "SELECT id, key, state, lease_until FROM outbox WHERE state IN ('leased', 'sending') AND lease_until < ?",
-            self._machine.now() - LEASE,
-        ):
-            self._broken("nobody sends forever", f"{row['key']} is {row['state']} since its lease ended")
-        for row in self._record.rows(
-            "SELECT update_id, state FROM inbox WHERE state = 'leased' AND lease_until < ?",
-            self._machine.now() - LEASE,
-        ):
-            self._broken("nobody handles forever", f"update {row['update_id']} is leased since its lease ended")
-
     # --- once a day ---------------------------------------------------------------------------------------------------
 
-    def day(self, given: int, waiting: set[int], first: int) -> None:
-        """Updates up to number `given` were given to the bot, and those in `waiting` are not confirmed yet."""
+    def day(self, given: int, waiting: set[int], first: int, *, steady: bool) -> None:
+        """Updates up to number `given` were given to the bot, and those in `waiting` are not confirmed yet.
+
+        `steady`: the program has lived for an hour, and the calendar did not jump.
+        """
         self._updates(given, waiting, first)
-        self._mornings()
-        self._messages()
+        self._mornings(steady)
+        self._messages(steady)
         self._alerts()
         self._trails()
 
@@ -154,20 +157,28 @@ class Checks:
         kept = {row["update_id"]: row for row in self._record.rows("SELECT update_id, state FROM inbox")}
         effects = self._record.rows("SELECT update_id, count(*) AS n FROM sim_effect GROUP BY update_id HAVING n > 1")
         for row in effects:
+            if row["update_id"] in self.forgotten:
+                continue
             self._broken("each answer counts once", f"update {row['update_id']} had {row['n']} effects")
         for row in self._record.rows(
             "SELECT i.update_id, i.state, (SELECT count(*) FROM sim_effect e WHERE e.update_id = i.update_id) AS n "
             "FROM inbox i WHERE (i.state = 'handled') != (n = 1)"
         ):
-            self._broken("each answer counts once", f"update {row['update_id']} is {row['state']}, {row['n']} effects")
+            if row["update_id"] not in self.forgotten:
+                what = f"update {row['update_id']} is {row['state']}, {row['n']} effects"
+                self._broken("each answer counts once", what)
         for number in range(first, given + 1):
             if number not in waiting and number not in kept and number not in self.forgotten:
                 self._broken("no answer is lost", f"update {number} was confirmed and is not kept")
 
-    forgotten: set[int] = set()
-    """Updates of people who were erased."""
+    def end(self) -> None:
+        """After a time without trouble everything is done."""
+        for row in self._record.rows("SELECT key, state FROM outbox WHERE state IN ('leased', 'sending')"):
+            self._broken("nobody sends forever", f"{row['key']} is {row['state']}")
+        for row in self._record.rows("SELECT update_id, state FROM inbox WHERE state IN ('leased', 'waiting')"):
+            self._broken("nobody handles forever", f"update {row['update_id']} is {row['state']}")
 
-    def _mornings(self) -> None:
+    def _mornings(self, steady: bool) -> None:
         """Whoever has a running course has a morning planned, and no date between two rows is missing."""
         for row in self._record.rows(
             "SELECT c.id, c.state, c.starts_on, p.id AS person, p.zone, d.at, "
@@ -179,7 +190,7 @@ class Checks:
                 self._broken("a morning is always planned", f"course {row['id']} ({row['state']}) has none")
                 continue
             behind = self._calendar.now() - instant(row["at"])
-            if behind > timedelta(hours=1):
+            if steady and behind > timedelta(hours=1):
                 self._broken("a morning is always planned", f"course {row['id']} is {behind} behind")
             ahead = instant(row["at"]) - self._calendar.now()
             last = date.fromisoformat(row["last"]) if row["last"] else None
@@ -197,12 +208,12 @@ class Checks:
             if localtime.date_exists(day + timedelta(days=1), row["zone"]):
                 self._broken("each date has its row", f"course {row['course_id']}: none after {day}, then {row['next']}")
 
-    def _messages(self) -> None:
+    def _messages(self, steady: bool) -> None:
         """Each row that brings something by itself has a message that was sent, skipped by name, or is unknown."""
         late = self._calendar.now() - timedelta(hours=1)
         for row in self._record.rows(
             "SELECT key, state, late_after FROM outbox WHERE state = 'waiting' AND late_after < ?", stored(late)
-        ):
+        ) if steady else ():
             self._broken("nothing waits when it is late", f"{row['key']}, late since {row['late_after']}")
         for row in self._record.rows("SELECT key, state FROM outbox WHERE state IN ('skipped', 'refused') AND why IS NULL"):
             self._broken("a skip has a name", f"{row['key']} is {row['state']}")
@@ -217,8 +228,8 @@ class Checks:
         """Each alert that is to be told at once was sent, or is still on its way."""
         for row in self._record.rows(
             "SELECT a.id, a.cause, a.told_at, o.state, o.why, o.key FROM alert a LEFT JOIN outbox o "
-            "ON o.key = 'alert:' || a.id || ':now:1' WHERE a.at_once AND a.closed_at IS NULL "
-            "AND (o.state IS NULL OR o.state NOT IN ('sent', 'waiting', 'leased', 'sending'))"
+            "ON o.key LIKE 'alert:' || a.id || ':%now:1' WHERE a.at_once AND a.closed_at IS NULL "
+            "AND (o.state IS NULL OR o.made_at < a.opened_at OR o.state NOT IN ('sent', 'waiting', 'leased', 'sending'))"
         ):
             self._broken("an alert reaches the coach", f"alert {row['id']} ({row['cause']}): {row['state']} {row['why']}")
         for row in self._record.rows(

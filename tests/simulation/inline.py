@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import asyncio
 import sqlite3
 from collections.abc import Callable
 from pathlib import Path
@@ -139,15 +140,27 @@ def _engine(file: Path, gate: Gate, begin: str, *, read_only: bool) -> tuple[Asy
     return engine, opened
 
 
+class TurnWriter(Writer):
+    """Takes its turn with the writers of other processes, where SQLite itself would let it wait."""
+
+    def __init__(self, engine: AsyncEngine, news: News, turn: asyncio.Lock) -> None:
+        super().__init__(engine, news)
+        self._turn = turn
+
+    async def _commit(self, waiting: Any) -> Any:
+        async with self._turn:
+            return await super()._commit(waiting)
+
+
 class Opened:
     """An open database, as `db.engine.opened` makes it, for one process; `drop` is what a death does to it."""
 
-    def __init__(self, file: Path, gate: Gate, *, shared: bool) -> None:
+    def __init__(self, file: Path, gate: Gate, turn: asyncio.Lock, *, shared: bool) -> None:
         self._writing, first = _engine(file, gate, "BEGIN IMMEDIATE", read_only=False)
         self._reading, others = _engine(file, gate, "BEGIN", read_only=True)
         self._connections = (first, others)
         news = SortedNews()
-        self.writer = Writer(self._writing, news)
+        self.writer = TurnWriter(self._writing, news, turn)
         kind = Shared if shared else Database
         address = make_url(f"sqlite+aiosqlite:///{file}")
         self.database = kind(address, self._reading, self.writer, self.writer, news, "SQLite inline")

@@ -61,11 +61,13 @@ class Mortal:
                 self.dead, self.died_at = True, step
                 raise Died(self.name)
 
-    async def awake(self) -> None:
-        """Waits while the process sleeps."""
+    async def awake(self) -> bool:
+        """Waits while the process sleeps; whether it did."""
         loop = asyncio.get_running_loop()
+        slept = loop.time() < self.asleep_until
         while not self.dead and loop.time() < self.asleep_until:
             await asyncio.sleep(self.asleep_until - loop.time())
+        return slept
 
 
 class Painter(Painting):
@@ -92,6 +94,7 @@ class Process:
         *,
         calendar: Calendar,
         machine: Machine,
+        turn: asyncio.Lock,
         shared: bool,
         painter: Painting,
         breaks: Callable[[], bool],
@@ -101,7 +104,7 @@ class Process:
         self.tasks: set[NumberedTask] = set()
         self.ended: list[BaseException] = []
         """What a loop has died of, apart from the process itself."""
-        self._open = Opened(file, mortal.gate, shared=shared)
+        self._open = Opened(file, mortal.gate, turn, shared=shared)
         self.database = self._open.database
         self._machine = machine
         self.ticker = Ticker(self.database, calendar, BOT_USERNAME)
@@ -132,7 +135,12 @@ class Process:
 
     def begin(self) -> None:
         """Starts everything; returns at once."""
-        self.spawn(self._live())
+        self.spawn(self._live()).add_done_callback(self._over)
+
+    def _over(self, life: asyncio.Task[None]) -> None:
+        if not life.cancelled() and not self.mortal.dead and (error := life.exception()) is not None:
+            self.ended.append(error)
+        self.mortal.dead = True
 
     def spawn(self, work: Coroutine[Any, Any, T]) -> asyncio.Task[T]:
         """Runs something inside this process."""
@@ -157,10 +165,8 @@ class Process:
             tasks = [asyncio.get_running_loop().create_task(one) for one in loops]
             await asyncio.wait(tasks, return_when=asyncio.FIRST_EXCEPTION)
             for task in tasks:
-                if task.done() and not task.cancelled() and (error := task.exception()) is not None:
-                    if not self.mortal.dead:
-                        self.ended.append(error)
-                    self.mortal.dead = True
+                if task.done():
+                    task.result()
 
 
 def _handling(application: QuietApplication, breaks: Callable[[], bool]) -> Callable[..., Awaitable[None]]:

@@ -62,6 +62,12 @@ class StillLoop(asyncio.SelectorEventLoop):
         """Lets so many seconds pass at once."""
         self._at += max(0.0, seconds)
 
+    def pass_over(self, seconds: float) -> None:
+        """Lets so many seconds pass in which whoever waits would only have looked and waited again: no timer goes off."""
+        for handle in self._scheduled:  # type: ignore[attr-defined]
+            handle._when += max(0.0, seconds)
+        self.advance(seconds)
+
     def until_timer(self) -> float | None:
         """Seconds until the next timer goes off; None when there is none."""
         moments = [handle.when() for handle in self._scheduled if not handle.cancelled()]  # type: ignore[attr-defined]

@@ -32,8 +32,11 @@ FREE = frozenset(("getme", "deletewebhook", "setmycommands"))
 class Watcher(Protocol):
     """Sees every request that leaves and everything that arrives."""
 
-    def leaves(self, process: str, method: str, params: Mapping[str, Any]) -> Any:
-        """A request leaves a process; what is returned comes back with `arrived`."""
+    def leaves(self, method: str, params: Mapping[str, Any]) -> Any:
+        """A request is about to leave; what is returned comes back with the others."""
+
+    def left(self, request: Any) -> None:
+        """It leaves now. Not told of a process that slept since: that sends what it had marked, however late."""
 
     def arrived(self, request: Any, params: Mapping[str, Any], result: Any, *, lost: bool) -> None:
         """The platform did what was asked; `lost`: its answer will not reach the process."""
@@ -59,7 +62,8 @@ class Network:
         """One request. Raises what the transport raises, and Died."""
         if inside_write():
             raise CallInsideWrite("no call to the platform inside a write")
-        await mortal.awake()
+        request = self.watcher.leaves(method, params)
+        slept = await mortal.awake()
         mortal.gate("request leaves")
         if method.lower() in FREE:
             return await self._answered(method, params)
@@ -68,10 +72,11 @@ class Network:
         trouble = self.faults.of_request()
         if trouble is Trouble.SLEPT:
             self.falls_asleep(mortal)
-            await mortal.awake()
+            slept = await mortal.awake()
             mortal.gate("woke up")
             trouble = None
-        request = self.watcher.leaves(mortal.name, method, params)
+        if not slept:
+            self.watcher.left(request)
         return await self._carried(mortal, method, params, request, trouble)
 
     def falls_asleep(self, mortal: Mortal) -> None:

@@ -28,6 +28,13 @@ CREATE TRIGGER sim_state AFTER UPDATE OF state ON course WHEN old.state IS NOT n
   INSERT INTO sim_trail (what, subject, a, b) VALUES ('state', new.id, old.state, new.state); END;
 CREATE TRIGGER sim_digest AFTER INSERT ON outbox WHEN new.kind = 'digest' BEGIN
   INSERT INTO sim_trail (what, subject, a, b) VALUES ('digest', new.id, new.chat, new.payload); END;
+CREATE TRIGGER sim_sending AFTER UPDATE OF state ON outbox WHEN new.state = 'sending' AND old.state != 'sending'
+  AND new.kind IN ('session', 'nudge') BEGIN
+  INSERT INTO sim_trail (what, subject, a, b, c) SELECT 'sending', new.id, new.key, new.kind,
+    (SELECT json_array(p.unreachable_since, (SELECT c.state FROM course c WHERE c.person_id = p.id
+      AND c.state IN ('active', 'waiting')), new.kind = 'session' AND (SELECT l.outbox_id FROM ledger l
+      WHERE l.person_id = p.id AND new.key = 'session:' || p.id || ':' || l.local_date) IS NOT new.id)
+      FROM person p WHERE p.chat = new.chat); END;
 """
 
 

@@ -16,7 +16,6 @@ Broken = Callable[[str, str], None]
 """Told of an invariant that does not hold, by its name, and of what was seen."""
 
 NUDGES_FROM, NUDGES_TO = time(18, 59), time(21, 1)
-BY_ITSELF = ("session", "nudge")
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,7 +24,8 @@ class Request:
 
     chat: int
     method: str
-    row: int
+    row: str
+    """Of the outbox, with its key: numbers are given again after an erasure."""
     kind: str
     key: str
     attempt: int
@@ -39,82 +39,59 @@ class Watch:
         self._calendar = calendar
         self._broken = broken
         self._arrives = arrives
-        self.arrivals: Counter[int] = Counter()
-        self.lost: Counter[int] = Counter()
+        self.arrivals: Counter[str] = Counter()
+        self.lost: Counter[str] = Counter()
+        self.as_new: Counter[str] = Counter()
         self.sessions: Counter[tuple[int, str]] = Counter()
         self.repeats: Counter[str] = Counter()
 
-    def leaves(self, process: str, method: str, params: Mapping[str, Any]) -> Request | None:
+    def leaves(self, method: str, params: Mapping[str, Any]) -> Request | None:
         """Which row a request is for. Nothing leaves that is not marked as leaving."""
         if "chat_id" not in params:
             return None
         chat = int(params["chat_id"])
-        row = self._record.one("SELECT id, kind, key, attempts FROM outbox WHERE chat = ? AND state = 'sending'", chat)
+        row = self._record.one("SELECT id, kind, key, attempts, made_at FROM outbox WHERE chat = ? AND state = 'sending'", chat)
         if row is None:
             self._broken("marked before it leaves", f"{method} to {chat} left, and no row is marked as sending")
             return None
-        request = Request(chat, method, row["id"], row["kind"], row["key"], row["attempts"])
-        self._to_whom(request)
+        request = Request(chat, method, f"{row['id']} {row['key']} {row['made_at']}", row["kind"], row["key"], row["attempts"])
         return request
+
+    def left(self, request: Request | None) -> None:
+        """When a request leaves."""
+        if request is not None and request.kind == "nudge":
+            zone = self._record.value("SELECT zone FROM person WHERE chat = ?", request.chat)
+            self._not_at_night(request, zone or "UTC", self._calendar.now())
 
     def arrived(self, request: Request | None, params: Mapping[str, Any], result: Any, *, lost: bool) -> None:
         """Counts what arrived. Only a lost answer excuses a second time."""
         if request is None:
             return
         self.arrivals[request.row] += 1
+        if request.kind == "alert":
+            self._as_new(request, params)
         if self.arrivals[request.row] > 1:
             self._again(request, params)
         if lost:
             self.lost[request.row] += 1
         if request.key.startswith("session:"):
-            _kind, person, day = request.key.split(":")
-            self.sessions[int(person), day] += 1
-            if self.sessions[int(person), day] > 1:
-                self._broken("one session a date", f"{request.key} arrived {self.sessions[int(person), day]} times")
+            one = (request.chat, request.key)
+            self.sessions[one] += 1
+            if self.sessions[one] > 1:
+                self._broken("one session a date", f"{request.key} arrived {self.sessions[one]} times")
         if isinstance(result, Mapping):
             self._arrives(request.chat, result, request.method.startswith("edit"))
-
-    def answer_unread(self, row: int) -> None:
-        """The process died before it read the answer for a row."""
-        self.lost[row] += 1
 
     def _again(self, request: Request, params: Mapping[str, Any]) -> None:
         self.repeats[request.kind] += 1
         if request.kind in ("session", "nudge", "digest"):
             self._broken("never sent twice", f"{request.key} arrived {self.arrivals[request.row]} times")
-        if request.kind == "alert":
-            text = str(params.get("text", params.get("caption", "")))
-            if "Sent again" not in text:
-                self._broken("a repeated alert says so", f"{request.key}: {text[:80]!r}")
-
-    def _to_whom(self, request: Request) -> None:
-        if request.kind not in BY_ITSELF:
-            return
-        person = self._record.one("SELECT * FROM person WHERE chat = ?", request.chat)
-        if person is None:
-            self._broken("nothing after erasure", f"{request.key} leaves for nobody")
-            return
-        course = self._record.one(
-            "SELECT state FROM course WHERE person_id = ? AND state IN ('active', 'waiting')", person["id"]
-        )
-        if course is None:
-            self._broken("nothing after stop", f"{request.key} leaves, and its course is over")
-        if person["unreachable_since"] is not None:
-            self._broken("nothing after a block", f"{request.key} leaves, blocked since {person['unreachable_since']}")
-        if request.kind == "session":
-            self._not_while_waiting(request, person["id"])
-        if request.kind == "nudge":
-            self._not_at_night(request, person["zone"] or "UTC", self._calendar.now())
-
-    def _not_while_waiting(self, request: Request, person: int) -> None:
-        row = self._record.one(
-            "SELECT l.kind, c.state FROM ledger l JOIN course c ON c.id = l.course_id WHERE l.person_id = ? "
-            "AND l.local_date = ?",
-            person,
-            request.key.split(":")[2],
-        )
-        if row is not None and row["state"] == "waiting":
-            self._broken("nothing handed out while waiting", f"{request.key} leaves, the course is waiting")
+    def _as_new(self, request: Request, params: Mapping[str, Any]) -> None:
+        """Of an alert that comes more than once, all but one say that it may have come before."""
+        if "Sent again" not in str(params.get("text", params.get("caption", ""))):
+            self.as_new[request.row] += 1
+            if self.as_new[request.row] > 1:
+                self._broken("a repeated alert says so", f"{request.key} came twice as if it were new")
 
     def _not_at_night(self, request: Request, zone: str, now: datetime) -> None:
         at = localtime.local(now, zone).time()

@@ -43,6 +43,8 @@ PROGRAMMES = ("rowing-club", "hill-walkers", "pit-musicians")
 COACH, FIRST_CLIENT = 1001, 2001
 TRACE = 60
 """Steps that are kept for whoever looks into a failure."""
+WOKEN = 0.1
+"""Of idle times: so many are passed as by a host that stood still, and everybody looks at once when they are over."""
 NEVER = datetime.max.replace(tzinfo=UTC)
 STALLED = 400
 """So many steps without any progress are a standstill."""
@@ -97,16 +99,20 @@ class World:
         self.record = Record(self._file)
         self.watch = Watch(self.record, self.calendar, self.broken, self._arrives)
         self.network = Network(self.platform, self.faults, self.watch, random.Random(self._rng.random()))
-        self.checks = Checks(self.record, self.calendar, self.machine, self.broken)
         self.shared = self._rng.random() < 0.5 if plan.shared is None else plan.shared
         self._pace = self._rng.choice((0.0, 1.0))
         self._events: list[tuple[datetime, int, Callable[[], Any]]] = []
         self._numbers = 0
         self._births = 0
+        self._idle = False
+        self._steady_since = self.calendar.now()
+        self._turn = asyncio.Lock()
         self._processes: list[Process] = []
         self._trace: deque[str] = deque(maxlen=TRACE)
         self._digest = hashlib.sha256()
         self.programme = self._rng.choice(PROGRAMMES)
+        together = programme_of(self.programme).pace == "together"
+        self.checks = Checks(self.record, self.calendar, self.broken, together=together)
         self.coach = Coach(self, Phone(self.platform, COACH, "Coach"), self.programme, self._own())
         self.clients = {
             chat: Client(
@@ -179,6 +185,8 @@ class World:
     # --- processes ----------------------------------------------------------------------------------------------------
 
     def _begin(self) -> None:
+        if not self._processes:
+            self._steady_since = self.calendar.now()
         self._births += 1
         mortal = Mortal(f"worker-{self._births}")
         process = Process(
@@ -187,6 +195,7 @@ class World:
             self.network.transport(mortal),
             calendar=self.calendar,
             machine=self.machine,
+            turn=self._turn,
             shared=self.shared,
             painter=Painter(lambda: self.faults.happens("not drawn", self._plan.rates.not_drawn)),
             breaks=lambda: self.faults.happens("handler broke", self._plan.rates.handler),
@@ -234,8 +243,8 @@ class World:
             if await self._bury():
                 continue
             wait = self._open_for()
+            self._idle = wait is None
             if wait is None:
-                self.checks.quiet(0)
                 return
             step = wait if wait > 5 else self._loop.until_timer() or 0.01
             if self.calendar.now() + timedelta(seconds=step) >= until:
@@ -286,13 +295,25 @@ class World:
             if stalled > STALLED:
                 self.broken("everything is done some time", f"time stands still: {self._hanging()}")
                 return
-            self._loop.advance((moment - self.calendar.now()).total_seconds())
+            self._pass((moment - self.calendar.now()).total_seconds())
             await self._one(moment)
             await self._settle(min(until, self._next()))
             self.checks.step()
             if self.found.broken:
                 raise Stop
-        self._loop.advance((until - self.calendar.now()).total_seconds())
+        self._pass((until - self.calendar.now()).total_seconds())
+
+    def _pass(self, seconds: float) -> None:
+        """Lets time pass. While nothing is open nobody is woken, save now and then; signs of life are renewed."""
+        if not self._idle or self._rng.random() < WOKEN:
+            self._loop.advance(seconds)
+            return
+        self._loop.pass_over(seconds)
+        if self.shared:
+            for process in self._processes:
+                name = process.mortal.name
+                self.record.change("UPDATE lease SET until = until + ? WHERE holder = ? AND until > ?", seconds, name,
+                                   self.machine.now() - seconds)
 
     async def _one(self, moment: datetime) -> None:
         if self._events and self._events[0][0] <= moment:
@@ -349,12 +370,14 @@ class World:
         for process in self._processes:
             process.mortal.fuse = None
         await self.lives(self.calendar.now() + timedelta(hours=30))
+        self.checks.end()
         self._look()
 
     def _look(self) -> None:
         waiting = {update["update_id"] for update in self.platform.store.updates(10_000)}
         given = FIRST_UPDATE + int(self.platform.store.fact("update") or 0)
-        self.checks.day(given, waiting, FIRST_UPDATE + 1)
+        steady = bool(self._processes) and self.calendar.now() - self._steady_since > timedelta(hours=1)
+        self.checks.day(given, waiting, FIRST_UPDATE + 1, steady=steady)
         if self.found.broken:
             raise Stop
 
@@ -403,6 +426,7 @@ class World:
     def _jumps(self) -> None:
         by = timedelta(hours=self._rng.choice((0.5, 3, 9, 26, 75)))
         self.calendar.jump(by)
+        self._steady_since = self.calendar.now()
         self.note(f"the calendar jumps by {by}")
 
     def _new_zone_data(self) -> None:
@@ -490,7 +514,7 @@ def simulate(plan: Plan, folder: Path) -> Found:
         found.trace, found.digest = list(world._trace), world._digest.hexdigest()
 
     def problem(error: BaseException) -> None:
-        if not isinstance(error, Died | asyncio.CancelledError):
+        if not isinstance(error, Died | WriterClosed | asyncio.CancelledError):
             found.broken.append(("nothing fails", f"nobody waited for {error!r} {_where(error)}"))
 
     run(main, problem)
