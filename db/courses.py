@@ -7,10 +7,10 @@ from dataclasses import fields
 from datetime import date, datetime
 from enum import StrEnum
 
-from sqlalchemy import exists, select
+from sqlalchemy import delete, exists, select
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from db.schema import Answer, CheckInRow, Course, LedgerRow, MeasureRow, Outbox, Person
+from db.schema import Alert, Answer, CheckInRow, Course, LedgerRow, MeasureRow, Outbox, Person
 from plans.checkin import Area, CheckIn, Completion, Flag, FlagState, Kind, Morning, Place, Side, Why
 from plans.course import Decision, Position
 from plans.ledger import Entry, RowKind
@@ -64,6 +64,12 @@ async def with_earlier(session: AsyncSession, course: Course) -> list[int]:
 async def locked(session: AsyncSession, course_id: int) -> Course | None:
     """A course by its id, its row locked for the use case that follows."""
     return await session.get(Course, course_id, with_for_update=True)
+
+
+async def drop(session: AsyncSession, course: Course) -> None:
+    """Deletes a course that has not begun, with what its coach was told of it meanwhile, as of a block."""
+    await session.execute(delete(Alert).where(Alert.course_id == course.id))
+    await session.delete(course)
 
 
 def position_of(course: Course) -> Position:

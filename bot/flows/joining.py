@@ -121,11 +121,11 @@ async def agree(desk: Desk, person: Person, course: Course, value: str) -> None:
     if course.state != CourseState.JOINING or course.invite_id is None:
         return
     if value != "agree":
-        await desk.session.delete(course)
+        await courses.drop(desk.session, course)
         await desk.say(person, Message(words.say("joining.declined")))
         return
     if not await links.take_place(desk.session, course.invite_id):
-        await desk.session.delete(course)
+        await courses.drop(desk.session, course)
         await desk.say(person, Message(words.say("joining.no_place")))
         return
     course.invite_id = None
@@ -142,7 +142,7 @@ async def screen(desk: Desk, person: Person, course: Course, step: str, value: s
     if course.state == CourseState.WAITING:
         await health.ask_on(desk, person, course)
     elif screened(course.screened or {}).too_young:
-        await desk.session.delete(course)
+        await courses.drop(desk.session, course)
         await desk.say(person, Message(desk.words(person).say("health.too_young")))
     else:
         await ask_next(desk, person, course)

@@ -10,11 +10,11 @@ import pytest
 from sqlalchemy import select
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from bot.flows import coaching, day, leaving, listening
+from bot.flows import coaching, day, joining, leaving, listening
 from bot.flows.desk import Desk
 from db import erasure
 from db.engine import Database
-from db.schema import Alert, Coach, Course, LedgerRow, Outbox, Person, ProgrammeVersion
+from db.schema import Alert, Coach, Course, Invite, LedgerRow, Outbox, Person, ProgrammeVersion
 from tests.integration.fakes import database_in
 from tests.samples import HEAD, session
 
@@ -148,3 +148,25 @@ async def test_a_number_is_not_given_again_after_an_erasure(database: Database) 
 
     before, after = await database.write(erased_and_another)
     assert all(now > was for was, now in zip(before, after, strict=True))
+
+
+async def test_whoever_blocked_the_bot_while_joining_can_still_say_no(database: Database) -> None:
+    async def says_no(desk: Desk, _client: Person) -> None:
+        joiner = Person(id=3, chat=3, label="P3", created_at=NOW)
+        desk.session.add(joiner)
+        await desk.session.flush()
+        course = await _course(desk.session, 3)
+        course.state, course.invite_id = "joining", await _invite(desk.session)
+        await coaching.unreachable(desk, joiner)
+        await joining.agree(desk, joiner, course, "no")
+
+    await do(database, says_no)
+    async with database.reading() as session_:
+        assert (await session_.scalars(select(Course.person_id))).all() == [2]
+
+
+async def _invite(session_: AsyncSession) -> int:
+    made = Invite(coach_id=1, version_id=1, token_hash="h", places=1, used=0, expires_at=NOW)
+    session_.add(made)
+    await session_.flush()
+    return made.id
