@@ -173,7 +173,7 @@ async def withdraw(session: AsyncSession, chat: int, why: str, *, row: int | Non
     by_itself = and_(Outbox.chat == chat, Outbox.kind.in_([Kind.SESSION, Kind.NUDGE, Kind.TIMER]))
     mine = by_itself if row is None else and_(by_itself, Outbox.id == row)
     in_hand = and_(Outbox.state.in_([_LEASED, _SENDING]), Outbox.state == _LEASED)
-    skip = {"state": State.SKIPPED, "why": why, "payload": {}, "worker": None, "lease_until": None}
+    skip: dict[str, Any] = {"state": State.SKIPPED, "why": why, "payload": {}, "worker": None, "lease_until": None}
     count = await _set(session, and_(Outbox.state == _WAITING, mine), **skip)
     return count + await _set(session, and_(in_hand, mine), **skip)
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import html
 import json
 import re
 from collections import defaultdict
@@ -10,20 +9,26 @@ from collections.abc import Iterator
 from datetime import date, timedelta
 from typing import Any
 
-from bot.clocks import Calendar
+from bot.clocks import Calendar, Machine
 from plans import localtime
 from tests.simulation.record import Record, instant, stored
 from tests.simulation.watch import Broken
+
+
+LONG = 600.0
+"""Seconds after the end of a lease."""
+REFERS = frozenset(("red-flag", "strain-like", "severe"))
 
 
 class Checks:
     """The invariants over the record; each is told apart by its name."""
 
     def __init__(
-        self, record: Record, calendar: Calendar, broken: Broken, *, together: bool = False
+        self, record: Record, calendar: Calendar, machine: Machine, broken: Broken, *, together: bool = False
     ) -> None:
         self._record = record
         self._calendar = calendar
+        self._machine = machine
         self._broken = broken
         self._together = together
         """Whether days follow the group's dates, however far that is."""
@@ -54,12 +59,32 @@ class Checks:
                 mornings.append(row)
             elif what == "digest":
                 self._digest(row)
+            elif what == "state" and (row["a"], row["b"]) == ("waiting", "active"):
+                self._let_go(row["subject"])
             elif what == "sending":
                 self._to_whom(row["a"], row["b"], row["c"])
         for row in said:
             self._pain_is_told(row)
         for row in mornings:
             self._alert_of(row["subject"], ("morning-after",), f"a worse morning on row {row['a']}")
+
+    def _let_go(self, course: int) -> None:
+        """A coach who lets somebody go on has dealt with what was open."""
+        kept = "SELECT cause FROM alert WHERE course_id = ? AND closed_at IS NULL AND at_once"
+        since = "SELECT max(closed_at) FROM alert WHERE course_id = ?"
+        if self._record.value(since, course) is None and self._record.one(kept, course) is not None:
+            self._broken("only the coach lets go on", f"course {course} goes on, and its alerts are open")
+        newest = self._record.value("SELECT max(opened_at) FROM alert WHERE course_id = ? AND at_once", course)
+        closed = self._record.value(since, course)
+        if (
+            newest is not None
+            and closed is not None
+            and closed < newest
+            and self._record.value("SELECT state FROM course WHERE id = ?", course) == "active"
+        ):
+            self._broken(
+                "only the coach lets go on", f"course {course} goes on, and an alert is newer than the coach's word"
+            )
 
     def _to_whom(self, key: str, kind: str, whose: str | None) -> None:
         """Whom a message goes to that nobody asked for just now, as it stood when it was marked as leaving."""
@@ -94,6 +119,14 @@ class Checks:
             course = self._record.value("SELECT course_id FROM ledger WHERE id = ?", row["subject"])
             what = f"check-in of row {row['subject']}: {row['b']} after {row['a']}"
             self._alert_of(course, tuple(fresh), what, row["c"])
+            self._is_stopped(course, REFERS.intersection(fresh), what)
+
+    def _is_stopped(self, course: int, causes: frozenset[str], what: str) -> None:
+        """What refers stops the course until the coach has dealt with it."""
+        open_still = self._record.rows("SELECT cause FROM alert WHERE course_id = ? AND closed_at IS NULL", course)
+        state = self._record.value("SELECT state FROM course WHERE id = ?", course)
+        if state == "active" and causes & {row["cause"] for row in open_still}:
+            self._broken("pain stops the course", f"{what}: course {course} goes on")
 
     def _alert_of(self, course: int, causes: tuple[str, ...], what: str, since: str = "") -> None:
         self.alerts_due += 1
@@ -112,33 +145,17 @@ class Checks:
             self._broken("pain is told", f"{what}: no alert at once of {causes} for course {course}")
 
     def _digest(self, row: Any) -> None:
+        """What a digest says beside what the ledger held when it was written."""
         payload = json.loads(row["b"])
-        told = html.unescape(str(payload.get("text") or payload.get("caption") or ""))
+        told = re.sub(r"<[^>]*>", "", str(payload.get("text") or payload.get("caption") or ""))
         sums = re.search(r"Done (\d+) of (\d+) sessions", told)
         answers = re.search(r"Answers: (\d+) of (\d+)\.", told)
-        week = re.search(r":(\d{4}-\d{2}-\d{2}):", self._record.value("SELECT key FROM outbox WHERE id = ?", row["subject"]) or "")
-        if sums is None or answers is None or week is None:
+        if sums is None or answers is None:
             return
         self.digests += 1
-        last = date.fromisoformat(week[1])
-        counted = self._record.one(
-            "SELECT coalesce(sum(s.completion = 'done'), 0) AS done, count(*) AS due, "
-            "coalesce(sum(s.completion IS NOT NULL OR s.pain IS NOT NULL), 0) AS answered "
-            "FROM ledger l JOIN course c ON c.id = l.course_id JOIN coach k ON k.id = c.coach_id "
-            "JOIN person p ON p.id = k.person_id LEFT JOIN checkin s ON s.ledger_id = l.id "
-            "LEFT JOIN outbox o ON o.id = l.outbox_id "
-            "WHERE p.chat = ? AND c.state != 'stopped' AND l.kind = 'session' AND l.local_date BETWEEN ? AND ? "
-            "AND (o.state = 'sent' OR l.withheld OR s.completion IS NOT NULL)",
-            row["a"],
-            (last - timedelta(days=6)).isoformat(),
-            last.isoformat(),
-        )
-        if counted is None:
-            return
-        found = tuple(int(n) for n in (*sums.groups(), *answers.groups()))
-        wanted = (counted["done"], counted["due"], counted["answered"], counted["due"])
-        if found != wanted:
-            self._broken("the digest is the ledger", f"digest of {last} says {found}, the ledger {wanted}")
+        said, held = [int(number) for number in (*sums.groups(), *answers.groups())], json.loads(row["c"])
+        if said != held:
+            self._broken("the digest is the ledger", f"{row['a']} says {said}, the ledger {held}")
 
     # --- once a day ---------------------------------------------------------------------------------------------------
 
@@ -152,6 +169,16 @@ class Checks:
         self._messages(steady)
         self._alerts()
         self._trails()
+        if steady:
+            self._in_flight()
+
+    def _in_flight(self) -> None:
+        """No worker holds anything longer than its lease."""
+        for row in self._record.rows(
+            "SELECT key, state FROM outbox WHERE state IN ('leased', 'sending') AND lease_until < ?",
+            self._machine.now() - LONG,
+        ):
+            self._broken("nobody sends forever", f"{row['key']} is {row['state']} since its lease ended")
 
     def _updates(self, given: int, waiting: set[int], first: int) -> None:
         kept = {row["update_id"]: row for row in self._record.rows("SELECT update_id, state FROM inbox")}
@@ -206,16 +233,24 @@ class Checks:
         ):
             day = date.fromisoformat(row["local_date"])
             if localtime.date_exists(day + timedelta(days=1), row["zone"]):
-                self._broken("each date has its row", f"course {row['course_id']}: none after {day}, then {row['next']}")
+                self._broken(
+                    "each date has its row", f"course {row['course_id']}: none after {day}, then {row['next']}"
+                )
 
     def _messages(self, steady: bool) -> None:
         """Each row that brings something by itself has a message that was sent, skipped by name, or is unknown."""
         late = self._calendar.now() - timedelta(hours=1)
-        for row in self._record.rows(
-            "SELECT key, state, late_after FROM outbox WHERE state = 'waiting' AND late_after < ?", stored(late)
-        ) if steady else ():
+        for row in (
+            self._record.rows(
+                "SELECT key, state, late_after FROM outbox WHERE state = 'waiting' AND late_after < ?", stored(late)
+            )
+            if steady
+            else ()
+        ):
             self._broken("nothing waits when it is late", f"{row['key']}, late since {row['late_after']}")
-        for row in self._record.rows("SELECT key, state FROM outbox WHERE state IN ('skipped', 'refused') AND why IS NULL"):
+        for row in self._record.rows(
+            "SELECT key, state FROM outbox WHERE state IN ('skipped', 'refused') AND why IS NULL"
+        ):
             self._broken("a skip has a name", f"{row['key']} is {row['state']}")
         for row in self._record.rows(
             "SELECT l.id, l.kind, l.local_date, l.course_id FROM ledger l JOIN course c ON c.id = l.course_id "
@@ -231,7 +266,9 @@ class Checks:
             "ON o.key LIKE 'alert:' || a.id || ':%now:1' WHERE a.at_once AND a.closed_at IS NULL "
             "AND (o.state IS NULL OR o.made_at < a.opened_at OR o.state NOT IN ('sent', 'waiting', 'leased', 'sending'))"
         ):
-            self._broken("an alert reaches the coach", f"alert {row['id']} ({row['cause']}): {row['state']} {row['why']}")
+            self._broken(
+                "an alert reaches the coach", f"alert {row['id']} ({row['cause']}): {row['state']} {row['why']}"
+            )
         for row in self._record.rows(
             "SELECT a.id, a.cause FROM alert a JOIN course c ON c.id = a.course_id WHERE NOT a.at_once "
             "AND a.told_at IS NULL AND a.closed_at IS NULL AND NOT EXISTS "
@@ -248,7 +285,9 @@ class Checks:
                 f"WHERE coalesce(CAST(kept AS TEXT), 'None') != coalesce(said, 'None')",
                 field,
             ):
-                self._broken("a check-in is its answers", f"row {row['ledger_id']}: {field} {row['kept']}, {row['said']}")
+                self._broken(
+                    "a check-in is its answers", f"row {row['ledger_id']}: {field} {row['kept']}, {row['said']}"
+                )
 
 
 def _causes(pain: int | None, kind: str | None, flag_state: str | None, place: str | None) -> Iterator[str]:

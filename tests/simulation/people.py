@@ -31,6 +31,9 @@ class Around(Protocol):
     def erase(self, chat: int) -> None:
         """Erases somebody for good."""
 
+    def count(self, fault: str) -> None:
+        """Counts something that people do and that a program must bear."""
+
 
 @dataclass(frozen=True, slots=True)
 class Habit:
@@ -56,12 +59,13 @@ class Habit:
 
 HABITS = (
     Habit("tidy"),
-    Habit("chaotic", answers=0.8, late=0.2, words=0.25, corrects=0.15, twice=0.15, stray=0.5, pain=0.05, leaves=0.01,
+    Habit("chaotic", answers=0.8, late=0.2, words=0.25, corrects=0.15, twice=0.15, stray=0.25, pain=0.05, leaves=0.01,
           travels=0.05),
     Habit("in pain", pain=0.2, words=0.3),
     Habit("quiet", answers=0.15, leaves=0.004),
 )  # fmt: skip
-SHARES = (4, 3, 2, 1)
+SHARES = (5, 2, 2, 1)
+"""How many of each there are."""
 
 GRAVE = (
     "sharp pain 6 in my left knee",
@@ -141,6 +145,7 @@ class Client:
             return
         self.phone.taps(message, data)
         if self._chance(self.habit.twice):
+            self._around.count("tapped twice")
             self.phone.taps(message, data)
 
     def _choice(self, message: Seen) -> str | None:
@@ -245,11 +250,13 @@ class Client:
         seen = [message for message in self.phone.newest() if message.buttons]
         if seen and self._chance(0.6):
             message = self._rng.choice(seen[:12])
+            self._around.count("old button tapped")
             self.phone.taps(message, self._rng.choice(message.buttons)[1])
         else:
             self.phone.says(self._rng.choice(WORDS))
 
     def _travels(self) -> None:
+        self._around.count("zone changed")
         self.phone.says("/settings")
         self._later(0.5, 3, lambda: self._taps_newest("settings:"))
         self._later(4, 6, lambda: self.phone.says(self._rng.choice((*CITIES, "7:15", "5 am", "23:30"))))
@@ -269,6 +276,7 @@ class Client:
             self._later(0.5, 30, lambda: self._taps_newest("stop:"))
             self._later(60 * 24, 60 * 24 * 5, self.joins)
         elif way < 0.85 and not self.phone.blocked:
+            self._around.count("blocked")
             self.phone.blocks(True)
             self._later(10, 60 * 24 * 4, self._unblocks)
         elif way >= 0.85:

@@ -50,11 +50,15 @@ class Watch:
         if "chat_id" not in params:
             return None
         chat = int(params["chat_id"])
-        row = self._record.one("SELECT id, kind, key, attempts, made_at FROM outbox WHERE chat = ? AND state = 'sending'", chat)
+        row = self._record.one(
+            "SELECT id, kind, key, attempts, made_at FROM outbox WHERE chat = ? AND state = 'sending'", chat
+        )
         if row is None:
             self._broken("marked before it leaves", f"{method} to {chat} left, and no row is marked as sending")
             return None
-        request = Request(chat, method, f"{row['id']} {row['key']} {row['made_at']}", row["kind"], row["key"], row["attempts"])
+        request = Request(
+            chat, method, f"{row['id']} {row['key']} {row['made_at']}", row["kind"], row["key"], row["attempts"]
+        )
         return request
 
     def left(self, request: Request | None) -> None:
@@ -86,6 +90,7 @@ class Watch:
         self.repeats[request.kind] += 1
         if request.kind in ("session", "nudge", "digest"):
             self._broken("never sent twice", f"{request.key} arrived {self.arrivals[request.row]} times")
+
     def _as_new(self, request: Request, params: Mapping[str, Any]) -> None:
         """Of an alert that comes more than once, all but one say that it may have come before."""
         if "Sent again" not in str(params.get("text", params.get("caption", ""))):

@@ -34,7 +34,7 @@ from tests.simulation.faults import Faults, Rates
 from tests.simulation.lives import TOKEN, Died, HandlerBroke, Mortal, Painter, Process
 from tests.simulation.loop import StillLoop, run
 from tests.simulation.network import Network
-from tests.simulation.people import HABITS, SHARES, Client
+from tests.simulation.people import HABITS, SHARES, Client, Habit
 from tests.simulation.phones import Phone
 from tests.simulation.record import Record, instant, stored
 from tests.simulation.watch import Watch
@@ -46,7 +46,7 @@ TRACE = 60
 WOKEN = 0.1
 """Of idle times: so many are passed as by a host that stood still, and everybody looks at once when they are over."""
 NEVER = datetime.max.replace(tzinfo=UTC)
-STALLED = 400
+STALLED = 3000
 """So many steps without any progress are a standstill."""
 
 
@@ -60,6 +60,10 @@ class Plan:
     shared: bool | None = None
     """Whether two processes serve at once; drawn when None."""
     rates: Rates = field(default_factory=Rates)
+    programme: str | None = None
+    """A sample's name; drawn when None."""
+    habit: str | None = None
+    """Of all clients; drawn for each when None."""
 
 
 @dataclass(slots=True)
@@ -110,13 +114,14 @@ class World:
         self._processes: list[Process] = []
         self._trace: deque[str] = deque(maxlen=TRACE)
         self._digest = hashlib.sha256()
-        self.programme = self._rng.choice(PROGRAMMES)
+        drawn = self._rng.choice(PROGRAMMES)
+        self.programme = plan.programme or drawn
         together = programme_of(self.programme).pace == "together"
-        self.checks = Checks(self.record, self.calendar, self.broken, together=together)
+        self.checks = Checks(self.record, self.calendar, self.machine, self.broken, together=together)
         self.coach = Coach(self, Phone(self.platform, COACH, "Coach"), self.programme, self._own())
         self.clients = {
             chat: Client(
-                self, Phone(self.platform, chat, f"Client {chat}"), self._own().choices(HABITS, SHARES)[0],
+                self, Phone(self.platform, chat, f"Client {chat}"), self._habit(),
                 stage(self.programme), self._own(),
             )
             for chat in range(FIRST_CLIENT, FIRST_CLIENT + plan.clients)
@@ -125,6 +130,10 @@ class World:
     def _own(self) -> random.Random:
         """Chances of somebody's own, so that one more draw here changes nothing there."""
         return random.Random(self._rng.random())
+
+    def _habit(self) -> Habit:
+        drawn = self._own().choices(HABITS, SHARES)[0]
+        return next((habit for habit in HABITS if habit.name == self._plan.habit), drawn)
 
     # --- what people ask of the world ---------------------------------------------------------------------------------
 
@@ -163,6 +172,9 @@ class World:
 
         self.note(f"erases {chat}")
         await self._inside(process, process.database.write(job))
+
+    def count(self, fault: str) -> None:
+        self.faults.count(fault)
 
     def broken(self, name: str, what: str) -> None:
         """An invariant does not hold."""
@@ -312,8 +324,12 @@ class World:
         if self.shared:
             for process in self._processes:
                 name = process.mortal.name
-                self.record.change("UPDATE lease SET until = until + ? WHERE holder = ? AND until > ?", seconds, name,
-                                   self.machine.now() - seconds)
+                self.record.change(
+                    "UPDATE lease SET until = until + ? WHERE holder = ? AND until > ?",
+                    seconds,
+                    name,
+                    self.machine.now() - seconds,
+                )
 
     async def _one(self, moment: datetime) -> None:
         if self._events and self._events[0][0] <= moment:
@@ -463,7 +479,10 @@ class _Errors(logging.Handler):
         error = record.exc_info[1] if record.exc_info else None
         if record.getMessage() == "not-drawn" or isinstance(error, HandlerBroke | WriterClosed):
             return
-        self._broken("nothing fails", f"{record.getMessage()}: {error!r} {_where(error)}")
+        self._broken("nothing fails", f"{record.getMessage()}: {str(error)[:300]!r} {_where(error)}")
+
+
+_LIBRARY = ("asyncio.py", "concurrency.py", "base.py", "default.py", "session.py", "engine.py", "_application.py")
 
 
 def _where(error: BaseException | None) -> str:
@@ -473,7 +492,7 @@ def _where(error: BaseException | None) -> str:
         code = trace.tb_frame.f_code
         places.append(f"{Path(code.co_filename).name}:{trace.tb_lineno}")
         trace = trace.tb_next
-    return " < ".join(reversed(places[-6:]))
+    return " < ".join(reversed([place for place in places if not place.startswith(_LIBRARY)][-8:]))
 
 
 @contextmanager

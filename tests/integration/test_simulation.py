@@ -1,0 +1,60 @@
+"""Some seeds of the simulation: weeks of clients and a coach over the real program while everything fails, and the
+program broken on purpose, which must be seen."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from tests.simulation.mutants import MUTANTS
+from tests.simulation.world import Plan, simulate
+
+
+@pytest.mark.parametrize("shared", [False, True])
+@pytest.mark.parametrize("seed", [11])
+def test_weeks_of_faults_break_nothing(tmp_path: Path, seed: int, shared: bool) -> None:
+    found = simulate(Plan(seed, days=12, clients=4, shared=shared, programme="rowing-club"), tmp_path)
+    assert not found.broken, found.report()
+    assert found.faults.total() > 50
+    assert found.counts["rows"] > 20
+
+
+def test_one_seed_is_one_story(tmp_path: Path) -> None:
+    first, second = (
+        simulate(Plan(7, days=3, clients=3, programme="rowing-club"), _folder(tmp_path, name)) for name in ("a", "b")
+    )
+    assert first.digest == second.digest
+    assert first.faults == second.faults
+
+
+def test_another_seed_is_another_story(tmp_path: Path) -> None:
+    first, second = (
+        simulate(Plan(seed, days=1, clients=2, programme="rowing-club"), _folder(tmp_path, str(seed)))
+        for seed in (7, 8)
+    )
+    assert first.digest != second.digest
+
+
+@pytest.mark.parametrize("name", MUTANTS)
+def test_what_is_broken_on_purpose_is_seen(tmp_path: Path, name: str) -> None:
+    mutant = MUTANTS[name]
+    plan = Plan(
+        mutant.seed,
+        days=mutant.days,
+        clients=5,
+        shared=False,
+        rates=mutant.rates,
+        programme="rowing-club",
+        habit=mutant.habit,
+    )
+    with mutant.breaks():
+        found = simulate(plan, tmp_path)
+    seen = {invariant for invariant, _what in found.broken}
+    assert seen & mutant.invariants, f"{name} was not seen; {found.report()}"
+
+
+def _folder(place: Path, name: str) -> Path:
+    found = place / name
+    found.mkdir()
+    return found
