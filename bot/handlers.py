@@ -90,7 +90,12 @@ class _Rooms:
             raise LookupError(f"update {update.update_id} has no chat or user")
         tag = user.language_code or ""
         spoken = Spoken(_label(user), language_of(tag), units_of(tag))
-        return await people.known(desk.session, chat.id, spoken, now=desk.now)
+        before = await people.by_chat(desk.session, chat.id)
+        was_gone = before is not None and before.unreachable_since is not None
+        person = await people.known(desk.session, chat.id, spoken, now=desk.now)
+        if was_gone:
+            await telling.tell_again(desk, person)
+        return person
 
     def commanded(self, act: Command) -> Callable[[Update, Context], Coroutine[Any, Any, None]]:
         async def handler(update: Update, context: Context) -> None:

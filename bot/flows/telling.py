@@ -4,12 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 
+from sqlalchemy import select
+
 from bot.flows import times
 from bot.flows.desk import Desk
 from bot.words.facts import facts
 from bot.words.message import Button, Message, column, joined
 from db import alerts, courses, due, outbox
-from db.delivery import LANES, Kind
+from db.courses import CourseState
+from db.delivery import LANES, Kind, State
 from db.schema import Alert, Coach, Course, LedgerRow, Person
 from plans.checkin import CheckIn
 from plans.rules import Tell, Verdict, Vote
@@ -82,6 +85,7 @@ async def _send(
     said: CheckIn | None,
     quote: str | None,
     waits: bool,
+    call: int = 1,
 ) -> None:
     client = await desk.session.get_one(Person, course.person_id)
     words = desk.words(coach)
@@ -98,9 +102,26 @@ async def _send(
     buttons = [Button(words.gettext("Open their page"), f"client:{course.id}")]
     if waits:
         buttons.insert(0, Button(words.gettext("Let go on"), f"go:{course.id}"))
-    key = f"alert:{alert.id}:{'now' if alert.at_once else 'list'}:1"
+    key = f"alert:{alert.id}:{'now' if alert.at_once else 'list'}:{call}"
     await desk.send(coach, Message(joined(text, after), column(*buttons)), key=key, kind=Kind.ALERT)
     alert.told_at = desk.now
+
+
+async def tell_again(desk: Desk, coach: Person) -> None:
+    """What a coach was to hear of at once while they could not be reached, now that they are heard of again."""
+    found = await desk.session.execute(
+        select(Alert, Course)
+        .join(Course, Course.id == Alert.course_id)
+        .join(Coach, Coach.id == Course.coach_id)
+        .where(Coach.person_id == coach.id, Alert.at_once, Alert.closed_at.is_(None))
+        .order_by(Alert.id)
+    )
+    for alert, course in found.all():
+        calls = await outbox.states_of(desk.session, f"alert:{alert.id}:now:")
+        if calls and set(calls) <= {State.REFUSED}:
+            waits = course.state == CourseState.WAITING
+            row = await desk.session.get(LedgerRow, alert.ledger_id) if alert.ledger_id is not None else None
+            await _send(desk, course, coach, alert, row=row, said=None, quote=None, waits=waits, call=len(calls) + 1)
 
 
 async def _plan_list(desk: Desk, course: Course, coach: Person) -> None:
