@@ -1,8 +1,8 @@
 """Years of simulated clients over the real program while everything fails: `python -m tests.bench.faults --years N
 --seed S [--jobs J]`.
 
-Each world is a coach and eight clients for thirteen weeks, from one seed (`tests.simulation`). What broke is printed with
-its world's seed: `--only SEED` plays that one again, step by step.
+Each world is a coach and eight clients for thirteen weeks, from one seed (`tests.simulation`). What broke is printed
+with its world's seed: `--only SEED` plays that one again, step by step.
 """
 
 from __future__ import annotations
@@ -74,9 +74,7 @@ def main(years: float, seed: int, jobs: int) -> bool:
     for name, count in faults.most_common():
         print(f"  {count:>8} {name}")
     print("  seen: " + ", ".join(f"{count} {name}" for name, count in counts.items() if name != "client-days"))
-    print(
-        f"  {1000 * cpu / max(1, days):.0f} ms of CPU a client-day, {time.monotonic() - begin:.0f} s in all, {jobs} jobs"
-    )
+    print(f"  {1000 * cpu / max(1, days):.0f} ms of CPU a client-day, {time.monotonic() - begin:.0f} s, {jobs} jobs")
     worst = Counter(name for found in broken for name in dict.fromkeys(name for name, _what in found.broken))
     print(f"  BROKEN in {len(broken)} worlds: {dict(worst)}" if broken else "  held")
     return not broken

@@ -42,7 +42,7 @@ def test_what_is_broken_on_purpose_is_seen(tmp_path: Path, name: str) -> None:
     plan = Plan(
         mutant.seed,
         days=mutant.days,
-        clients=5,
+        clients=3,
         shared=False,
         rates=mutant.rates,
         programme="rowing-club",

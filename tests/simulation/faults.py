@@ -61,11 +61,13 @@ class Rates:
     calendar: float = 0.06
     """Jumps of the calendar a day."""
     zone_data: float = 0.04
+    coach: float = 0.03
+    """Times a day that the coach blocks the bot for a while."""
     unfiled: float = 0.02
     """Times a day that the platform forgets its files."""
 
 
-NONE = Rates({}, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0)
+NONE = Rates({}, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0)
 """Nothing goes wrong."""
 
 

@@ -1,4 +1,4 @@
-"""An event loop without time of its own: nothing sleeps, the clock stands until it is moved, runs are the same twice."""
+"""An event loop without time of its own: nothing sleeps, the clock stands until it is moved, no run differs."""
 
 from __future__ import annotations
 
@@ -53,7 +53,7 @@ class StillLoop(asyncio.SelectorEventLoop):
         self._count = 0
         self._waiting: asyncio.Future[None] | None = None
         super().__init__(_Still(self._nothing_ready))
-        self.set_task_factory(self._numbered)
+        self.set_task_factory(self._numbered)  # type: ignore[arg-type]
 
     def time(self) -> float:
         return self._at
@@ -63,7 +63,7 @@ class StillLoop(asyncio.SelectorEventLoop):
         self._at += max(0.0, seconds)
 
     def pass_over(self, seconds: float) -> None:
-        """Lets so many seconds pass in which whoever waits would only have looked and waited again: no timer goes off."""
+        """Lets so many seconds pass in which everybody would only look and wait again: no timer goes off."""
         for handle in self._scheduled:  # type: ignore[attr-defined]
             handle._when += max(0.0, seconds)
         self.advance(seconds)

@@ -156,7 +156,7 @@ MUTANTS: Mapping[str, Mutant] = {
         _put(Sender, "_may_leave", _unmarked), frozenset({"marked before it leaves"})
     ),
     "a block is forgotten": Mutant(
-        _put(outbox, "put", _unskipped), frozenset({"nothing after a block"}), days=14, habit="chaotic"
+        _put(outbox, "put", _unskipped), frozenset({"nothing after a block"}), days=6, habit="leaving"
     ),
     "handled is not written down": Mutant(
         _put(inbox, "handled", _unnoticed), frozenset({"each answer counts once"}) | CAREFUL
@@ -166,13 +166,15 @@ MUTANTS: Mapping[str, Mutant] = {
         _put(delivery, "as_repeat", _silently), frozenset({"a repeated alert says so"}), LOSING, habit="in pain"
     ),
     "dead workers' messages stay": Mutant(
-        _put(outbox, "recover", _nothing), frozenset({"nobody sends forever"}) | CAREFUL, DYING, days=14
+        _put(outbox, "recover", _nothing), frozenset({"nobody sends forever"}) | CAREFUL, DYING
     ),
     "nudges come at night": Mutant(
-        lambda: patch.multiple(times, NUDGE=time(23), QUIET=time(23, 59)), frozenset({"no nudge in quiet hours"})
+        lambda: patch.multiple(times, NUDGE=time(23), QUIET=time(23, 59)),
+        frozenset({"no nudge in quiet hours"}),
+        habit="quiet",
     ),
     "a session waits behind a stop": Mutant(
-        _put(leaving, "stop", _still_due), frozenset({"nothing after stop"}), days=21, habit="chaotic"
+        _put(leaving, "stop", _still_due), frozenset({"nothing after stop"}), days=8, habit="leaving"
     ),
     "a verdict moves too far": Mutant(_put(courses, "fill_row", _twice), frozenset({"a verdict moves once"})),
     "an answer moves at once": Mutant(_put(checkin, "change", _at_once), frozenset({"a verdict moves once"})),

@@ -63,9 +63,10 @@ HABITS = (
           travels=0.05),
     Habit("in pain", pain=0.2, words=0.3),
     Habit("quiet", answers=0.15, leaves=0.004),
+    Habit("leaving", leaves=0.2),
 )  # fmt: skip
-SHARES = (5, 2, 2, 1)
-"""How many of each there are."""
+SHARES = (5, 2, 2, 1, 0)
+"""How many of each there are; who only comes and goes is for single questions."""
 
 GRAVE = (
     "sharp pain 6 in my left knee",

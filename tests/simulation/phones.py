@@ -57,6 +57,8 @@ class Phone:
 
     def sends(self, name: str, body: bytes) -> None:
         """Sends a file."""
+        if self.blocked:
+            return
         self._platform.send_document(self.chat, name, body)
 
     def taps(self, message: Seen, data: str) -> None:

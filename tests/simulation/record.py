@@ -23,7 +23,8 @@ CREATE TRIGGER sim_said AFTER INSERT ON checkin BEGIN
   VALUES ('said', new.ledger_id, json_array(new.pain, new.kind, new.flag_state, new.place), new.updated_at); END;
 CREATE TRIGGER sim_said_again AFTER UPDATE ON checkin BEGIN
   INSERT INTO sim_trail (what, subject, a, b, c)
-  VALUES ('said', new.ledger_id, json_array(old.pain, old.kind, old.flag_state, old.place), json_array(new.pain, new.kind, new.flag_state, new.place), new.updated_at); END;
+  VALUES ('said', new.ledger_id, json_array(old.pain, old.kind, old.flag_state, old.place),
+    json_array(new.pain, new.kind, new.flag_state, new.place), new.updated_at); END;
 CREATE TRIGGER sim_state AFTER UPDATE OF state ON course WHEN old.state IS NOT new.state BEGIN
   INSERT INTO sim_trail (what, subject, a, b) VALUES ('state', new.id, old.state, new.state); END;
 CREATE TRIGGER sim_digest AFTER INSERT ON outbox WHEN new.kind = 'digest' BEGIN

@@ -5,15 +5,11 @@ from __future__ import annotations
 import asyncio
 import hashlib
 import heapq
-import logging
 import random
 from collections import Counter, deque
-from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from collections.abc import Callable
 from dataclasses import dataclass, field
 from datetime import UTC, datetime, timedelta
-from functools import cache
-from importlib.resources import files
 from pathlib import Path
 from typing import Any
 
@@ -21,25 +17,24 @@ from bot.practice.platform import Platform
 from bot.practice.store import Store
 from bot.practice.world import FIRST_UPDATE
 from db import links, migrate
-from db.erasure import StillCoach, erase
+from db.erasure import erase
 from db.people import by_chat
 from db.writer import WriterClosed
-from plans.programme import Programme
-from plans.reading import read_programme
-from plans.rehearsal import Stage
 from tests.simulation.checks import Checks
 from tests.simulation.clocks import SimCalendar, SimMachine
 from tests.simulation.coaches import Coach
+from tests.simulation.errors import errors_heard, where
 from tests.simulation.faults import Faults, Rates
-from tests.simulation.lives import TOKEN, Died, HandlerBroke, Mortal, Painter, Process
+from tests.simulation.lives import TOKEN, Died, Mortal, Painter, Process
 from tests.simulation.loop import StillLoop, run
 from tests.simulation.network import Network
 from tests.simulation.people import HABITS, SHARES, Client, Habit
 from tests.simulation.phones import Phone
-from tests.simulation.record import Record, instant, stored
+from tests.simulation.record import Record, instant
+from tests.simulation.samples import PROGRAMMES, programme_of, stage
+from tests.simulation.troubles import Troubles
 from tests.simulation.watch import Watch
 
-PROGRAMMES = ("rowing-club", "hill-walkers", "pit-musicians")
 COACH, FIRST_CLIENT = 1001, 2001
 TRACE = 60
 """Steps that are kept for whoever looks into a failure."""
@@ -109,9 +104,10 @@ class World:
         self._numbers = 0
         self._births = 0
         self._idle = False
-        self._steady_since = self.calendar.now()
+        self.steady_since = self.calendar.now()
         self._turn = asyncio.Lock()
         self._processes: list[Process] = []
+        self._troubles = Troubles(self, self._own())
         self._trace: deque[str] = deque(maxlen=TRACE)
         self._digest = hashlib.sha256()
         drawn = self._rng.choice(PROGRAMMES)
@@ -158,7 +154,7 @@ class World:
         self.later(timedelta(0), lambda: self._erase(chat))
 
     async def _erase(self, chat: int) -> None:
-        process = self._somebody()
+        process = self.somebody()
         if process is None:
             return
 
@@ -198,7 +194,7 @@ class World:
 
     def _begin(self) -> None:
         if not self._processes:
-            self._steady_since = self.calendar.now()
+            self.steady_since = self.calendar.now()
         self._births += 1
         mortal = Mortal(f"worker-{self._births}")
         process = Process(
@@ -230,7 +226,12 @@ class World:
             self.later(timedelta(seconds=down), self._begin)
         return bool(dead)
 
-    def _somebody(self) -> Process | None:
+    def seconds(self) -> float:
+        """Of the loop."""
+        return self._loop.time()
+
+    def somebody(self) -> Process | None:
+        """One of the living processes."""
         return self._rng.choice(self._processes) if self._processes else None
 
     async def _inside(self, process: Process, work: Any) -> None:
@@ -242,9 +243,9 @@ class World:
                 if await self._bury():
                     break
                 self._loop.advance(self._loop.until_timer() or 1.0)
-        if task.done() and not task.cancelled() and (error := task.exception()) is not None:
-            if not isinstance(error, Died) and not process.mortal.dead:
-                raise error
+        error = task.exception() if task.done() and not task.cancelled() else None
+        if error is not None and not isinstance(error, Died) and not process.mortal.dead:
+            raise error
 
     # --- time ---------------------------------------------------------------------------------------------------------
 
@@ -273,12 +274,13 @@ class World:
             held = self.network.held_until - self._loop.time()
             return max(0.0, held)
         waits = [
-            row[0] - now if row[1] == "waiting" else 0.0
-            for row in self.record.rows("SELECT next_at, state FROM outbox WHERE state IN ('waiting', 'leased', 'sending')")
-        ] + [
             (row[0] or 0.0) - now if row[1] == "waiting" else 0.0
-            for row in self.record.rows("SELECT lease_until, state FROM inbox WHERE state IN ('waiting', 'leased')")
-        ]  # fmt: skip
+            for query in (
+                "SELECT next_at, state FROM outbox WHERE state IN ('waiting', 'leased', 'sending')",
+                "SELECT lease_until, state FROM inbox WHERE state IN ('waiting', 'leased')",
+            )
+            for row in self.record.rows(query)
+        ]
         return max(0.0, min(waits)) if waits else None
 
     def _hanging(self) -> list[str]:
@@ -338,7 +340,7 @@ class World:
             if asyncio.iscoroutine(done):
                 await done
             return
-        process = self._somebody()
+        process = self.somebody()
         if process is not None:
             self._maybe_dies(process, self._plan.rates.crash_in_tick)
             await self._inside(process, process.ticker.tick())
@@ -356,7 +358,7 @@ class World:
         for chat in self.clients:
             self.later(timedelta(hours=self._rng.uniform(0, 40)), self.clients[chat].joins)
         for _day in range(self._plan.days):
-            self._plan_trouble()
+            self._troubles.of_the_day()
             await self.lives(self.calendar.now() + timedelta(days=1))
             self._count_day()
             self._look()
@@ -376,8 +378,10 @@ class World:
         await self._inside(process, process.database.write(job))
         self.coach.begins(token[0])
         await self.lives(self.calendar.now() + timedelta(minutes=10))
+        self._look()
         if self.coach.link is None:
-            raise RuntimeError(f"the coach has no link: {[m.text for m in self.coach.phone.messages.values()]}")
+            seen = [message.text for message in self.coach.phone.messages.values()]
+            raise RuntimeError(f"the coach has no link: {seen}")
 
     async def _epilogue(self) -> None:
         """Nothing goes wrong any more: what is open must be done."""
@@ -392,7 +396,7 @@ class World:
     def _look(self) -> None:
         waiting = {update["update_id"] for update in self.platform.store.updates(10_000)}
         given = FIRST_UPDATE + int(self.platform.store.fact("update") or 0)
-        steady = bool(self._processes) and self.calendar.now() - self._steady_since > timedelta(hours=1)
+        steady = bool(self._processes) and self.calendar.now() - self.steady_since > timedelta(hours=1)
         self.checks.day(given, waiting, FIRST_UPDATE + 1, steady=steady)
         if self.found.broken:
             raise Stop
@@ -402,113 +406,6 @@ class World:
         self.found.counts["client-days"] += running
         self.found.counts["days"] += 1
 
-    def _plan_trouble(self) -> None:
-        """What is going to go wrong today."""
-        rates, faults = self._plan.rates, self.faults
-        for _ in range(3):
-            if faults.happens("death", rates.crash / 3):
-                self._sometime(self._dies)
-        if faults.happens("outage", rates.outage):
-            self._sometime(self._goes_down)
-        if faults.happens("updates held back", rates.held_back):
-            self._sometime(self._holds_back)
-        if faults.happens("calendar jump", rates.calendar):
-            self._sometime(self._jumps)
-        if faults.happens("new zone data", rates.zone_data):
-            self._sometime(self._new_zone_data)
-        if faults.happens("files forgotten", rates.unfiled):
-            self._sometime(self._forgets_files)
-        if self._rng.random() < 0.4:
-            self._sometime(self.coach.looks)
-
-    def _sometime(self, act: Callable[[], Any]) -> None:
-        self.later(timedelta(hours=self._rng.uniform(0, 24)), act)
-
-    def _dies(self) -> None:
-        process = self._somebody()
-        if process is not None and process.mortal.fuse is None:
-            process.mortal.fuse = self._rng.randint(1, 300)
-
-    def _goes_down(self) -> None:
-        hours = self._rng.choice((0.05, 0.5, 3, 9))
-        self.network.down_until = self._loop.time() + hours * 3600
-        self.note(f"the platform is down for {hours} h")
-
-    def _holds_back(self) -> None:
-        hours = self._rng.choice((0.2, 2, 12, 24))
-        self.network.held_until = self._loop.time() + hours * 3600
-        self.note(f"updates are held back for {hours} h")
-
-    def _jumps(self) -> None:
-        by = timedelta(hours=self._rng.choice((0.5, 3, 9, 26, 75)))
-        self.calendar.jump(by)
-        self._steady_since = self.calendar.now()
-        self.note(f"the calendar jumps by {by}")
-
-    def _new_zone_data(self) -> None:
-        """What was planned with older data, some of it at another instant."""
-        for row in self.record.rows("SELECT id, at FROM due"):
-            at = instant(row["at"]) + timedelta(hours=self._rng.choice((-1, 0, 0, 1)))
-            if at > self.calendar.now():
-                self.record.change("UPDATE due SET zone_data = '2020a', at = ? WHERE id = ?", stored(at), row["id"])
-
-    def _forgets_files(self) -> None:
-        self.platform.store._db.execute("DELETE FROM file WHERE kind = 'photo'")
-
-
-@cache
-def programme_of(name: str) -> Programme:
-    """A sample programme."""
-    return read_programme(files("plans.library").joinpath(f"{name}.yaml").read_text(encoding="utf-8"))
-
-
-@cache
-def stage(name: str) -> Stage:
-    """A sample programme as bodies feel it."""
-    return Stage(programme_of(name))
-
-
-class _Errors(logging.Handler):
-    """Hears of every error that the program logs; one that was not simulated is a finding."""
-
-    def __init__(self, broken: Callable[[str, str], None]) -> None:
-        super().__init__(logging.ERROR)
-        self._broken = broken
-
-    def emit(self, record: logging.LogRecord) -> None:
-        error = record.exc_info[1] if record.exc_info else None
-        if record.getMessage() == "not-drawn" or isinstance(error, HandlerBroke | WriterClosed):
-            return
-        self._broken("nothing fails", f"{record.getMessage()}: {str(error)[:300]!r} {_where(error)}")
-
-
-_LIBRARY = ("asyncio.py", "concurrency.py", "base.py", "default.py", "session.py", "engine.py", "_application.py")
-
-
-def _where(error: BaseException | None) -> str:
-    places = []
-    trace = error.__traceback__ if error else None
-    while trace is not None:
-        code = trace.tb_frame.f_code
-        places.append(f"{Path(code.co_filename).name}:{trace.tb_lineno}")
-        trace = trace.tb_next
-    return " < ".join(reversed([place for place in places if not place.startswith(_LIBRARY)][-8:]))
-
-
-@contextmanager
-def _heard(broken: Callable[[str, str], None]) -> Iterator[None]:
-    loggers = [logging.getLogger(name) for name in ("bot", "db")]
-    handler, before = _Errors(broken), [one.propagate for one in loggers]
-    for one in loggers:
-        one.addHandler(handler)
-        one.propagate = False
-    try:
-        yield
-    finally:
-        for one, was in zip(loggers, before, strict=True):
-            one.removeHandler(handler)
-            one.propagate = was
-
 
 def simulate(plan: Plan, folder: Path) -> Found:
     """One world from its beginning to its end, or to what breaks; `folder` is empty."""
@@ -517,13 +414,13 @@ def simulate(plan: Plan, folder: Path) -> Found:
 
     async def main(loop: StillLoop) -> None:
         world = World(plan, folder, loop, found)
-        with _heard(world.broken):
+        with errors_heard(world.broken):
             try:
                 await world.story()
             except Stop:
                 pass
             except Exception as error:
-                world.broken("the simulation goes on", f"{error!r} {_where(error)}")
+                world.broken("the simulation goes on", f"{error!r} {where(error)}")
             for process in world._processes:
                 await process.end()
         world.record.close()
@@ -534,7 +431,7 @@ def simulate(plan: Plan, folder: Path) -> Found:
 
     def problem(error: BaseException) -> None:
         if not isinstance(error, Died | WriterClosed | asyncio.CancelledError):
-            found.broken.append(("nothing fails", f"nobody waited for {error!r} {_where(error)}"))
+            found.broken.append(("nothing fails", f"nobody waited for {error!r} {where(error)}"))
 
     run(main, problem)
     return found
