@@ -1,7 +1,7 @@
 """Years of simulated clients over the real program while everything fails: `python -m tests.bench.faults --years N
 --seed S [--jobs J]`.
 
-Each world is a coach and eight clients for thirteen weeks, from one seed (`tests.simulation`). What broke is printed
+Each world is a coach and eight clients for six weeks, from one seed (`tests.simulation`). What broke is printed
 with its world's seed: `--only SEED` plays that one again, step by step.
 """
 
@@ -22,7 +22,7 @@ from pathlib import Path
 
 from tests.simulation.world import Found, Plan, simulate
 
-CLIENTS, DAYS = 8, 91
+CLIENTS, DAYS = 8, 42
 YEAR = 365.0
 MEMORY = Path("/dev/shm")
 """Where a database costs no disk, on hosts that have it."""

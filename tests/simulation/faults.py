@@ -25,13 +25,13 @@ class Trouble(StrEnum):
 
 
 REQUESTS: Mapping[Trouble, float] = {
-    Trouble.TOO_MANY: 0.02,
-    Trouble.SERVER_ERROR: 0.04,
-    Trouble.NEVER_CONNECTED: 0.02,
-    Trouble.RESET: 0.02,
-    Trouble.LOST: 0.03,
-    Trouble.LATE: 0.01,
-    Trouble.SLOW: 0.03,
+    Trouble.TOO_MANY: 0.03,
+    Trouble.SERVER_ERROR: 0.06,
+    Trouble.NEVER_CONNECTED: 0.03,
+    Trouble.RESET: 0.03,
+    Trouble.LOST: 0.04,
+    Trouble.LATE: 0.015,
+    Trouble.SLOW: 0.04,
     Trouble.UNREADABLE: 0.005,
     Trouble.BAD_REQUEST: 0.004,
     Trouble.SLEPT: 0.002,

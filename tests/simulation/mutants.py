@@ -156,7 +156,7 @@ MUTANTS: Mapping[str, Mutant] = {
         _put(Sender, "_may_leave", _unmarked), frozenset({"marked before it leaves"})
     ),
     "a block is forgotten": Mutant(
-        _put(outbox, "put", _unskipped), frozenset({"nothing after a block"}), days=6, habit="leaving"
+        _put(outbox, "put", _unskipped), frozenset({"nothing after a block"}), days=10, habit="leaving"
     ),
     "handled is not written down": Mutant(
         _put(inbox, "handled", _unnoticed), frozenset({"each answer counts once"}) | CAREFUL
@@ -174,7 +174,7 @@ MUTANTS: Mapping[str, Mutant] = {
         habit="quiet",
     ),
     "a session waits behind a stop": Mutant(
-        _put(leaving, "stop", _still_due), frozenset({"nothing after stop"}), days=8, habit="leaving"
+        _put(leaving, "stop", _still_due), frozenset({"nothing after stop"}), days=10, habit="leaving"
     ),
     "a verdict moves too far": Mutant(_put(courses, "fill_row", _twice), frozenset({"a verdict moves once"})),
     "an answer moves at once": Mutant(_put(checkin, "change", _at_once), frozenset({"a verdict moves once"})),

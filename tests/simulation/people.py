@@ -63,7 +63,7 @@ HABITS = (
           travels=0.05),
     Habit("in pain", pain=0.2, words=0.3),
     Habit("quiet", answers=0.15, leaves=0.004),
-    Habit("leaving", leaves=0.2),
+    Habit("leaving", leaves=0.08),
 )  # fmt: skip
 SHARES = (5, 2, 2, 1, 0)
 """How many of each there are; who only comes and goes is for single questions."""

@@ -356,11 +356,12 @@ class World:
         await self._prologue()
         self.faults.quiet = False
         for chat in self.clients:
-            self.later(timedelta(hours=self._rng.uniform(0, 40)), self.clients[chat].joins)
+            self.later(timedelta(hours=self._rng.uniform(0, 24)), self.clients[chat].joins)
         for _day in range(self._plan.days):
             self._troubles.of_the_day()
             await self.lives(self.calendar.now() + timedelta(days=1))
             self._count_day()
+            self._bring_back()
             self._look()
         await self._epilogue()
 
@@ -400,6 +401,15 @@ class World:
         self.checks.day(given, waiting, FIRST_UPDATE + 1, steady=steady)
         if self.found.broken:
             raise Stop
+
+    def _bring_back(self) -> None:
+        """Whoever has no course, as it is finished or they have left, may begin anew."""
+        for chat, client in self.clients.items():
+            running = (
+                "SELECT 1 FROM course c JOIN person p ON p.id = c.person_id WHERE p.chat = ? AND c.ended_at IS NULL"
+            )
+            if self.record.one(running, chat) is None and self._rng.random() < 0.4:
+                self.later(timedelta(hours=self._rng.uniform(0, 20)), client.joins)
 
     def _count_day(self) -> None:
         running = self.record.value("SELECT count(*) FROM course WHERE state IN ('active', 'waiting')")
