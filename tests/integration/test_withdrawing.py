@@ -10,7 +10,7 @@ import pytest
 from sqlalchemy import select
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from bot.flows import coaching, day, joining, leaving, listening
+from bot.flows import day, joining, leaving, listening, telling
 from bot.flows.desk import Desk
 from db import erasure
 from db.engine import Database
@@ -86,7 +86,7 @@ async def test_after_a_health_change_it_does_not_leave(database: Database) -> No
 
 
 async def test_after_a_block_it_does_not_leave(database: Database) -> None:
-    await do(database, coaching.unreachable)
+    await do(database, telling.unreachable)
     assert await sessions(database) == [("skipped", "unreachable")]
 
 
@@ -157,7 +157,7 @@ async def test_whoever_blocked_the_bot_while_joining_can_still_say_no(database: 
         await desk.session.flush()
         course = await _course(desk.session, 3)
         course.state, course.invite_id = "joining", await _invite(desk.session)
-        await coaching.unreachable(desk, joiner)
+        await telling.unreachable(desk, joiner)
         await joining.agree(desk, joiner, course, "no")
 
     await do(database, says_no)
