@@ -3,15 +3,19 @@
 from __future__ import annotations
 
 import asyncio
+import gc
 import hashlib
 import heapq
 import random
+import warnings
 from collections import Counter, deque
 from collections.abc import Callable
 from dataclasses import dataclass, field
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import Any
+
+from sqlalchemy.exc import SAWarning
 
 from bot.practice.platform import Platform
 from bot.practice.store import Store
@@ -443,5 +447,8 @@ def simulate(plan: Plan, folder: Path) -> Found:
         if not isinstance(error, Died | WriterClosed | asyncio.CancelledError):
             found.broken.append(("nothing fails", f"nobody waited for {error!r} {where(error)}"))
 
-    run(main, problem)
+    with warnings.catch_warnings():
+        warnings.simplefilter("ignore", SAWarning)  # the connections of the dead were never given back
+        run(main, problem)
+        gc.collect()
     return found
