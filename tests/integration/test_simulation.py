@@ -7,17 +7,19 @@ from pathlib import Path
 
 import pytest
 
-from tests.simulation.mutants import MUTANTS
+from tests.simulation.mutants import MUTANTS, Mutant
 from tests.simulation.world import Plan, simulate
+
+pytestmark = pytest.mark.timeout(900)  # about a minute in all on an idle machine
 
 
 @pytest.mark.parametrize("shared", [False, True])
 @pytest.mark.parametrize("seed", [11])
 def test_weeks_of_faults_break_nothing(tmp_path: Path, seed: int, shared: bool) -> None:
-    found = simulate(Plan(seed, days=12, clients=4, shared=shared, programme="rowing-club"), tmp_path)
+    found = simulate(Plan(seed, days=8, clients=4, shared=shared, programme="rowing-club"), tmp_path)
     assert not found.broken, found.report()
-    assert found.faults.total() > 50
-    assert found.counts["rows"] > 20
+    assert found.faults.total() > 30
+    assert found.counts["rows"] > 12
 
 
 def test_one_seed_is_one_story(tmp_path: Path) -> None:
@@ -38,9 +40,18 @@ def test_another_seed_is_another_story(tmp_path: Path) -> None:
 
 @pytest.mark.parametrize("name", MUTANTS)
 def test_what_is_broken_on_purpose_is_seen(tmp_path: Path, name: str) -> None:
-    mutant = MUTANTS[name]
+    worlds = (_is_seen(MUTANTS[name], seed, _folder(tmp_path, str(seed))) for seed in range(1, SEEDS + 1))
+    assert any(worlds), f"{name}: not seen with any of {SEEDS} seeds"
+
+
+SEEDS = 4
+"""So many worlds at most until what is broken shows."""
+
+
+def _is_seen(mutant: Mutant, seed: int, folder: Path) -> bool:
+    """Whether a world of the broken program breaks the invariants that it must break."""
     plan = Plan(
-        mutant.seed,
+        seed,
         days=mutant.days,
         clients=3,
         shared=False,
@@ -49,9 +60,8 @@ def test_what_is_broken_on_purpose_is_seen(tmp_path: Path, name: str) -> None:
         habit=mutant.habit,
     )
     with mutant.breaks():
-        found = simulate(plan, tmp_path)
-    seen = {invariant for invariant, _what in found.broken}
-    assert seen & mutant.invariants, f"{name} was not seen; {found.report()}"
+        found = simulate(plan, folder)
+    return bool({invariant for invariant, _what in found.broken} & mutant.invariants)
 
 
 def _folder(place: Path, name: str) -> Path:

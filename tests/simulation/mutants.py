@@ -29,7 +29,6 @@ class Mutant:
     invariants: frozenset[str]
     rates: Rates = NONE
     days: int = 8
-    seed: int = 1
     habit: str | None = None
 
 
@@ -143,7 +142,7 @@ def _one_more(real: Callable[..., dict[str, Any]], weeks: Any) -> dict[str, Any]
     return found | {"done": found["done"] + 1}
 
 
-LOSING = replace(NONE, requests={Trouble.LOST: 0.3})
+LOSING = replace(NONE, requests={Trouble.LOST: 0.4})
 DYING = replace(NONE, crash=6.0)
 CAREFUL = frozenset(("everything is done some time", "nothing fails", "the program goes on"))
 """What may break first when nothing goes on."""
