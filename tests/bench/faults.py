@@ -2,7 +2,8 @@
 --seed S [--jobs J]`.
 
 Each world is a coach and eight clients for six weeks, from one seed (`tests.simulation`). What broke is printed
-with its world's seed: `--only SEED` plays that one again, step by step.
+with its world's seed: `--only SEED` plays that one again, step by step. `--mutants` breaks the program on purpose in
+every known way and says which of them are seen.
 """
 
 from __future__ import annotations
@@ -20,6 +21,7 @@ from concurrent.futures import ProcessPoolExecutor, as_completed
 from multiprocessing import get_context
 from pathlib import Path
 
+from tests.simulation.mutants import MUTANTS, SEEDS, is_seen
 from tests.simulation.world import Found, Plan, simulate
 
 CLIENTS, DAYS = 8, 42
@@ -80,15 +82,33 @@ def main(years: float, seed: int, jobs: int) -> bool:
     return not broken
 
 
+def mutants() -> bool:
+    """Breaks the program on purpose in every known way; whether each was seen."""
+    missed = []
+    for name, mutant in MUTANTS.items():
+        for seed in range(1, 1 + SEEDS):
+            with tempfile.TemporaryDirectory(dir=MEMORY if MEMORY.is_dir() else None) as folder:
+                if is_seen(mutant, seed, Path(folder)):
+                    print(f"seen in world {seed}: {name}", flush=True)
+                    break
+        else:
+            missed.append(name)
+            print(f"NOT SEEN: {name}", flush=True)
+    return not missed
+
+
 if __name__ == "__main__":
     words = argparse.ArgumentParser()
     words.add_argument("--years", type=float, default=4)
     words.add_argument("--seed", type=int, default=1)
     words.add_argument("--jobs", type=int, default=os.cpu_count() or 1)
     words.add_argument("--only", type=int)
+    words.add_argument("--mutants", action="store_true")
     given = words.parse_args()
     if given.only is not None:
         again, _seconds = one(given.only)
         print(again.report())
         sys.exit(bool(again.broken))
+    if given.mutants:
+        sys.exit(0 if mutants() else 1)
     sys.exit(0 if main(given.years, given.seed, given.jobs) else 1)

@@ -7,6 +7,7 @@ from collections.abc import Awaitable, Callable, Mapping
 from contextlib import AbstractContextManager
 from dataclasses import dataclass, replace
 from datetime import date, time, timedelta
+from pathlib import Path
 from typing import Any
 from unittest.mock import patch
 
@@ -17,6 +18,7 @@ from db.courses import CourseState
 from db.delivery import Kind, Next, Reason, State
 from db.outbox import Letter
 from tests.simulation.faults import NONE, Rates, Trouble
+from tests.simulation.world import Plan, simulate
 
 Broken = AbstractContextManager[Any]
 
@@ -195,3 +197,22 @@ MUTANTS: Mapping[str, Mutant] = {
     "answers are not kept": Mutant(_put(courses, "note_answer", _nothing), frozenset({"a check-in is its answers"})),
 }
 """By what is wrong with it."""
+
+SEEDS = 4
+"""So many worlds at most until what is broken shows."""
+
+
+def is_seen(mutant: Mutant, seed: int, folder: Path) -> bool:
+    """Whether a world of the broken program breaks the invariants that it must break."""
+    plan = Plan(
+        seed,
+        days=mutant.days,
+        clients=3,
+        shared=False,
+        rates=mutant.rates,
+        programme="rowing-club",
+        habit=mutant.habit,
+    )
+    with mutant.breaks():
+        found = simulate(plan, folder)
+    return bool({invariant for invariant, _what in found.broken} & mutant.invariants)
