@@ -176,7 +176,7 @@ PHRASES = {
     "none-word": "none, nil, nada, nope none",
     "but": (
         "but, except, although, though, however, apart from, other than, besides, just, only that, other wise, "
-        "otherwise, instead, then, save for, excluding, with the exception of"
+        "otherwise, instead, then, save for, excluding, with the exception of, until on, till on, up to the last"
     ),
     "and": "and, plus, n",
     "or": "or, nor any, or any",
@@ -262,14 +262,16 @@ PHRASES = {
     ),
     "now": (
         "now, today, this morning, at the end, in the end, by the end, afterwards, currently, at the moment, after "
-        "that, when i finished, once done, by the end of it"
+        "that, when i finished, once done, by the end of it, ended at|on|with|up_at|up_on|up_with|as, ending "
+        "at|on|with, finished on|with a, at finish, at the finish, by the finish, at last"
     ),
     "was": "was, started at|with|as|by, began at, at first, at the start|beginning, initially, earlier",
     "correction": (
         "sorry i meant|mean, i mean, i meant, meant, correction, make that, i mean to say, rather, no wait, wait no, "
         "wait, oops, typo, scratch that, should be, should have said, sorry it is|was, or actually, meant to "
         "say|type|write, wrong button, i misread, my mistake, mistake, wanted to say|write, i wanted to say|write, "
-        "wanted to type"
+        "wanted to type, no make that|it, no it is, no i mean, no more like, i mean more, i said wrong, wrong number, "
+        "wrote wrong, i typed wrong, typed wrong, pressed wrong"
     ),
     "actually": "actually, sorry, in fact, to be honest, truth be told, to be fair",
     "pleasant": "pleasant, pleasantly, satisfying, nice, nicely, lovely, enjoyable, relieving",
@@ -322,9 +324,41 @@ PHRASES = {
         "it|everything|all, let out nothing, let nothing out, been through all|everything|the_whole|the_session, did "
         "manage, finnish with, i left out nothing, everything made|maked|finish|finished|complete|completed, i "
         "make|maked all|everything, i have make|maked all|everything, nothing of it left to do, popped in my|the|your "
-        "session|stretches|workout|exercises"
+        "session|stretches|workout|exercises, did my|the|all_my bits, did all the bits, every last|single "
+        "rep|one|bit|exercise|stretch|move|set|round|second|step, got on with it, got it over with, got it out of the "
+        "way, got it over and done with, got that done, got this done, did what was "
+        "asked|planned|written|prescribed|needed, did as "
+        "told|instructed|asked|planned|prescribed|i_was_told|you_said|always|usual, followed the "
+        "plan|programme|instructions|video, followed along, followed everything|all, kept my|the streak, streak "
+        "kept|continues|alive|intact, box ticked, ticked the box, in the can, conquered it, survived "
+        "it|the_session|the_workout|all_of_it, made it to the end, got to the end, reached the end, to the very end, "
+        "from start|beginning to finish|end, start to finish, beginning to end, went all the way, full house, clean "
+        "sweep, wrapped it, polished it off, blitzed it, got my session|stretching|stretches|workout|exercises in, "
+        "session in, got the session|stretching|stretches|workout|exercises in, got a full session in, worked my way "
+        "through it|all|everything|the_lot|them, went through all|them|the_lot|the_session, performed the|my|today "
+        "exercises|session|stretches|routine, as instructed|prescribed, exercise over, exercises over, workout over, "
+        "session over, session is over, workout is over, exercises are over, have did, have did all|it|everything, "
+        "has been done, has been completed, have been done|completed, exercise done, exercises done, exercises "
+        "completed, stretches done|completed, stretching done|completed, workout done|completed, session ok, "
+        "exercises ok, alles gemacht|erledigt, geschafft, todo hecho|listo, ya esta, hice todo, tutto fatto, feito, "
+        "tudo feito, ho finito, tout fait, ai fini|tout_fait, all is done|made|finished|completed|complete, "
+        "everything is done|made|finished|completed|complete, all "
+        "exercises|movements|stretches|steps|moves|rounds|sets done|made|completed|complete|finished|absolved, no "
+        "problems doing it, did the necessary, did my duty|homework|share|part|thing|due|daily|morning, homework "
+        "done, mission completed, completed today|todays one?, finished today|todays one?, finished off, saw to it, "
+        "got it sorted, all sorted, worked through the|all, did them anyway, did it anyway, did it all anyway, made "
+        "it all the way, did all that|of_that, all the exercises, all the stretches, did each one, each one done, "
+        "each and every one, the lot done, got all of it|them done|in, the full monty, went the distance, went the "
+        "whole hog, whole hog, sweet and done, did all your, did your "
+        "session|stretches|exercises|routine|programme|workout|set, did ur session|stretches|exercises, i did mine, "
+        "completed mine, finished mine, did ours, completed my|the|your, finished my|the|your, finished with "
+        "it|them|everything|all, now done, is done, are done, already done|finish|finished|complete|completed, have "
+        "finished|finish|completed|complete, i finish|complete"
     ),
-    "finish": "finished, finish, completed, complete, completing, finishing, fully completed, finalised",
+    "finish": (
+        "finished, finish, completed, complete, completing, finishing, fully completed, finalised, absolved, absolve, "
+        "accomplish, finalized, finalise, finalize, concluded, fulfilled, finised, finsh"
+    ),
     "do": (
         "do, did it not, make it, manage, managed, make, doing, do it, do any, do anything, do the session, do "
         "todays, do today, done anything, get to it|the|round|around|any, got to it, get round to it, get it done, "
@@ -362,7 +396,23 @@ PHRASES = {
         "nothing, no me, did nothing of it, nothing of it done, could not do nothing|it|any, never started, never did "
         "it, never got to it, never got round to it, missed|skipped|skip the "
         "session|stretching|workout|exercise|programme|lot|whole_lot, not did, no did, i not make|made, none of it "
-        "was done, no exercise|session|stretching|workout|training today|tonight|so_far, none of it done"
+        "was done, no exercise|session|stretching|workout|training today|tonight|so_far, none of it done, wish i had, "
+        "wish i could have, if only i had|could, did not want to risk it|anything, not risk it, did not dare, did not "
+        "risk it|anything, left it today, left it for today, leave it today, leave it for today, "
+        "take|taking|took|need|prefer|must rest, taking a rest, i rest today, have to rest, complete rest, i prefer "
+        "rest|to_rest, did not get the|a chance, never got the|a chance, no luck today, no joy today, no joy with it, "
+        "no dice, could not fit it in, did not fit it in, gave it the swerve, swerved it, ducked out, sacked it off, "
+        "sacked it, binned it, put it off, putting it off, not so far, no so far, nothing done, have done nothing, i "
+        "have done nothing, made nothing, i made nothing, not finish anything, not did it, did not did, not could do, "
+        "could not do the session|it_today|today|anything, can not do it|today|the_session, can not make it today, "
+        "could not make it, could not make the|any session|exercise|exercises, not able to do "
+        "it|today|any|anything|the_session|session|exercise|exercises|my|todays, unable to do "
+        "it|today|any|anything|the|todays|my, unable to, did not happen today, not going to happen, will not happen, "
+        "none done, did not get round to it, did not get around to it, not get round|around to it, not got "
+        "round|around to it, did not do any, not exercised, not trained, did not train|exercise|stretch, no training, "
+        "not stretched, have not stretched|trained|exercised, forgot to do, i let it be, let it be today, let it "
+        "slide|slip, letting it slide, it slipped, cancelled it, cancelled todays, did not open it, did not look at "
+        "it, no activity today, nothing happened today"
     ),
     "later": (
         "will do at|after|before|in|around, later, tomorrow, tonight, will do it, will do it later|tonight|tomorrow, "
@@ -395,19 +445,42 @@ PHRASES = {
         "there, finished there, ended there, made until|till, do until|till, did until|till, did up to, got through "
         "the, i left out the|one|two|some|a|that|this, left that|this|one out, left that one out, rest "
         "completed|finished|made, rest did not, the rest did not, a bit of neck|legs, let out two|three|one|some|a, "
-        "nearly through, almost through, half through, only|just|some|few bits, did bits, bits and pieces, in bits"
+        "nearly through, almost through, half through, only|just|some|few bits, did bits, bits and pieces, in bits, "
+        "had to interrupt, interrupted it|after|by, was interrupted, got interrupted, interrupted, broke it off, had "
+        "to break off, break off, aborted, abandoned, abandon, had to abandon, called it a day, called it quits, "
+        "packed up, pulled the plug, omitted, left aside, left away, let away, have let be, let be, skipped over, "
+        "jumped over, jump over, not able to complete|finish, was not able to complete|finish, unable to "
+        "complete|finish, could not complete, can not complete|finish, did not complete|finish, not complete, until "
+        "halfway, till half, till the half, to the half, until the half, at the half, in the half, in the middle i "
+        "stopped, stopped in the middle|between, only beginning, just the beginning|start, beginning only, "
+        "incompletely, some done, some of them done, did some of, a part of it, one part, only one part, the first "
+        "part, first part only|done|made, only first part, to some extent, fell short, fell short of, most but not "
+        "all, not the entire, not the whole, left one|two|three out, skipped last|the_last|a_couple, missed "
+        "last|the_last|a_couple|out, missing the last, missing one|two, lacked|lacking the last, except last, without "
+        "last, minus last, did up to|until, made up to, got up to, reached only, only reached, only got to, made it "
+        "to number|round|exercise|the_third|the_second|half, halved it, cut it in half, cut it down, cut down to, "
+        "trimmed it, two rounds only, one round only, only one|two|three rounds|round|exercises|set|sets, just "
+        "one|two|three rounds|round|exercises|set|sets, did a few, a few of them, did several, managed a "
+        "few|some|one|two, managed only|just, only managed, could only manage|do, could only, can only do, only could "
+        "do, could do only, did not get to|through the last|all|end|rest, did not make it to the end, not to the end, "
+        "not till the end, stop before end|the_end, stopped before the end, finished early because"
     ),
     "half": "half, half of it|them, about half, roughly half, 50",
     "most": (
         "most, most of it|them, mostly done|finished, almost all, nearly all, more than half, over half, all but "
         "one|two, nearly everything, almost everything, the majority, bulk of it, majority, three quarters, almost "
         "the whole, nearly the whole, two thirds, all except, all but the last, good half, the lions share, lions "
-        "share, the better part, the best part of it"
+        "share, the better part, the best part of it, every exercise|stretch|movement|move|pose|one|thing but "
+        "one|two, everything but one|two, nearly the lot, almost the lot, the bulk, the vast majority, most parts, "
+        "the most, the most of it, most all"
     ),
     "few": (
         "less than half, a bit of it, a little of it, a little bit of it, only a few, a few, just a bit, a quarter, a "
         "third, one third, the first one, just started, barely started, just the warm up, only warm up, only the warm "
-        "up, just the first, only the first, only one, just one, a couple, did a bit, a bit then"
+        "up, just the first, only the first, only one, just one, a couple, did a bit, a bit then, just a little, only "
+        "a little, only a bit, a little only, a little part, a small part, only "
+        "five|ten|three|four|two|six|seven|eight|fifteen minutes|mins|min, just "
+        "five|ten|three|four|two|six|seven|eight|fifteen minutes|mins|min"
     ),
     "all": "everything, entire, whole, full, fully, totally",
     # --- why --------------------------------------------------------------------------------------------------------
@@ -440,7 +513,29 @@ PHRASES = {
         "hurry, short on, ran over|long, not enough minutes, few minutes only, only have|had five|ten|5|10 "
         "minutes|mins|min, break was only, lunch was short, time is|was|not enough, time over, was the time over, "
         "many meetings|calls|appointments, have not had the time, not had the time, not have|find|had the time, not "
-        "let me a minute, no more time, no time after, was|is back to back"
+        "let me a minute, no more time, no time after, was|is back to back, too much stress in|at the? "
+        "work|office|firm|job|company, stress at work, detained, kept back, kept late, colleague needed, customer, "
+        "customers, project, presentation, interview, audit, full schedule, the day was too full, day was too "
+        "full|short, day is too short, pick|picked|picking up my|the daughter|son|kid|kids|child|children, school "
+        "pickup, only had five|ten|few|a_few minutes|mins|min, lunch break, coffee break, ran late, running behind, "
+        "behind schedule, miss time, missing time, missed the time, time was missing, time is missing, lack the? "
+        "time, lacked the? time, have not the time, had not the time, not have had time, did not have the time, not "
+        "get the time, could not get time, time did not allow, time does not allow, time not allow, no time left, "
+        "little time, less time, time was less|short|limited|little|tight, time is less|short|limited|little|tight, "
+        "limited time, tight schedule, many work, too many things, so many things to do, a lot of things to do, "
+        "things to do, work pressure was, had work, got work, have shift, got shift, was working|at_work, went to "
+        "work, work called, called in to work, called to work, called in, was in meetings, in meetings, busy with, "
+        "was busy, very busy, so busy, super busy, stressful day, meetings all day, tied up, caught up with|in|at, no "
+        "window, no gap, no slot, no opportunity, squeezed for time, time poor, need to go to work, go to work, off "
+        "to work, work trip, business trip, night duty, day duty, on duty, duty, extra shift, late shift, ran out of "
+        "day, day ran out, day got away, day ran away, the day flew, time flew, timing was, timing issue, hours at "
+        "work, no much time, not much time, short time, no spare time, study, studying, had to study, assignment, "
+        "thesis, exam prep, tests tomorrow, test tomorrow, uni, lab report, classes, tuition, errands, chores, "
+        "paperwork, tax return, taxes, court, hearings, had to be at, must be at, be at work, expected at, needed at "
+        "work|the_office, had to get to, late for work|school|class|the_bus|the_train, rushed out, rushing around, "
+        "running around all day, all over the place today, mad day, crazy day, insane day, long day, full on day, day "
+        "from hell, day got crazy, day went crazy, got held up, got stuck at|in, overran, over ran, went over time, "
+        "went on too long, dragged on"
     ),
     "too-hard": (
         "too hard, too difficult, too tough, too much, too heavy, too intense, too long, too advanced, too strenuous, "
@@ -450,7 +545,23 @@ PHRASES = {
         "left, legs gave up, impossible, too complicated, wiped me out, could not cope, too big, too steep, could not "
         "get back up, could not balance, could not get back up off, could not hold on, too hard for an old, hard "
         "today, beyond my, above my level, too advanced for me, beat me, bit off more than, balance is not good "
-        "enough, will not fold, to heavy|hard|difficult|much|tough for, for me to|too heavy|hard|difficult|tough"
+        "enough, will not fold, to heavy|hard|difficult|much|tough for, for me to|too heavy|hard|difficult|tough, "
+        "very tough, so tough, tough for me, was tough, is tough, too tiring, tiring for me, too fast, too "
+        "exhausting, too deep, too low, too technical, too tricky, way over my head, above my head, beyond my "
+        "ability|abilities|strength|reach|capabilities, out of puff, ran out of puff|energy|power|strength|juice|gas, "
+        "ran out of breath, no more force|strength|power|energy, no force left, had no more force|strength|power, my "
+        "force is finished, could not follow, can not follow, could not hold the|it|on|any, can not hold the, could "
+        "not do the last|third|second|fourth|hard, too hard for, more than i can, more than i could, could not get up "
+        "off|from the, can not get up off|from the, could not get down, can not get down, could not kneel, can not "
+        "kneel, can not reach, could not reach, not bendy enough, not strong enough for, not fit enough, too unfit, "
+        "unfit, out of shape, too weak for, struggled with, struggling with, struggle with, defeated me, defeated by, "
+        "did me in, finished me off, broke me, killed me off, gave up on it because, lost my balance, lost balance, "
+        "can not balance, too wobbly, not for beginners, not my level, higher level, not possible for me, impossible "
+        "for me, very difficult, so difficult, really difficult, really hard, quite hard, quite difficult, super "
+        "hard, pretty hard, extra hard, hard one, much too hard|difficult|heavy, too much hard|difficult, very heavy, "
+        "so heavy for me, overdid it, pushed too hard, overwhelmed, overwhelming, not cope, can not cope, could not "
+        "sustain, could not continue, could not go on, can not go on, no stamina, stamina gone, no condition, not "
+        "manage the hard"
     ),
     "ill": (
         "ill, sick, flu, unwell, covid, a cold, have cold, got cold, migraine, stomach bug, food poisoning, throwing "
@@ -463,7 +574,26 @@ PHRASES = {
         "poison, puking, the runs, bronchitis, ear infection, caught something, coming down with, threw up, nasty "
         "cold, stinking cold, poorly today, norovirus, the flue, a flue, flue, "
         "strong|bad|heavy|nasty|terrible|horrible|awful|big|huge cold, man flu, sneezing, vomited, stomach "
-        "pain|pains|ache|bug, shingles, food poisoned"
+        "pain|pains|ache|bug, shingles, food poisoned, loose|loss motion|motions, headache today, such a headache, "
+        "have a headache, having headache, have headache, bad headache, terrible headache, splitting headache, pain "
+        "of head, head pain, head ache, sick with, fell sick|ill, fall sick|ill, fallen sick|ill, got sick|ill, feel "
+        "sick|ill, feeling sick|ill, feeling very sick, am sick|ill, being sick, off sick, sick leave, sick today, "
+        "catarrh, influenza, corona, covid positive, tested positive, testing positive, gastro, gastroenteritis, "
+        "indigestion, acidity, heartburn, constipation, constipated, stomach is bad|not_good|paining|hurting, bad "
+        "stomach, bad tummy, tummy trouble|ache|pain, dodgy tummy|stomach, belly ache, bellyache, the trots, the "
+        "squits, delhi belly, gripe, grippy, cold since, catch cold, caught a cold, caught cold, catching a cold, "
+        "catched a cold, got the cold, have the cold, have a bad cold, have strong cold, chesty cough, throat is "
+        "sore|bad|paining|hurting, throat pain, laryngitis, asthma, asthma attack, hay fever is bad, allergy, "
+        "allergies, allergic, blocked nose, nose is blocked|running, stuffy nose, stuffed up, bunged up, full of "
+        "cold, streaming with cold, pneumonia, measles, chicken pox, chickenpox, malaria, dengue, typhoid, jaundice, "
+        "uti, kidney infection, urine infection, gum infection, abscess, tooth infection, tonsils, glandular fever, "
+        "mono, sunstroke, heatstroke, heat stroke, dehydrated, low blood pressure, sugar is low, blood sugar, "
+        "feverish today, not feel good|well, feel bad today, feeling bad, feeling weak today, feel "
+        "awful|terrible|horrible|dreadful|lousy|crap|like_death, feeling "
+        "awful|terrible|horrible|dreadful|lousy|crap|like_death, felt awful|terrible|horrible|dreadful|lousy|unwell, "
+        "off colour, out of sorts, peaky, queasy, bilious, ropey, ropy, lurgy, lurgi, dreaded lurgy, germs, in my "
+        "sickbed, laid up with, bedridden, period cramps, on antibiotics, taking antibiotics, vaccine knocked me, jab "
+        "knocked me, after my vaccine, wiped out by a cold"
     ),
     "other-why": (
         "too hot, child|kid|kids|son|daughter|baby|husband|wife|mother|father is|was|are sick|ill|unwell, forgot, "
@@ -482,7 +612,42 @@ PHRASES = {
         "took|had|dropped|was|gone|left, drop in motivation, dead tired, dead on my feet, sleep|slept too long, slept "
         "like, slept till|until, slipped my mind, on holiday with, no internet|wifi, internet was|is down|not|off, "
         "video froze|frozen, not feeling like it, car would not|did_not start, car broke down, train broke down, "
-        "sharp|big drop|dip|dive in motivation"
+        "sharp|big drop|dip|dive in motivation, i was lazy, was lazy today, being lazy, out of station|town, not at "
+        "home, away from home, away on business, at my mums|dads|nans|parents|sisters|brothers, i was away, was away, "
+        "no sleep, not slept, did not sleep, hardly any sleep, bad night, rough night, sleepless night, slept badly, "
+        "slept bad, bad sleep, poor sleep, slept til, slept in again, no courage, not the courage, had not the "
+        "courage, no desire, no wish, no lust, no mood, no drive, no interest, no will, no willpower, lack of "
+        "motivation|energy|sleep, low energy|mood|motivation, feeling "
+        "low|down|flat|lazy|tired|sleepy|exhausted_after, felt tired|sleepy|low|down|flat, too sleepy, too lazy, too "
+        "cold, too warm, too dark, too noisy, very tired, really tired, so so tired, tired after, tired from, am "
+        "tired, was tired, body too tired, dead beat, worn out, drained, too drained, burnt out today, not in the "
+        "right headspace, headspace not, distracted, got distracted, procrastinated, watching "
+        "telly|tv|netflix|football|the_match|the_game, watched telly|tv|netflix|football|the_match|the_game|a_film "
+        "instead, telly|tv|netflix|film|game|bed|sofa|couch|pub|cake instead, went to the "
+        "pub|cinema|beach|park|party|gym instead, the telly won, the sofa won, sofa won, telly won, bed won, left my "
+        "kit|mat|band|strap|phone, have no ball|mat|band|strap|chair|wall|space, do not have a? "
+        "ball|mat|band|strap|chair|block|roller|foam_roller|wall, did not have a|my|the "
+        "mat|band|strap|ball|chair|block|roller, no "
+        "ball|roller|strap|chair|block|foam_roller|weights|dumbbell|dumbbells, forgotten, i forget it, i forgot it, "
+        "forgot all about it, forgot again, totally forgot, completely forgot, clean forgot, forget again, "
+        "forgetting, just forgot, had forgotten, lost track of time, no water, no power at home, power went off, "
+        "power cut here, light went off, current went, electricity went, boiler packed in, boiler broke, boiler man, "
+        "gas man, plumber came, locked out of, wifi down, wifi was down, phone broke|broken|dead|died, phone was "
+        "flat, no battery, app crashed, app would not, app did not, link did not, link would not, video did "
+        "not|would_not|not_open, did not get the message, no message came, message did not come, internet not "
+        "working, flood at home, argument, row with, fight with, broke up, breakup, split up, sad today, feeling sad, "
+        "too sad, upset, crying, grieving, mourning, passed away, died today|yesterday|last_night, house guests, "
+        "guests came|come|coming|had_come|were, visit came, came visit, came visitors, visitors came, people over, "
+        "friends over, friends came, in laws, inlaws, family visit, relatives came, had people round, house full, "
+        "full house of guests, babysitting, minding the, looking after the grandchildren|grandkids, had the "
+        "grandkids|grandchildren, grandkids here, grandkids were, grandchildren here, puppy, new puppy, rain stopped, "
+        "storm, snowed in, ice on the road, barbecue, bbq, festival, celebration, temple, puja, diwali, church, bank "
+        "holiday, fasting, ramadan, wedding in, wedding today, engagement party, anniversary, hen do, stag do, on the "
+        "train all, in the car all, driving all day, drove all, long drive, road trip, train all day, in travel, i am "
+        "in travel, on travel, i travel, on trip, on a trip, on tour, on vacation so, in holidays, staying at a "
+        "hotel, in the hotel, hotel room, at a hotel, jet lagged, jetlagged, time zone, moving flat|house|home|in, "
+        "house move, packing, spring cleaning, furniture delivery, delivery came, waiting for the, waiting in for, "
+        "waiting on the"
     ),
     # --- feeling ----------------------------------------------------------------------------------------------------
     "pain": (
@@ -504,7 +669,9 @@ PHRASES = {
         "unbearable, excruciating, agonising, agonizing, worst pain ever|of|imaginable, worst ever, severe, severely, "
         "intense pain, extreme pain, crippling, horrendous, terrible pain, in agony, insane pain, awful pain, "
         "blinding, extremely painful, extremely, massive pain, so much pain, intolerable, hurts like hell, can not "
-        "move, could not move, so bad i, in tears, intense"
+        "move, could not move, so bad i, in tears, intense, impossible to move, can not be moved, pain is killing, "
+        "horrible pain, tremendous pain, strong pain, strong pains, very strong pain, very bad pain, terrific pain, "
+        "insupportable, not bearable, can not bear, could not bear, can not stand the pain, could not stand the pain"
     ),
     "sore": (
         "sore, soreness, sore muscles, doms, tender, tenderness, sores, muscle soreness, muscle pain, muscular pain"
@@ -550,7 +717,7 @@ PHRASES = {
     ),
     "sudden": (
         "sudden, suddenly, all of a sudden, out of nowhere, from nowhere, all at once, abrupt, abruptly, at once, "
-        "came on in a minute|second, in a minute, out of the blue, just like that"
+        "came on in a minute|second, in a minute, out of the blue, just like that, on a sudden, sudden like that"
     ),
     "tingle": (
         "tingle, tingles, tingled, tingling, tingly, tinglings, pins and? needles, pin and needles, pins n needles, "
@@ -558,7 +725,10 @@ PHRASES = {
         "in|on|crawling, crawling feeling|sensation, sciatica, sciatic, trapped nerve, pinched nerve, nerve pain, "
         "nerve, nervy, paresthesia, paraesthesia, static feeling, hormigueo, static, like static, buzzing like, "
         "buzzes, buzzing, vibrating, vibrates, fizzes, fizzle, ants running, prickles all, pricking, ants walking, "
-        "pin prickles, ants under"
+        "pin prickles, ants under, like ants, ants feeling, of ants, feeling of ants, formication, fourmis, kribbeln, "
+        "jhunjhuni, jhanjhanahat, jhunjhunahat, pinning and needling, pin prick, pin pricks, pins in, like needles, "
+        "needle feeling, sensation of needles, sparkling feeling, tickling down, bees in my, like soda, like "
+        "sparkling water, like champagne"
     ),
     "numb": (
         "numb, numbness, numbed, numbing, no feeling in, can not feel my "
@@ -575,7 +745,11 @@ PHRASES = {
         "like someone|somebody else, like another persons?, like a strangers, as if in gloves|socks|mittens, "
         "like|as_if in|wearing|through gloves|mittens|socks, like|as_if i am? wear|wearing|wore gloves|socks|mittens, "
         "like dead, no feel in, no sense in, lost the sense in, like gloves|socks|mittens on, like i have "
-        "gloves|socks|mittens on"
+        "gloves|socks|mittens on, sleeps me, sleeps to me, without feeling, has no feeling, no sensitivity, lost "
+        "sensitivity|the_sensitivity|my_sensitivity, insensitive, without sensation|sensitivity, is sleeping since, "
+        "fell to sleep, furry feeling, feels furry, feels woolly, like made of wood, like rubber, like foam, no touch "
+        "feeling, can not feel touch, feels like nothing, like anaesthetised, anaesthetised, anesthetised, "
+        "anesthetized"
     ),
     "no-feel": "can|could not feel anything|a_thing|much|it, feel|felt nothing, not feel anything",
     "shoot": (
@@ -599,19 +773,29 @@ PHRASES = {
         "went, twang, twanged, ping, pinged, tearing, ruptured, rupture, heard a crack, loud crack, felt a crack, a "
         "crack, tear, something tore, dislocated, out of its? socket, crunch, plop, felt something go, something "
         "moved, crack pop, bang in it, heard a bang, felt a bang, a bang in, kicked me in the? "
-        "heel|calf|leg|back_of_the_leg, felt like someone kicked"
+        "heel|calf|leg|back_of_the_leg, felt like someone kicked, torn something, tore something, something "
+        "ripped|snapped|cracked|broke|burst|popped, heard something go|tear|snap|rip, felt something "
+        "tear|snap|rip|pop|break, felt it go, heard it go, loud bang|snap|noise|sound|click in my|the, snap "
+        "noise|sound, pop noise|sound, popping noise|sound, snapping noise|sound, cracking noise|sound and, crack "
+        "noise|sound, like a rubber band snapping, like a whip, whip crack"
     ),
     "bruise": (
         "bruise, bruised, bruises, bruising, black and blue, haematoma, hematoma, gone purple, went purple, purple, "
         "black mark, turned blue, blue mark, black n blue, black and blue patch, blue patch, colour of a plum, color "
-        "of a plum, purple patch, black patch"
+        "of a plum, purple patch, black patch, hematome, blue and green, green and blue, blue "
+        "spot|spots|stain|stains, blue black, black blue, purple spot|spots|stain|mark, dark spot|stain on my, "
+        "bruized, brused"
     ),
     "swell": (
         "blew up, blow up, swelling, swollen, swelled, swells, swell, swole, puffy, puffed up, ballooned, blown up, "
         "swelled up, swollen up, inflated, thick knee|ankle, size of a, like a "
         "balloon|melon|sausage|football|grapefruit|tennis_ball, bigger than the other, twice the size, double the "
         "size, thick like, full of water, fat as a, blown up like, way bigger than, thicker|fatter than the? "
-        "other|left|right, twice|double as big|thick|fat, double as thick|big"
+        "other|left|right, twice|double as big|thick|fat, double as thick|big, inflamed, inflammation, "
+        "bigger|thicker|larger|fatter than|as|like|then the? other, bigger|thicker|larger|fatter than|as|then the? "
+        "left|right, got|become|became|gone very? big, is getting big, has water in, water in the? knee|ankle|joint, "
+        "fluid in the? knee|ankle|joint, fluid on the? knee|ankle|joint, like a ball|pumpkin|tree_trunk|watermelon, "
+        "swelt, swoll, swoled, sweling, sweled"
     ),
     "no-weight": (
         "can|could not load, can|could not put|bear|take|place|load any|my? full? weight, no weight on it?, can|could "
@@ -625,7 +809,9 @@ PHRASES = {
         "it not possible, not possible to walk|stand, can not to put weight, cannot to put weight, not able to step, "
         "unable to step|put|bear|load, can|could not step onto|with|down, can|could not put it down, can|could not "
         "put my|the foot down|to_the_floor, can|could not lean on, not carry me, impossible to step, not possible to "
-        "step, hopping on one leg|foot"
+        "step, hopping on one leg|foot, can|could not support, can|could not tread on, can|could not rest on, not put "
+        "it down, not put my foot|weight, can not put foot, can not stand with, no way to put weight, impossible to "
+        "put"
     ),
     "barely-walk": (
         "hurts|painful to stand on?, too much to stand on?, hard|difficult|impossible|tricky to put weight, can|could "
@@ -642,7 +828,10 @@ PHRASES = {
         "folding under me, folds under me, went out on me, goes out on me, keeps giving, let me down on the stairs, "
         "keeps folding, gives under me, go away under me, goes away under me, gave way two|three times, gives from "
         "under, gave from under, bends away under, knee|leg|ankle collapses|collapsed, leg|knee|ankle folds|folded, "
-        "leg|knee|ankle keeps folding"
+        "leg|knee|ankle keeps folding, knee|leg|ankle|hip fails, knee|leg|ankle|hip failed, knee|leg|ankle is|was "
+        "failing, fails me, failed me on the stairs, knee|leg|ankle breaks|broke away|down, gives after, gave after, "
+        "gived after, sags away, knee|leg|ankle goes|went soft|to_jelly, knee|leg|ankle bends in, does not carry me, "
+        "did not carry me, drops me"
     ),
     "weak": (
         "went|gone|goes limp, weak, weakness, weaker, no strength in, can not lift my, could not lift my, can not "
@@ -686,7 +875,10 @@ PHRASES = {
         "curtain, curtain over|came, see on one eye|side, half my vision|sight, see only half, half of what i see, "
         "grey veil, went grey, can|could not see anything|nothing? on one|my|the left|right? side|eye|half, can|could "
         "not see from|with one|the|my left|right? eye, can|could not see the left|right side|half, no sight in, sight "
-        "went, sight is gone, vision is gone, double images, see flashes, flashes of light, zigzag lines"
+        "went, sight is gone, vision is gone, double images, see flashes, flashes of light, zigzag lines, "
+        "everything|all|it went|goes|is|was|turned double, see two|twice of everything, seeing two, saw two, view "
+        "is|was|went blurry|double|foggy|cloudy, eyes went blurry|foggy|cloudy|funny, foggy vision, cloudy vision, "
+        "vision foggy|cloudy, sight blurry|foggy, lose|loosing|losing|lost the view|sight|vision"
     ),
     "on-chest": (
         "sat|sits|sitting|stood|stands|standing|kneeling|kneels|knelt|lying|lies|pressing|leaning|jumping down? on "
@@ -733,7 +925,10 @@ PHRASES = {
         "hard|difficult|heavy, short breath, lack of air|breath, not able to breathe, no breath, missing air, "
         "can|could not finish|get a sentence, can|could not get a whole sentence, huffing like, huffing sitting, can "
         "not finish sentences|a_sentence, terribly short of breath, no puff left, can|could not get any? air in?, not "
-        "get my breath back, not get any? air in, no breath left, air hunger, get no air, got no air, getting no air"
+        "get my breath back, not get any? air in, no breath left, air hunger, get no air, got no air, getting no air, "
+        "out of air, no oxygen, can not take a? breath|air, breath does not come, breathing short, short breathing, "
+        "breath is short|gone|not_coming, need air, no wind, air does not come, the air misses me, lacks me the air, "
+        "missing the air"
     ),
     "puffed": "out of breath, puffed, puffing, winded, panting",
     "faint": (
@@ -745,7 +940,10 @@ PHRASES = {
         "on, woke up on the carpet|mat|ground, greyed out, next thing i am|was on, out cold, out for a few "
         "secs|seconds, lost conciousness, lost conscious, lost my consciousness, unconcious, found myself on the "
         "floor, everything turned black|dark, blackd out, blacked, woke on the floor|ground|carpet, away for a "
-        "few|some seconds|moments, gone for a few|some seconds|moments"
+        "few|some seconds|moments, gone for a few|some seconds|moments, see|saw|seeing black, black "
+        "before|in_front_of my|the eyes, eyes went|became|got|go black|dark, went black before, lost knowledge, lost "
+        "the consciousness, lost the conscience, lost my conscience, swooned, swoon, faded out, fell in faint, fall "
+        "in faint, fell faint, i fell down unconscious, without consciousness"
     ),
     "palpitations": (
         "heart rhythm, rhythm is off|irregular|odd|weird|wrong, palpitations, palpitation, irregular "
@@ -775,7 +973,9 @@ PHRASES = {
         "in the head, swimming head, head was swimming, wobbly head, head|room|world|everything|floor|ceiling|walls "
         "is|was|were|started|starts|keeps? turning|spinning|swimming|moving|rotating  round|around?, "
         "head|room|world|everything turned|turns|spins|spun round|around, everything went round, carousel in my head, "
-        "like on a boat|ship"
+        "like on a boat|ship, giddiness, giddyness, giddy feeling, feeling giddy, felt giddy, swimming feeling, head "
+        "is going round, head going round, dissy, dizzines, vertiginous, vertigos, see stars when, lose my balance "
+        "when i turn"
     ),
     "fever": (
         "fever, high temperature, a temperature, temperature, chills, night sweats, high fever, running a "
@@ -850,7 +1050,7 @@ PHRASES = {
         "side, all left|right side"
     ),
     # --- places of the body ----------------------------------------------------------------------------------------
-    "chest": "chest, breastbone, sternum, chests, ribcage",
+    "chest": ("chest, breastbone, sternum, chests, ribcage, breast, thorax, heart area|region, breast bone, rib cage"),
     "neck": "neck, throat",
     "jaw": "jaw",
     "arm": "arm, forearm, upper arm",
@@ -905,7 +1105,9 @@ PHRASES = {
         "stop the messages for now, stop the messages please, stop these|your|those messages, stop with these|the "
         "messages, do not want these|the|any|your|more messages, do not want these|the|any|your messages "
         "any_more|anymore, do not send me? messages|anything|these|any_more|anymore, no more "
-        "messages|notifications|reminders, no messages please, stop all this, please stop messaging"
+        "messages|notifications|reminders, no messages please, stop all this, please stop messaging, refrain from "
+        "sending|messaging|contacting|texting, cease sending|messaging|contacting, do not contact me, do not send "
+        "further, no further messages, stop contacting me, quit messaging|texting|sending"
     ),
     "pause": (
         "pause, pause please, take a break, need a break, on holiday, on vacation, going on holiday|vacation, going "
@@ -915,7 +1117,12 @@ PHRASES = {
         "pause it|me|until|for, break please, pausing, a break until|till|for, take a break until, break until|till, "
         "stop for a month|week|fortnight|while, stop for two|three weeks, want to stop for, stop for a "
         "while|bit|few_days|few_weeks, please stop for a while|bit, puase, no more sessions until|till|from, no "
-        "sessions until|till, pause me till|until, break from this"
+        "sessions until|till, pause me till|until, break from this, holding off for|until|till, hold off for, hold on "
+        "for|until|till, pause for|from, put on hold, take a pause, make a pause|break, making a pause|break, want a "
+        "pause|break, need some time off, need a week|fortnight|month off, having a break|pause, a pause of, break "
+        "for a|two|three, skip the next|this week, suspend, suspend it|my|the, freeze it|the, stop until|till, away "
+        "from monday|tuesday|wednesday|thursday|friday|saturday|sunday|tomorrow, will be away, be away, shall be "
+        "away, i will be travelling until|till|for, back on the"
     ),
     "change-time": (
         "change the|my time, other time, different time, another time please, change time, send it|this|them|me "
@@ -933,7 +1140,13 @@ PHRASES = {
         "earlier|later, switch my slot, my slot to, switch it to, change|chnage my|the? timing|timings|slot|hour, "
         "from now on, one hour later|earlier, evening|morning|afternoon slot, can|could i get|have|receive "
         "it|them|this|the_session|the_message|the_messages at|in|around, change|switch|move to the? "
-        "evening|evenings|morning|mornings|afternoon|afternoons"
+        "evening|evenings|morning|mornings|afternoon|afternoons, receive the? session|message|messages|it "
+        "at|in|after|before, send the message|reminder|messages|stretches|exercises|workout at|after|before|in, would "
+        "prefer it at|in|after, prefer the evening|morning|evenings|mornings|afternoon|afternoons, want it "
+        "at|in_the|after|before, want the session|message at|in_the, need it at|earlier|later, get the "
+        "session|message|messages at|in|after|before|earlier|later, session earlier|later please, alert at|time, "
+        "notify me at, ping me at|later|earlier, set it to|for, set the time, time change, new time, in place of "
+        "6|7|8|9|morning|evening, half past instead"
     ),
     "health-changed": (
         "pregnant, pregnancy, expecting a baby, had an operation, had surgery, having surgery, an operation, surgery, "
@@ -941,16 +1154,26 @@ PHRASES = {
         "medication, doctor told|said|says, physio told|said|says, been told i have, osteoporosis, arthritis, blood "
         "clot, thrombosis, pacemaker, changed with my health, my health has changed, my health changed, health has "
         "changed, new medicine, started a new medicine, new tablets, started new tablets, new pills, have been put "
-        "on, new diagnosis, gave me a? new? diagnosis, consultant gave me"
+        "on, new diagnosis, gave me a? new? diagnosis, consultant gave me, advised against, doctor advised|advises, "
+        "cardiologist, going into hospital, knee|hip|back|shoulder|hernia|heart op|operation, having an op, had an "
+        "op, blood thinners, thinners, chemo, chemotherapy, cancer, tumour, tumor, diabetes, diabetic, heart "
+        "condition, stent, bypass, slipped disc, herniated disc, new hip|knee fitted, replacement surgery, new hip, "
+        "new knee, doctor has put me, doctor put me, put me on blood, am expecting, weeks pregnant, baby on the way, "
+        "had a miscarriage, had a heart, had a bypass, gave birth, c section, caesarean"
     ),
     "help": "help, help me, help please, sos, need help, please help",
     "lighter": (
         "lighter, lighter version, easier, easier version, lighter please, something easier|lighter, make it "
-        "easier|lighter, easier one, gentler, gentler version, a lighter, an easier"
+        "easier|lighter, easier one, gentler, gentler version, a lighter, an easier, easy "
+        "exercise|exercises|session|ones|version please?, lighter session|sessions|one|ones, easier "
+        "session|sessions|exercises|exercise, less hard, less difficult, less intense, less heavy, softer, softer "
+        "version, too hard please, a bit lighter|easier|gentler, make easier, easy one please, make it less, go "
+        "easier, simpler, simpler version|exercises, go easy on me"
     ),
     "shorter": (
         "shorter, shorter version, something shorter, make it shorter, quicker version, quick version, a shorter, "
-        "shorter one"
+        "shorter one, shorter session|sessions|ones|workout|workouts|exercises, less long, too long for me, is too "
+        "long, less time please, reduce the time|length, make it quick"
     ),
     "today": (
         "todays session, today session, show todays, show today, show me today, show me todays, what is today, what "
@@ -1007,7 +1230,9 @@ PHRASES = {
         "think, it was, it is, was a, is a, give it a, call it, rate it, rated, equals, reached, hit, as a, perhaps "
         "a, at level, in level, at least, mild, slight, small, tiny, little, light, low, moderate, minor, bit, a bit, "
         "lies|sits|stays|stayed|stood|stands|remains|remained|hovers|hovered|staying|hovering at|by|on|around|about, "
-        "i|would|should|i_would|i_should call|rate|put|give it at?, i would|should say"
+        "i|would|should|i_would|i_should call|rate|put|give it at?, i would|should say, it is more like, is more "
+        "like, more like, more like a, i give it|a, i would give it? a?, so about, let us say, lets say, let me say, "
+        "would be about|a, should be a|about, between a, somewhere around|about, something like, some"
     ),
     "from": "from, dropped from, fell from, went from, down from, up from",
     "to": (
@@ -1180,6 +1405,11 @@ PHRASES = {
         "lift|lifts|line|heat|battery, take part, taking part, takes part, took part, "
         "skipped|skip|skipping|missed|miss breakfast|lunch|dinner|coffee|work|school|class|tea|church|gym|football, "
         "does|did not wake me up? at|in|during the? night, no breath problem|problems, about to faint from "
-        "boredom|laughing|laughter, gave|give|gives way too|more, sick of, tingle|tingles|tingling of joy|excitement"
+        "boredom|laughing|laughter, gave|give|gives way too|more, sick of, tingle|tingles|tingling of joy|excitement, "
+        "almost|nearly did not|quit|stopped|gave_up|skip, felt like quitting|stopping|skipping|giving_up, thought "
+        "about skipping|quitting|stopping, thought i would skip|miss, do one thing, pick up where, popped my|the "
+        "earphones|headphones|earbuds|airpods|music|kettle|radio|tv|telly|slippers|leggings|kit, shot out of? the? "
+        "door|house|bed, butterflies in, knocked over, knocked off, as easy as, piece of cake, walk in the park, "
+        "knees up"
     ),
 }
