@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from plans.checkin import Area, Completion, Flag, Kind, Morning, Place, Side, Why
+from plans.doubt import Read, doubt_in
 from plans.reading_feel import area_in, body_in, is_sharp, kind_in, place_in, side_in, sore_in
 from plans.reading_how import completion_in
 from plans.reading_numbers import Pain, bare_number, pain_in, tightness_in
@@ -90,6 +91,9 @@ def read_reply(text: str, *, language: str = "en") -> Reply:
     asked = _asked_back(flag, pain, clear=clear, nothing=nothing or (request == "question" and completion is None))
     if asked is None and why is None and flag is None and request is None and hints_at_why(reply, completion):
         asked = "why"
+    if asked is None:
+        read = Read(completion, pain.value, why, flagged=flag is not None, requested=request is not None)
+        asked = doubt_in(reply, read)
     return Reply(
         completion=completion,
         pain=pain.value,

@@ -1,0 +1,163 @@
+"""A second voice that never reads and only doubts: words that fit badly to what was read are asked back.
+
+It weighs two things. What the words of a reply usually go with, by a table learnt from labelled replies (`doubts_en`,
+written by `tests/bench/doubting.py`). And loose ends: words beside the session that no rule has understood.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass
+from functools import lru_cache
+
+from plans import doubts_en
+from plans.checkin import Completion, Why
+from plans.neighbours import CLAUSE_ENDS, SIGNS
+from plans.numbers_written import Form
+from plans.reading_figures import pain_figures
+from plans.reading_how import votes_in
+from plans.scopes import Said
+from plans.wording import words
+
+UNSAID = "unsaid"
+HOW = ("done", "part", "none", UNSAID)
+WHY = ("time", "too-hard", "pain", "ill", "other", UNSAID)
+"""The answers in the order of their weights."""
+NUMBER, ANY = "#", "_"
+"""Any number, as a word of the table; the line of the table that counts for every reply."""
+MUCH = 12
+"""So much weight against a reading asks back; 5 is one natural logarithm of the odds. Our own choice (DEVELOPERS.md)."""
+LOOSE = 9
+"""What one loose end weighs. Our own choice."""
+
+
+@dataclass(frozen=True, slots=True)
+class Read:
+    """What was read of the three things that can be doubted, and whether a red flag or a request was found too."""
+
+    completion: Completion | None
+    pain: int | None
+    why: Why | None
+    flagged: bool
+    requested: bool
+
+
+def doubt_in(reply: Said, read: Read) -> str | None:
+    """What is doubted most, "completion", "pain" or "why"; None when the words go well with what was read."""
+    how, why = sums_of(words_of(reply), _table())
+    against = {
+        "completion": max(how) - how[HOW.index(read.completion or UNSAID)],
+        "why": max(why) - why[WHY.index(read.why or UNSAID)] if _is_short(read) else 0,
+        "pain": 0,
+    }
+    for about in _loose_ends(reply, read):
+        against[about] += LOOSE
+    most = max(against, key=lambda about: against[about])
+    return most if max(against["completion"], against["why"]) + against["pain"] >= MUCH else None
+
+
+def words_of(reply: Said) -> frozenset[str]:
+    """The words of a reply as the table has them, the first and the last one marked once more."""
+    found = [word for unit in reply.units for word in ((NUMBER,) if unit.value is not None else unit.text.split(" "))]
+    return frozenset((*found, "<" + found[0], found[-1] + ">") if found else ())
+
+
+def sums_of(told: Iterable[str], table: Mapping[str, tuple[int, ...]]) -> tuple[tuple[int, ...], tuple[int, ...]]:
+    """The weights of all answers to "how much" and "why", added up over the words of a reply."""
+    rows = [table[ANY], *(table[word] for word in told if word in table)]
+    sums = tuple(map(sum, zip(*rows, strict=True)))
+    return sums[: len(HOW)], sums[len(HOW) :]
+
+
+@lru_cache(maxsize=1)
+def _table() -> dict[str, tuple[int, ...]]:
+    entries = (entry.split() for entry in doubts_en.WEIGHTS.split(";"))
+    return {word: tuple(map(int, weights)) for word, *weights in entries}
+
+
+def _is_short(read: Read) -> bool:
+    return read.completion in (Completion.PART, Completion.NONE)
+
+
+def _loose_ends(reply: Said, read: Read) -> Iterator[str]:
+    """What each loose end is about."""
+    told = {word for unit in reply.units for word in unit.text.split(" ")}
+    if read.completion is None and not read.flagged and not read.requested and told & _DOING:
+        yield "completion"
+    if _is_short(read) and read.why is None and any(_is_unknown(reply, i) for i in range(len(reply.units))):
+        yield "why"
+    if _is_short(read) and read.why is Why.OTHER and not reply.at("other-why") and told & _OF_TIME:
+        yield "why"
+    if read.completion is Completion.NONE and told & _PIECES:
+        yield "completion"
+    if read.completion is Completion.DONE and (_names_a_piece(reply) or _supposes(reply)):
+        yield "completion"
+    if read.pain is None and _leaves_a_number(reply):
+        yield "pain"
+
+
+_DOING = words(
+    """
+    did made make done do finish finished complete completed through managed got went all every everything each whole
+    ready session exercise exercises stretches stretching programme workout
+    """
+)
+_OF_TIME = words("work min mins minutes late early run rush hurry break call calls boss hours busy")
+_PIECES = words("first second third last half rest ones others only left")
+_BEYOND = words("first third fourth fifth sixth rest others minus ones started until till apart bar except")
+_SUPPOSING = words("if whether when wish would could should might remember think hope want wanted try tried will")
+_EMPTY = words(
+    """
+    could should would today me him her us them we they he she again then when while after before during where which who
+    what that here too much more even though as like by for up off over into onto each per until till yet ever also
+    please sorry thanks sir madam coach hi hey how am will shall let lets our his its their through back day time bit
+    little lot quite really honestly basically
+    """
+)
+
+
+def _is_unknown(reply: Said, index: int) -> bool:
+    """A word of content that the lexicon does not have."""
+    unit = reply.units[index]
+    return unit.concept == "word" and len(unit.text) > 2 and unit.text not in _EMPTY
+
+
+def _plain_clauses(reply: Said) -> Iterator[range]:
+    """The clauses that tell of no feeling."""
+    pains = {i for figure in pain_figures(reply) for i in range(figure.first, figure.last + 1)}
+    for clause in reply.clauses:
+        if not any(i in pains or reply.concept(i) in _FEELINGS for i in clause):
+            yield clause
+
+
+_FEELINGS = SIGNS | {"tight", "stretch-feeling", "no-pain"}
+
+
+def _names_a_piece(reply: Said) -> bool:
+    """ "Did the first two, then …", "the third one, no": a piece of a session that was read as whole."""
+    return any(
+        _BEYOND & set(reply.units[i].text.split(" ")) or reply.units[i].text == "not"
+        for clause in _plain_clauses(reply)
+        for i in clause
+    )
+
+
+def _supposes(reply: Said) -> bool:
+    """ "If I had done it", "I think I finished"."""
+    voted = {vote.place for vote in votes_in(reply)}
+    return any(
+        voted & set(clause) and any(_SUPPOSING & set(reply.units[i].text.split(" ")) for i in clause)
+        for clause in _plain_clauses(reply)
+    )
+
+
+def _leaves_a_number(reply: Said) -> bool:
+    """A number of 0-10 at the end of a clause that counts nothing and was read as nothing."""
+    return any(
+        figure.form is Form.PLAIN and 0 <= figure.value <= 10 and reply.concept(figure.last + 1) in _ENDS
+        for figure in reply.figures
+        if figure not in pain_figures(reply)
+    )
+
+
+_ENDS = CLAUSE_ENDS | {""}
