@@ -82,7 +82,7 @@ def _is_short(read: Read) -> bool:
 def _loose_ends(reply: Said, read: Read) -> Iterator[str]:
     """What each loose end is about."""
     told = {word for unit in reply.units for word in unit.text.split(" ")}
-    if read.completion is None and not read.flagged and not read.requested and told & _DOING:
+    if read.completion is None and not read.flagged and not read.requested and _speaks_of_doing(reply):
         yield "completion"
     if _is_short(read) and read.why is None and any(_is_unknown(reply, i) for i in range(len(reply.units))):
         yield "why"
@@ -131,6 +131,11 @@ def _plain_clauses(reply: Said) -> Iterator[range]:
 
 
 _FEELINGS = SIGNS | {"tight", "stretch-feeling", "no-pain"}
+
+
+def _speaks_of_doing(reply: Said) -> bool:
+    """ "All exercises absolved, pain 1": words of doing beside a pain, and no completion was read."""
+    return any(_DOING & set(reply.units[i].text.split(" ")) for clause in _plain_clauses(reply) for i in clause)
 
 
 def _names_a_piece(reply: Said) -> bool:

@@ -104,7 +104,7 @@ def _is_side(reply: Said, index: int) -> bool:
     unit = reply.units[index]
     if unit.concept == "both" or " " in unit.text:
         counted = reply.concept(index - 1) == "unit" or reply.concept(index + 1) in ("unit", "counted")
-        return not counted
+        return not counted or any(reply.concept(i) in BODY for i in range(index + 2, index + 4))
     before = reply.units[index - 1] if index else None
     if before is not None and before.text in ("they", "he", "she", "i", "we", "who", "guests"):
         return False

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from plans.checkin import Completion
 from plans.neighbours import SIGNS
 from plans.numbers_written import BODY
@@ -113,10 +115,29 @@ def _vote(reply: Said, index: int) -> tuple[Completion, int] | None:
 
 
 def _is_of_some(reply: Said, index: int) -> bool:
-    """ "The rest stayed undone", "the seated ones were skipped": some of it, not all."""
+    """ "The rest stayed undone", "skipped last 2", "the last pose was hard so I skipped it": some of it, not all."""
     clause = reply.clauses[reply.clause[index]]
     told = {word for i in clause if i < index for word in reply.units[i].text.split(" ")}
-    return bool(told & {"rest", "ones", "others"})
+    if told & {"rest", "ones", "others"} or not reply.units[index].text.startswith(("skip", "miss")):
+        return bool(told & {"rest", "ones", "others"})
+    if reply.units[index].text.split(" ")[-1] in ("it", "this", "that"):
+        return _is_about_a_piece(reply, index)
+    after = range(index + 1, min(index + 4, clause.stop))
+    named = {word for i in after for word in reply.units[i].text.split(" ")}
+    limbs = any(reply.concept(i) in BODY for i in after[:2]) and not reply.concept(index + 1) == "because"
+    return bool(named & _PIECES) or limbs
+
+
+def _is_about_a_piece(reply: Said, index: int) -> bool:
+    """ "Couldn't hold the last pose so skipped it", "the third one is evil, skipped that": "it" is a piece."""
+    before = range(max(0, index - 12), index)
+    same = [i for i in before if reply.sentence[i] == reply.sentence[index]]
+    words_of = [word for i in same for word in reply.units[i].text.split(" ")]
+    return any(a in _PIECES - {"last"} or (a == "last" and b in _WORKS) for a, b in pairwise([*words_of, ""]))
+
+
+_PIECES = words("last first second third fourth fifth final ones rest")
+_WORKS = words("one ones pose stretch exercise move movement round set bit part two three hold")
 
 
 def _denied_vote(reply: Said, index: int) -> tuple[Completion, int] | None:
@@ -160,7 +181,7 @@ def _vote_of_word(reply: Said, index: int) -> tuple[Completion, int] | None:
     if text == "not" and (read := _vote_of_not(reply, index)) is not None:
         return read
     if text in _MADE and _is_of_the_work(reply, index):
-        return Completion.DONE, 3
+        return (Completion.NONE if reply.units[index - 1].text == "not" else Completion.DONE), 3
     if text == "only" and _only_some(reply, index):
         return Completion.PART, 3
     if text.startswith("could not manage"):
@@ -212,22 +233,43 @@ def _answered(reply: Said, index: int) -> Completion:
     """ "I did not" is none; after "did I skip it?" and "almost skipped it" it is done."""
     number = reply.clause[index] - 1
     before = reply.clauses[number] if number >= 0 else range(0)
+    wished = any(reply.units[i].text.startswith(_WISHED) for i in before)
     skipped = any("skip" in reply.units[i].text for i in before) and reply.concept(before[-1]) in ("question", "end")
+    skipped = skipped or (wished and reply.units[index].text == "not" and reply.units[index - 1].text == "did")
     last = {unit.text for unit in reply.units[max(0, index - 8) : index]}
     rest = last & {"third", "fourth", "fifth", "rest", "others"}
     return Completion.DONE if skipped else Completion.PART if rest else Completion.NONE
 
 
+_WISHED = (
+    "felt like quitting",
+    "felt like stopping",
+    "felt like skipping",
+    "thought about",
+    "thought i would",
+    "wanted to skip",
+)
 _HELPERS = words("did have could will do am can")
 
 
 def _is_only_asked(reply: Said, index: int, *, done: bool) -> bool:
     """Whether the word stands in a question; "done?" is an answer, and "most of it??" beside a doubt."""
+    if reply.concept(index) in ("do", "do-all") and _tells_when_it_hurts(reply, index):
+        return True
     if done:
         start = reply.clauses[reply.clause[index]].start
-        return reply.concept(start) == "asks" and reply.units[start].text not in ("when", "where")
+        supposed = {unit.text for unit in reply.units[max(start, index - 3) : index]} & {"if", "whether"}
+        asked = reply.concept(start) == "asks" and reply.units[start].text not in ("when", "where")
+        return asked or bool(supposed)
     doubted = reply.concept(index) in ("half", "most") and reply.at("hedge")
     return _in_question(reply, index) and not doubted
+
+
+def _tells_when_it_hurts(reply: Said, index: int) -> bool:
+    """ "It hurts when I do the second one": the doing is only the time of a pain."""
+    start = reply.clauses[reply.clause[index]].start
+    told = {word for i in range(max(start, index - 4), index) for word in reply.units[i].text.split(" ")}
+    return bool(told & {"when", "whenever", "while", "if"}) and "finished" not in told
 
 
 def _in_question(reply: Said, index: int) -> bool:

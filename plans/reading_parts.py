@@ -25,6 +25,20 @@ def votes_of_parts(reply: Said) -> Iterator[Vote]:
     yield from _shares(reply)
     yield from _exceptions(reply)
     yield from _counted(reply)
+    yield from _yes_and_no(reply)
+
+
+def _yes_and_no(reply: Said) -> Iterator[Vote]:
+    """ "The arms yes, the legs no": a part; each answers what stands right before it."""
+    for yes in reply.at("yes"):
+        named = yes > 0 and reply.concept(yes - 1) in _NAMED
+        for no in range(yes + 2, min(yes + 8, len(reply.units))):
+            ends = reply.concept(no + 1) in ("", "end", "comma", "because", "but")
+            if named and ends and reply.units[no].text in ("no", "not", "nope") and reply.concept(no - 1) in _NAMED:
+                yield Vote(no, Completion.PART, 4)
+
+
+_NAMED = BODY | {"counted", "unit", "one", "word", "harmless", "number-word"}
 
 
 def _shares(reply: Said) -> Iterator[Vote]:
@@ -117,6 +131,8 @@ def _is_percent(reply: Said, figure: Figure) -> bool:
 
 def _is_of_pain(reply: Said, figure: Figure) -> bool:
     """Whether a share stands beside a pain and is no share of the session: "pain 3/5"."""
+    if figure.first == 0 and reply.concept(figure.last + 1) in ("comma", "end") and len(reply.figures) > 1:
+        return False
     inner = {reply.concept(i) for i in range(figure.first, figure.last + 2)}
     after = reply.units[figure.last + 1].text if figure.last + 1 < len(reply.units) else ""
     counted = inner & {"counted", "unit"} and after != "percent"
@@ -155,7 +171,10 @@ def _names_a_part(reply: Said, index: int, *, strictly: bool) -> bool:
     opens = texts[:1] != [] and texts[0] in ("the", "those", "these", "one", "two", "that", "them")
     if {"one", "ones"} & set(texts):
         return opens or not concepts & (SIGNS - BODY)
-    felt = concepts & {"pain", "sore", "dull", "tight", "was"} or (concepts & BODY and (strictly or not opens))
+    named = concepts & BODY and not {"my", "is", "has", "still", "feels", "felt"} & set(texts)
+    felt = concepts & {"pain", "sore", "dull", "tight", "was"} or (
+        concepts & BODY and (strictly or not (opens or named))
+    )
     return not felt and (opens or not strictly)
 
 

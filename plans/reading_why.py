@@ -6,6 +6,7 @@ from collections.abc import Callable
 
 from plans import words_en
 from plans.checkin import Completion, Why
+from plans.neighbours import CLAUSE_ENDS
 from plans.numbers_written import BODY
 from plans.reading_how import votes_in
 from plans.reading_numbers import Pain
@@ -56,7 +57,20 @@ def _tells_of_others(reply: Said) -> bool:
 
 
 def _is_work(reply: Said) -> bool:
-    return any("boss" in reply.units[i].text for i in reply.at("someone"))
+    """ "My boss came", or a clause of one word: "skipped. work."."""
+    alone = any(
+        {reply.units[i].text for i in clause} <= _WORK and clause.stop - clause.start == 1
+        for clause in _thoughts(reply)
+    )
+    return alone or any("boss" in reply.units[i].text for i in reply.at("someone"))
+
+
+def _thoughts(reply: Said) -> list[range]:
+    """The clauses without the mark that closes them."""
+    return [clause[:-1] if clause and reply.concept(clause[-1]) in CLAUSE_ENDS else clause for clause in reply.clauses]
+
+
+_WORK = words("work job office school college uni exams shift overtime")
 
 
 def _is_told(reply: Said, tells: Callable[[Said, int], bool]) -> bool:

@@ -36,6 +36,24 @@ CONTRACTIONS = {
 }  # fmt: skip
 
 MISSPELT = {
+    "stil": "still", "al": "all", "tmie": "time", "nkee": "knee", "rols": "rolls", "piain": "pain", "cramping": "cramp",
+    "dizzi": "dizzy", "bakc": "back", "hte": "the", "jsut": "just", "wiht": "with", "wich": "which", "abit": "bit",
+    "alot": "lot", "noting": "nothing", "nothng": "nothing", "evrything": "everything", "evry": "every",
+    "bcoz": "because", "bcz": "because", "bcs": "because", "becase": "because", "cuse": "because", "todya": "today",
+    "toady": "today", "tody": "today", "sesion": "session", "sesh": "session", "sess": "session", "exer": "exercise",
+    "ex": "exercise", "exs": "exercises", "excersise": "exercise", "excersises": "exercises", "exercize": "exercise",
+    "exercizes": "exercises", "strecth": "stretch", "strecthes": "stretches", "strecthing": "stretching",
+    "sholder": "shoulder", "shoulde": "shoulder", "shouder": "shoulder", "elbo": "elbow", "wirst": "wrist",
+    "anckle": "ankle", "ancle": "ankle", "handstring": "hamstring", "hamstirng": "hamstring", "gluts": "glutes",
+    "hlep": "help", "tierd": "tired", "tird": "tired", "tyred": "tired", "buzy": "busy", "bizy": "busy",
+    "meetin": "meeting", "mornin": "morning", "evenin": "evening", "workin": "working", "gettin": "getting",
+    "doin": "doing", "goin": "going", "stretchin": "stretching", "havin": "having", "tryna": "try", "rlly": "really",
+    "relly": "really", "realy": "really", "litle": "little", "litte": "little", "smal": "small", "beter": "better",
+    "bettr": "better", "wors": "worse", "firts": "first", "frist": "first", "secnd": "second",
+    "thrid": "third", "lasst": "last", "exept": "except", "exsept": "except", "exepct": "except", "ecxept": "except",
+    "apartfrom": "except", "rememberd": "remember", "cudnt": "could not", "shudnt": "should not", "wudnt": "would not",
+    "cud": "could", "wud": "would", "shud": "should", "coud": "could", "wil": "will", "wll": "will", "hav": "have",
+    "havnt": "have not", "havent": "have not", "didn": "did not", "dnt": "do not", "cnt": "can not", "wasn": "was not",
     "forgor": "forgot", "tiem": "time", "tme": "time", "bussy": "busy", "hrad": "hard", "dobe": "done",
     "puase": "pause", "yh": "yes", "liek": "like", "exept": "except", "tday": "today", "didt": "did not",
     "didnot": "did not",
@@ -412,7 +430,8 @@ PHRASES = {
         "round|around to it, did not do any, not exercised, not trained, did not train|exercise|stretch, no training, "
         "not stretched, have not stretched|trained|exercised, forgot to do, i let it be, let it be today, let it "
         "slide|slip, letting it slide, it slipped, cancelled it, cancelled todays, did not open it, did not look at "
-        "it, no activity today, nothing happened today"
+        "it, no activity today, nothing happened today, holiday in, make again next week|tomorrow|monday, do again "
+        "next week|tomorrow|monday"
     ),
     "later": (
         "will do at|after|before|in|around, later, tomorrow, tonight, will do it, will do it later|tonight|tomorrow, "
@@ -463,7 +482,8 @@ PHRASES = {
         "one|two|three rounds|round|exercises|set|sets, did a few, a few of them, did several, managed a "
         "few|some|one|two, managed only|just, only managed, could only manage|do, could only, can only do, only could "
         "do, could do only, did not get to|through the last|all|end|rest, did not make it to the end, not to the end, "
-        "not till the end, stop before end|the_end, stopped before the end, finished early because"
+        "not till the end, stop before end|the_end, stopped before the end, finished early because, cut it to, cut it "
+        "to one|two|half, cut to one|two|half, reduced it|to one|two|half, down to one round"
     ),
     "half": "half, half of it|them, about half, roughly half, 50",
     "most": (
@@ -647,7 +667,7 @@ PHRASES = {
         "in travel, on travel, i travel, on trip, on a trip, on tour, on vacation so, in holidays, staying at a "
         "hotel, in the hotel, hotel room, at a hotel, jet lagged, jetlagged, time zone, moving flat|house|home|in, "
         "house move, packing, spring cleaning, furniture delivery, delivery came, waiting for the, waiting in for, "
-        "waiting on the"
+        "waiting on the, we have holiday|holidays, have holiday|holidays, holiday today"
     ),
     # --- feeling ----------------------------------------------------------------------------------------------------
     "pain": (
