@@ -13,11 +13,11 @@ from functools import lru_cache
 from plans import doubts_en
 from plans.checkin import Completion, Why
 from plans.neighbours import CLAUSE_ENDS, SIGNS
-from plans.numbers_written import Form
-from plans.reading_figures import pain_figures
+from plans.numbers_written import Figure, Form
+from plans.reading_figures import NOT_PAIN, owner_of, pain_figures
 from plans.reading_how import votes_in
 from plans.scopes import Said
-from plans.wording import words
+from plans.wording import Unit, words
 
 UNSAID = "unsaid"
 HOW = ("done", "part", "none", UNSAID)
@@ -25,35 +25,44 @@ WHY = ("time", "too-hard", "pain", "ill", "other", UNSAID)
 """The answers in the order of their weights."""
 NUMBER, ANY = "#", "_"
 """Any number, as a word of the table; the line of the table that counts for every reply."""
-MUCH = 12
-"""So much weight against a reading asks back; 5 is one natural logarithm of the odds. Our own choice (DEVELOPERS.md)."""
+MUCH = 10
+"""So much weight against a reading asks back; 5 is one natural logarithm of the odds. Our own choice."""
+FEW = 4
+"""Words, with the marked first and last, from which on the table is asked: of three words it knows too little."""
 LOOSE = 9
-"""What one loose end weighs. Our own choice."""
+"""What one loose end weighs against a thing that was read; one about a thing that was not read asks back by itself, as
+the talk would ask for it anyway. Our own choice."""
 
 
 @dataclass(frozen=True, slots=True)
 class Read:
-    """What was read of the three things that can be doubted, and whether a red flag or a request was found too."""
+    """What was read of the three things that can be doubted, and whether the reply asks for something too."""
 
     completion: Completion | None
     pain: int | None
     why: Why | None
-    flagged: bool
     requested: bool
 
 
 def doubt_in(reply: Said, read: Read) -> str | None:
-    """What is doubted most, "completion", "pain" or "why"; None when the words go well with what was read."""
-    how, why = sums_of(words_of(reply), _table())
+    """What is doubted most, "completion", "pain" or "why"; None when the words go well with what was read.
+
+    Only for replies without a red flag: a flag that is sure is acted upon, whatever else is doubted.
+    """
+    told = words_of(reply)
+    how, why = sums_of(told, _table())
+    enough = len(told) >= FEW
     against = {
-        "completion": max(how) - how[HOW.index(read.completion or UNSAID)],
-        "why": max(why) - why[WHY.index(read.why or UNSAID)] if _is_short(read) else 0,
+        "completion": max(how) - how[HOW.index(read.completion or UNSAID)] if enough else 0,
+        "why": max(why) - why[WHY.index(read.why or UNSAID)] if enough and _is_short(read) else 0,
         "pain": 0,
     }
     for about in _loose_ends(reply, read):
         against[about] += LOOSE
+    for about in _unread(reply, read):
+        against[about] += MUCH
     most = max(against, key=lambda about: against[about])
-    return most if max(against["completion"], against["why"]) + against["pain"] >= MUCH else None
+    return most if against[most] >= MUCH else None
 
 
 def words_of(reply: Said) -> frozenset[str]:
@@ -79,21 +88,26 @@ def _is_short(read: Read) -> bool:
     return read.completion in (Completion.PART, Completion.NONE)
 
 
-def _loose_ends(reply: Said, read: Read) -> Iterator[str]:
-    """What each loose end is about."""
-    told = {word for unit in reply.units for word in unit.text.split(" ")}
-    if read.completion is None and not read.flagged and not read.requested and _speaks_of_doing(reply):
+def _unread(reply: Said, read: Read) -> Iterator[str]:
+    """What was not read though there are words for it."""
+    if read.completion is None and not read.requested and _speaks_of_doing(reply):
         yield "completion"
-    if _is_short(read) and read.why is None and any(_is_unknown(reply, i) for i in range(len(reply.units))):
+    puts_off = bool(reply.at("later"))
+    if _is_short(read) and read.why is None and not puts_off and any(map(_is_unknown, reply.units)):
         yield "why"
+    if read.pain is None and not read.requested and not _is_short(read) and _leaves_a_number(reply):
+        yield "pain"
+
+
+def _loose_ends(reply: Said, read: Read) -> Iterator[str]:
+    """What was read though words beside it may say something else."""
+    told = {word for unit in reply.units for word in unit.text.split(" ")}
     if _is_short(read) and read.why is Why.OTHER and not reply.at("other-why") and told & _OF_TIME:
         yield "why"
     if read.completion is Completion.NONE and told & _PIECES:
         yield "completion"
     if read.completion is Completion.DONE and (_names_a_piece(reply) or _supposes(reply)):
         yield "completion"
-    if read.pain is None and _leaves_a_number(reply):
-        yield "pain"
 
 
 _DOING = words(
@@ -116,9 +130,8 @@ _EMPTY = words(
 )
 
 
-def _is_unknown(reply: Said, index: int) -> bool:
+def _is_unknown(unit: Unit) -> bool:
     """A word of content that the lexicon does not have."""
-    unit = reply.units[index]
     return unit.concept == "word" and len(unit.text) > 2 and unit.text not in _EMPTY
 
 
@@ -161,8 +174,15 @@ def _leaves_a_number(reply: Said) -> bool:
     return any(
         figure.form is Form.PLAIN and 0 <= figure.value <= 10 and reply.concept(figure.last + 1) in _ENDS
         for figure in reply.figures
-        if figure not in pain_figures(reply)
+        if figure not in pain_figures(reply) and not _has_a_meaning(reply, figure)
     )
+
+
+def _has_a_meaning(reply: Said, figure: Figure) -> bool:
+    """ "At 7", "the first two", "tightness 4", "3 sets of 10"."""
+    before = reply.units[figure.first - 1].text.split(" ")[-1] if figure.first else ""
+    led = reply.concept(figure.first - 1) in ("before-number", "clock") or before in ("of", "first", "last", "sharp")
+    return led or owner_of(reply, figure) in ("tight", *NOT_PAIN)
 
 
 _ENDS = CLAUSE_ENDS | {""}

@@ -124,7 +124,7 @@ def _is_of_some(reply: Said, index: int) -> bool:
         return _is_about_a_piece(reply, index)
     after = range(index + 1, min(index + 4, clause.stop))
     named = {word for i in after for word in reply.units[i].text.split(" ")}
-    limbs = any(reply.concept(i) in BODY for i in after[:2]) and not reply.concept(index + 1) == "because"
+    limbs = any(reply.concept(i) in BODY for i in after[:2]) and reply.concept(index + 1) != "because"
     return bool(named & _PIECES) or limbs
 
 

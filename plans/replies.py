@@ -91,9 +91,8 @@ def read_reply(text: str, *, language: str = "en") -> Reply:
     asked = _asked_back(flag, pain, clear=clear, nothing=nothing or (request == "question" and completion is None))
     if asked is None and why is None and flag is None and request is None and hints_at_why(reply, completion):
         asked = "why"
-    if asked is None:
-        read = Read(completion, pain.value, why, flagged=flag is not None, requested=request is not None)
-        asked = doubt_in(reply, read)
+    if asked is None and flag is None:
+        asked = doubt_in(reply, Read(completion, pain.value, why, requested=request is not None))
     return Reply(
         completion=completion,
         pain=pain.value,

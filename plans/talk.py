@@ -91,7 +91,7 @@ def scale(value: str) -> int:
 
 
 def merged(said: CheckIn, reply: Reply, flag: FlagFound | None) -> CheckIn:
-    """The check-in with a typed reply in it: what the reply says replaces, what it leaves out stays.
+    """The check-in with a typed reply in it: what it says replaces, what it leaves out or leaves in doubt stays.
 
     `flag` is a sign in the same words. Words that sound grave without a sign or number ("unbearable") are an unsure
     flag. A confirmed flag stays confirmed whatever comes after; a number after it may only rise.
@@ -99,7 +99,7 @@ def merged(said: CheckIn, reply: Reply, flag: FlagFound | None) -> CheckIn:
     new = {
         name: value
         for name in ("completion", "pain", "kind", "place", "area", "side", "why", "half", "tightness")
-        if (value := getattr(reply, name)) is not None
+        if name != reply.asked_back and (value := getattr(reply, name)) is not None
     }
     changed = replace(said, **new, sore=said.sore or reply.sore)
     if reply.why is Why.PAIN or (reply.kind is not None and reply.pain is None):

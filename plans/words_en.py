@@ -55,7 +55,7 @@ MISSPELT = {
     "cud": "could", "wud": "would", "shud": "should", "coud": "could", "wil": "will", "wll": "will", "hav": "have",
     "havnt": "have not", "havent": "have not", "didn": "did not", "dnt": "do not", "cnt": "can not", "wasn": "was not",
     "forgor": "forgot", "tiem": "time", "tme": "time", "bussy": "busy", "hrad": "hard", "dobe": "done",
-    "puase": "pause", "yh": "yes", "liek": "like", "exept": "except", "tday": "today", "didt": "did not",
+    "puase": "pause", "yh": "yes", "liek": "like", "tday": "today", "didt": "did not",
     "didnot": "did not",
     "doen": "done", "dne": "done", "dnoe": "done", "donr": "done", "doone": "done", "doned": "done",
     "donw": "done", "dome": "done", "don": "done", "ddone": "done", "dine": "done", "pian": "pain", "pani": "pain",
@@ -73,7 +73,7 @@ MISSPELT = {
     "2moro": "tomorrow", "tite": "tight", "tihgt": "tight", "thight": "thigh", "thig": "thigh", "thihg": "thigh",
     "chets": "chest", "chesst": "chest", "cest": "chest", "faintd": "fainted", "feinted": "fainted",
     "feint": "faint", "stich": "stitch", "wieght": "weight", "shap": "sharp", "sharpe": "sharp", "shrap": "sharp",
-    "sharb": "sharp", "zaps": "zap", "wek": "weak", "waek": "weak", "jow": "jaw", "nek": "neck", "bakc": "back",
+    "sharb": "sharp", "zaps": "zap", "wek": "weak", "waek": "weak", "jow": "jaw", "nek": "neck",
     "bak": "back", "ligth": "light", "ankel": "ankle", "harstring": "hamstring", "hammy": "hamstring",
     "hammie": "hamstring", "hammies": "hamstrings", "pls": "please", "thx": "thanks", "ty": "thanks",
     "tx": "thanks", "dizy": "dizzy", "dizzie": "dizzy", "dizi": "dizzy", "feaver": "fever", "sessoin": "session",
@@ -709,51 +709,48 @@ PHRASES = {
         "telly|tv|netflix|football|the_match|the_game, watched telly|tv|netflix|football|the_match|the_game|a_film "
         "instead, telly|tv|netflix|film|game|bed|sofa|couch|pub|cake instead, went to the "
         "pub|cinema|beach|park|party|gym instead, the telly won, the sofa won, sofa won, telly won, bed won, left my "
-        "kit|mat|band|strap|phone, have no ball|mat|band|strap|chair|wall|space, do not have a? "
-        "ball|mat|band|strap|chair|block|roller|foam_roller|wall, did not have a|my|the "
-        "mat|band|strap|ball|chair|block|roller, no "
-        "ball|roller|strap|chair|block|foam_roller|weights|dumbbell|dumbbells, forgotten, i forget it, i forgot it, "
-        "forgot all about it, forgot again, totally forgot, completely forgot, clean forgot, forget again, "
-        "forgetting, just forgot, had forgotten, lost track of time, no water, no power at home, power went off, "
-        "power cut here, light went off, current went, electricity went, boiler packed in, boiler broke, boiler man, "
-        "gas man, plumber came, locked out of, wifi down, wifi was down, phone broke|broken|dead|died, phone was "
-        "flat, no battery, app crashed, app would not, app did not, link did not, link would not, video did "
-        "not|would_not|not_open, did not get the message, no message came, message did not come, internet not "
-        "working, flood at home, argument, row with, fight with, broke up, breakup, split up, sad today, feeling sad, "
-        "too sad, upset, crying, grieving, mourning, passed away, died today|yesterday|last_night, house guests, "
-        "guests came|come|coming|had_come|were, visit came, came visit, came visitors, visitors came, people over, "
-        "friends over, friends came, in laws, inlaws, family visit, relatives came, had people round, house full, "
-        "full house of guests, babysitting, minding the, looking after the grandchildren|grandkids, had the "
-        "grandkids|grandchildren, grandkids here, grandkids were, grandchildren here, puppy, new puppy, rain stopped, "
-        "storm, snowed in, ice on the road, barbecue, bbq, festival, celebration, temple, puja, diwali, church, bank "
-        "holiday, fasting, ramadan, wedding in, wedding today, engagement party, anniversary, hen do, stag do, on the "
-        "train all, in the car all, driving all day, drove all, long drive, road trip, train all day, in travel, i am "
-        "in travel, on travel, i travel, on trip, on a trip, on tour, on vacation so, in holidays, staying at a "
-        "hotel, in the hotel, hotel room, at a hotel, jet lagged, jetlagged, time zone, moving flat|house|home|in, "
-        "house move, packing, spring cleaning, furniture delivery, delivery came, waiting for the, waiting in for, "
-        "waiting on the, we have holiday|holidays, have holiday|holidays, holiday today, stayed in bed, stay in bed, "
-        "phone rang, telephone rang|rung|sounded, phone sounded|went, telephone has rung, movers came, movers, my "
-        "ride, ride showed up, flat tyre, tow truck, walked home, still drunk, drunk, to the vet, in a&e with, in "
-        "hospital with, weather got the better, bored, boring, was boring, so boring, detention, wet floor, floor is "
-        "wet, floor was wet, cut of light, light cut, power was out, power out, function at home, family function, "
-        "marriage in, in marriage, network problem|issue, video not loading, app not loading, not loading, not "
-        "opening, guard my, chair has wheels, nap turned into, long nap, overslept again, snoozed, hit snooze, snooze "
-        "button, turned off the alarm, alarm did not, alarm failed, alarm never, no alarm, went out of my head, clean "
-        "out of my head, out of my mind completely, skipped my mind, holiday mode, mojito, beach day, pool day, mates "
-        "were|came|over, friends were over, dinner date, on a date, date tonight, makes no fun, no fun, was no fun, "
-        "fed up, could not care less, can not be bothered, cannot be bothered, can not be arsed, no oomph, no zest, "
-        "mentally not, mental health, mental day, mentally exhausted|drained|tired, anxious today, anxiety, "
-        "depressed, depression, feeling blue, heartbroken, rain all day, heat wave, heatwave, weather was, too humid, "
-        "boiling in here, freezing in here, no heating, heating broke|broken|off, bins, traffic accident, car "
-        "accident in, crash on the, accident on the, strike, bus strike, train strike, rail strike, flight "
-        "delayed|cancelled, cancelled flight, stuck at the airport|border|station|home_without, hotel had no, no gym, "
-        "locked myself out, lost my keys, keys lost, fire alarm, burst pipe, flooded, leak in, roof leak, boiler "
-        "leak, gas leak, decorator, electrician here|came|coming, man came, came to visit, dropped in unannounced, "
-        "turned up unannounced, showed up unannounced, unannounced, surprise visit|guests|visitors, slept over, "
-        "sleepover, kids party, school play, sports day, nativity, recital, parade, carnival, fireworks, bonfire, "
-        "polling, voting, church today|service, bible, mass, mosque, prayers, prayer, eid prayers, fasting today, "
-        "diwali cleaning, wedding shopping, shopping all day, shopping with, haircut, hairdresser, salon, mechanic, "
-        "mot, car trouble, car problems, bike broke, lost my way"
+        "kit|mat|band|strap|phone, forgotten, i forget it, i forgot it, forgot all about it, forgot again, totally "
+        "forgot, completely forgot, clean forgot, forget again, forgetting, just forgot, had forgotten, lost track of "
+        "time, no water, no power at home, power went off, power cut here, light went off, current went, electricity "
+        "went, boiler packed in, boiler broke, boiler man, gas man, plumber came, locked out of, wifi down, wifi was "
+        "down, phone broke|broken|dead|died, phone was flat, no battery, app crashed, app would not, app did not, "
+        "link did not, link would not, video did not|would_not|not_open, did not get the message, no message came, "
+        "message did not come, internet not working, flood at home, argument, row with, fight with, broke up, "
+        "breakup, split up, sad today, feeling sad, too sad, upset, crying, grieving, mourning, passed away, died "
+        "today|yesterday|last_night, house guests, guests came|come|coming|had_come|were, visit came, came visit, "
+        "came visitors, visitors came, people over, friends over, friends came, in laws, inlaws, family visit, "
+        "relatives came, had people round, house full, full house of guests, babysitting, minding the, looking after "
+        "the grandchildren|grandkids, had the grandkids|grandchildren, grandkids here, grandkids were, grandchildren "
+        "here, puppy, new puppy, rain stopped, storm, snowed in, ice on the road, barbecue, bbq, festival, "
+        "celebration, temple, puja, diwali, church, bank holiday, fasting, ramadan, wedding in, wedding today, "
+        "engagement party, anniversary, hen do, stag do, on the train all, in the car all, driving all day, drove "
+        "all, long drive, road trip, train all day, in travel, i am in travel, on travel, i travel, on trip, on a "
+        "trip, on tour, on vacation so, in holidays, staying at a hotel, in the hotel, hotel room, at a hotel, jet "
+        "lagged, jetlagged, time zone, moving flat|house|home|in, house move, packing, spring cleaning, furniture "
+        "delivery, delivery came, waiting for the, waiting in for, waiting on the, we have holiday|holidays, have "
+        "holiday|holidays, holiday today, stayed in bed, stay in bed, phone rang, telephone rang|rung|sounded, phone "
+        "sounded|went, telephone has rung, movers came, movers, my ride, ride showed up, flat tyre, tow truck, walked "
+        "home, still drunk, drunk, to the vet, in a&e with, in hospital with, weather got the better, bored, boring, "
+        "was boring, so boring, detention, wet floor, floor is wet, floor was wet, cut of light, light cut, power was "
+        "out, power out, function at home, family function, marriage in, in marriage, network problem|issue, video "
+        "not loading, app not loading, not loading, not opening, guard my, chair has wheels, nap turned into, long "
+        "nap, overslept again, snoozed, hit snooze, snooze button, turned off the alarm, alarm did not, alarm failed, "
+        "alarm never, no alarm, went out of my head, clean out of my head, out of my mind completely, skipped my "
+        "mind, holiday mode, mojito, beach day, pool day, mates were|came|over, friends were over, dinner date, on a "
+        "date, date tonight, makes no fun, no fun, was no fun, fed up, could not care less, can not be bothered, "
+        "cannot be bothered, can not be arsed, no oomph, no zest, mentally not, mental health, mental day, mentally "
+        "exhausted|drained|tired, anxious today, anxiety, depressed, depression, feeling blue, heartbroken, rain all "
+        "day, heat wave, heatwave, weather was, too humid, boiling in here, freezing in here, no heating, heating "
+        "broke|broken|off, bins, traffic accident, car accident in, crash on the, accident on the, strike, bus "
+        "strike, train strike, rail strike, flight delayed|cancelled, cancelled flight, stuck at the "
+        "airport|border|station|home_without, hotel had no, no gym, locked myself out, lost my keys, keys lost, fire "
+        "alarm, burst pipe, flooded, leak in, roof leak, boiler leak, gas leak, decorator, electrician "
+        "here|came|coming, man came, came to visit, dropped in unannounced, turned up unannounced, showed up "
+        "unannounced, unannounced, surprise visit|guests|visitors, slept over, sleepover, kids party, school play, "
+        "sports day, nativity, recital, parade, carnival, fireworks, bonfire, polling, voting, church today|service, "
+        "bible, mass, mosque, prayers, prayer, eid prayers, fasting today, diwali cleaning, wedding shopping, "
+        "shopping all day, shopping with, haircut, hairdresser, salon, mechanic, mot, car trouble, car problems, bike "
+        "broke, lost my way"
     ),
     # --- feeling ----------------------------------------------------------------------------------------------------
     "pain": (

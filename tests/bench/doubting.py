@@ -14,7 +14,7 @@ from collections import Counter
 from collections.abc import Iterable, Iterator
 from pathlib import Path
 
-from plans.doubt import HOW, ANY, UNSAID, WHY, words_of
+from plans.doubt import ANY, HOW, UNSAID, WHY, words_of
 from plans.scopes import said
 
 REFERENCES = Path(__file__).parent.parent / "references"
@@ -31,8 +31,8 @@ HEAD = '''"""Which words usually go with which answer. Written by `python -m tes
 WEIGHTS = """
 '''
 TAIL = '''"""
-"""Each entry: a word of at least three replies ("<" first, ">" last, "#" a number, "_" every reply), and its weights in the
-order of `doubt.HOW` and `doubt.WHY`; 5 is one natural logarithm of the odds."""
+"""Each entry: a word of at least three replies ("<" first, ">" last, "#" a number, "_" every reply), and its weights in
+the order of `doubt.HOW` and `doubt.WHY`; 5 is one natural logarithm of the odds."""
 '''
 
 Labelled = tuple[frozenset[str], str, str]
@@ -42,7 +42,7 @@ def main() -> None:
     """Writes the table anew."""
     table = learnt(list(_replies()))
     entries = "; ".join(" ".join((word, *map(str, weights))) for word, weights in sorted(table.items()))
-    lines = textwrap.wrap(entries, 118, break_long_words=False, break_on_hyphens=False)
+    lines = textwrap.wrap(entries, 105, break_long_words=False, break_on_hyphens=False)
     TARGET.write_text(HEAD + "\n".join(lines) + "\n" + TAIL, encoding="utf-8")
 
 

@@ -1,7 +1,8 @@
 """Replies with labels written by hand from the stated meaning of each field; source: this project, no outside data.
 
-Three parts. *Own*: written beside the grammar, which is held to the letter. *Seen* and *held-out*: written and labelled
+Four parts. *Own*: written beside the grammar, which is held to the letter. *Seen* and *held-out*: written and labelled
 by others who knew the fields and not the grammar; the grammar has learnt from the seen ones, from the held-out never.
+*Fresh*: written before the grammar had read any of it, mostly as second-language speakers write; never learnt from.
 Their labels stand as they wrote them, but for two things that the fields leave open (see `settled`).
 """
 
@@ -16,6 +17,7 @@ from typing import Any, NamedTuple
 
 import pytest
 
+from plans.redflags import find_flag
 from plans.replies import read_reply
 
 PLAIN = read_reply("done").as_json() | {"completion": None}
@@ -84,7 +86,8 @@ def of(part: str) -> list[Row]:
 def test_there_are_enough_replies_of_every_sort() -> None:
     parts = Counter(row.part for row in rows())
     assert parts["own"] >= 900
-    assert parts["held-out"] >= 300
+    assert parts["held-out"] >= 900
+    assert parts["fresh"] >= 300
     for part in parts:
         assert {row.label["red_flag"] for row in of(part)} == {None, "clinician", "same-day", "emergency"}
 
@@ -93,7 +96,7 @@ def test_every_label_has_exactly_the_fields_of_a_reading() -> None:
     assert {tuple(row.label) for row in rows()} == {tuple(PLAIN)}
 
 
-@pytest.mark.parametrize(("part", "recall"), [("own", 1.0), ("seen", 0.995), ("held-out", 0.98), ("fresh", 0.92)])
+@pytest.mark.parametrize(("part", "recall"), [("own", 1.0), ("seen", 0.995), ("held-out", 0.99), ("fresh", 0.94)])
 def test_red_flags_are_not_passed_over(part: str, recall: float) -> None:
     flagged = [row for row in of(part) if row.label["red_flag"]]
     found = [row for row in flagged if read()[row.text]["red_flag"] == row.label["red_flag"]]
@@ -102,7 +105,7 @@ def test_red_flags_are_not_passed_over(part: str, recall: float) -> None:
 
 @pytest.mark.parametrize(
     ("part", "wrong", "asked"),
-    [("own", 0.005, 0.01), ("seen", 0.03, 0.03), ("held-out", 0.035, 0.105), ("fresh", 0.06, 0.17)],
+    [("own", 0.005, 0.011), ("seen", 0.015, 0.04), ("held-out", 0.03, 0.1), ("fresh", 0.045, 0.2)],
 )
 def test_few_replies_are_read_wrong_and_few_are_asked_back(part: str, wrong: float, asked: float) -> None:
     found = Counter(outcome(row) for row in of(part))
@@ -115,3 +118,9 @@ def test_a_pain_that_was_said_is_hardly_ever_read_as_another() -> None:
     others = [row for row in rows() if row.part != "own" and not row.label["unsure"]]
     wrong = [row for row in others if read()[row.text]["pain"] not in (row.label["pain"], None)]
     assert len(wrong) <= 0.003 * len(others), [row.text for row in wrong]
+
+
+def test_what_else_is_doubted_takes_nothing_from_a_sure_red_flag() -> None:
+    sure = [row.text for row in rows() if (flag := find_flag(row.text)) is not None and flag.sure]
+    assert len(sure) >= 800
+    assert "why" not in {read_reply(text).asked_back for text in sure}

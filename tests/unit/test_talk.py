@@ -71,3 +71,10 @@ def test_a_confirmed_flag_outlives_everything_said_later() -> None:
 def test_tightness_alone_begins_nothing() -> None:
     assert not is_begun(CheckIn(tightness=3))
     assert is_begun(CheckIn(odd=True))
+
+
+def test_a_completion_in_doubt_is_asked_and_not_noted() -> None:
+    reply = read_reply("all done, the third one came out funny")
+    assert (reply.completion, reply.asked_back) == (DONE, "completion")
+    assert merged(CheckIn(), reply, None).completion is None
+    assert merged(CheckIn(PART), reply, None).completion is PART
