@@ -69,7 +69,7 @@ def pain_in(reply: Said) -> Pain:
         return _without_number(reply, complained) if changed is None else Pain(changed, changed)
     zeros = [index for index in zeros_of(reply) if index > named[-1].last]
     if zeros and any(named[-1].last < mark < zeros[-1] for mark in reply.at("correction", "actually")):
-        return Pain(value=0)
+        return Pain(0, max((math.ceil(figure.value) for figure in named if figure.value <= 10), default=0))
     kept = _kept(reply, list(named))
     wrong = next((figure for figure in kept if not 0 <= figure.value <= 10 or figure.form is Form.FRACTION), None)
     if wrong is not None:

@@ -316,6 +316,11 @@ def test_a_number_that_is_no_pain_on_the_scale_is_not_taken_for_one(text: str) -
     assert read_reply(text).pain is None
 
 
+def test_a_strong_pain_that_is_taken_back_is_asked_back() -> None:
+    reply = read_reply("pain 8 sorry no pain")
+    assert (reply.pain, reply.red_flag, reply.unsure) == (0, Flag.SAME_DAY, True)
+
+
 def test_a_strong_pain_of_the_same_day_is_not_forgotten_for_a_later_number() -> None:
     reply = read_reply("pain was 9 in the morning, after the session 2")
     assert (reply.pain, reply.red_flag, reply.unsure) == (2, Flag.SAME_DAY, True)
