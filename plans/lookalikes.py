@@ -134,6 +134,17 @@ def _thick(found: list[Unit], index: int) -> str | None:
     return "swell" if {*before[-1:], *after[:1]} & BODY else None
 
 
+def _big(found: list[Unit], index: int) -> str | None:
+    """ "My knee is now big", "the ankle got fat": swollen; not "my big toe", "a big pain in the knee"."""
+    if next_to(found, index).concept not in ("", "end", "comma", "and", "lasts", "because"):
+        return None
+    clause = phrase(found, index)
+    before = [found[i].concept for i in range(clause.start, index) if found[i].concept not in _BETWEEN]
+    alone = not before and index > clause.start and found[clause.start].concept == "now"
+    limbs = [unit for unit in found[max(0, clause.start - 9) : clause.start] if unit.concept in BODY]
+    return "swell" if set(before[-1:]) & (BODY - {"heart"}) or (alone and limbs) else None
+
+
 _BETWEEN = words("pass was now lasts left right both about")
 
 
@@ -211,6 +222,7 @@ _CAUSES = frozenset(("from", "by", "with", "because", "because of", "due to"))
 
 BY_TEXT: dict[str, tuple[Rule, ...]] = {
     "thick": (_thick,),
+    **dict.fromkeys(words("big bigger huge fat enormous"), (_big,)),
     "double": (_seen_double,),
     "doubled": (_seen_double,),
     **dict.fromkeys(words("lost losing loosing dropped"), (_lost_weight,)),

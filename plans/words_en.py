@@ -776,7 +776,10 @@ PHRASES = {
         "blinding, extremely painful, extremely, massive pain, so much pain, intolerable, hurts like hell, can not "
         "move, could not move, so bad i, in tears, intense, impossible to move, can not be moved, pain is killing, "
         "horrible pain, tremendous pain, strong pain, strong pains, very strong pain, very bad pain, terrific pain, "
-        "insupportable, not bearable, can not bear, could not bear, can not stand the pain, could not stand the pain"
+        "insupportable, not bearable, can not bear, could not bear, can not stand the pain, could not stand the pain, "
+        "can|could hardly|barely|scarcely move, hardly|barely|scarcely can|could|able_to move, hardly|barely|scarcely "
+        "moving, hardly|barely move, unable to move, not able to move, moving is impossible, can not get out of bed "
+        "for pain"
     ),
     "sore": (
         "sore, soreness, sore muscles, doms, tender, tenderness, sores, muscle soreness, muscle pain, muscular pain"
@@ -970,7 +973,13 @@ PHRASES = {
         "speak|talk|talking|speaking|sound|sounded|sounding|sounds like|as a? drunk, words are wrong|jumbled|muddled, "
         "muddled words, mixing words, mixed up my words, can|could not form words|a_word|a_sentence, can|could not "
         "get a word out, can|could not say words|a_word|the_words|my_name, words do|did not come, words come wrong, "
-        "tongue is|was|feels|felt? heavy|thick, talking gibberish, speaking gibberish, lost my speech"
+        "tongue is|was|feels|felt? heavy|thick, talking gibberish, speaking gibberish, lost my speech, speech|words "
+        "is|was|were|are|went|goes|go|gone|got|came|come|coming|sounds|sounded all? "
+        "slurry|mushy|garbled|thick|slurred|gibberish|nonsense|mumbly|drunk, talking|speaking all? "
+        "slurry|mushy|garbled, slurry speech|words|talking, garbled speech|words, mushy speech|words, "
+        "speak|speaks|talk|talks slurry|garbled, tongue will not work|move, tongue does not work|move, could not "
+        "speak straight, can not speak straight, mouth does not work, mouth will not work, could not make words, can "
+        "not make words, could not make a sentence, can not make a sentence, words get stuck, lost the words"
     ),
     "vision": (
         "vision, eyesight, sight, blurred, blurry, double vision, seeing double, saw double, see double, can not see, "

@@ -362,6 +362,15 @@ def test_a_strong_pain_of_the_same_day_is_not_forgotten_for_a_later_number() -> 
         ("how do I do the second one?", None),
         ("I left work early and went out", None),
         ("just a bit sore", None),
+        ("5/6, pain 2/10", Completion.PART),
+        ("did legs, skipped arms", Completion.PART),
+        ("couldn't hold the last pose so skipped it", Completion.PART),
+        ("the arms yes, the legs no", Completion.PART),
+        ("all done except neck rolls", Completion.PART),
+        ("I have not realised the exercises", Completion.NONE),
+        ("felt like quitting but didn't", Completion.DONE),
+        ("it hurts when I do the second one", None),
+        ("can't remember if I did it", None),
     ],
 )
 def test_completion_in_other_words(text: str, completion: Completion | None) -> None:
@@ -432,6 +441,8 @@ def test_what_is_asked_for_in_other_words(text: str, wish: str | None) -> None:
         ("fingers of left hand went dead", Side.LEFT),
         ("back was a 3 after they left", None),
         ("pain 3, did the two rounds", None),
+        ("in the left knee 3, in the right one 1. finished", Side.BOTH),
+        ("dull on both sides of the back, 3", Side.BOTH),
     ],
 )
 def test_the_side_in_other_words(text: str, side: Side | None) -> None:
