@@ -185,4 +185,4 @@ def _has_a_meaning(reply: Said, figure: Figure) -> bool:
     return led or owner_of(reply, figure) in ("tight", *NOT_PAIN)
 
 
-_ENDS = CLAUSE_ENDS | {""}
+_ENDS = CLAUSE_ENDS | {"", "now", "yesterday", "and"}

@@ -63,7 +63,9 @@ def _no_more(found: list[Unit], index: int) -> str | None:
 
 
 def _a_zero(found: list[Unit], index: int) -> str | None:
-    return "number" if index and found[index - 1].text.split(" ")[-1] in ("a", "at") else None
+    led = index > 0 and found[index - 1].text.split(" ")[-1] in ("a", "at")
+    alone = index > 1 and found[index - 1].concept in ("comma", "dash", "end") and next_to(found, index).concept == ""
+    return "number" if led or (alone and found[index - 2].concept in ("done", "finish")) else None
 
 
 def _since(found: list[Unit], index: int) -> str | None:

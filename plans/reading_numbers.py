@@ -70,6 +70,9 @@ def pain_in(reply: Said) -> Pain:
     zeros = [index for index in zeros_of(reply) if index > named[-1].last]
     if zeros and any(named[-1].last < mark < zeros[-1] for mark in reply.at("correction", "actually")):
         return Pain(0, max((math.ceil(figure.value) for figure in named if figure.value <= 10), default=0))
+    today = [index for index in zeros_of(reply) if not _is_past(reply, index)]
+    if today and all(beside(reply, figure, ("yesterday", "past")) for figure in named):
+        return Pain(0, max((math.ceil(figure.value) for figure in named if figure.value <= 10), default=0))
     kept = _kept(reply, list(named))
     wrong = next((figure for figure in kept if not 0 <= figure.value <= 10 or figure.form is Form.FRACTION), None)
     if wrong is not None:
@@ -82,6 +85,10 @@ def pain_in(reply: Said) -> Pain:
         return Pain(worst=worst, asked=True)
     alone = len(kept) == 1 and kept[0].form is Form.SCALE and owner_of(reply, kept[0]) is None
     return Pain(value, worst, asked=alone and value >= 8)
+
+
+def _is_past(reply: Said, index: int) -> bool:
+    return any(reply.concept(i) in ("yesterday", "past", "was") for i in reply.clauses[reply.clause[index]])
 
 
 def _complains(reply: Said) -> bool:

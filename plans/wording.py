@@ -30,7 +30,7 @@ _BEFORE = re.compile(
     r"|\b(\d+) before[,;]? (?:and |but )?(\d+) after\b"
 )
 _POINT = re.compile(r"\b(zero|\d|one|two|three|four|five|six|seven|eight|nine) point five\b|\bhalf a point\b")
-_ISH = re.compile(r"(?<=\d)ish\b")
+_ISH = re.compile(r"(?<=\d) ?ish\b")
 _DIGITS = {"zero": 0, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9}
 _MINUS = re.compile(r"\bminus (?=\d)")
 _TOO = re.compile(r"\b(?:2|to) (?=(?:hard|heavy|difficult|much|tough|tired|busy|advanced|intense|late)\b)")
