@@ -142,7 +142,7 @@ def _big(found: list[Unit], index: int) -> str | None:
     before = [found[i].concept for i in range(clause.start, index) if found[i].concept not in _BETWEEN]
     alone = not before and index > clause.start and found[clause.start].concept == "now"
     limbs = [unit for unit in found[max(0, clause.start - 9) : clause.start] if unit.concept in BODY]
-    return "swell" if set(before[-1:]) & (BODY - {"heart"}) or (alone and limbs) else None
+    return "swell" if set(before[-1:]) & (BODY - {"heart", "face"}) or (alone and limbs) else None
 
 
 _BETWEEN = words("pass was now lasts left right both about")

@@ -390,7 +390,8 @@ PHRASES = {
         "entirety, in full, did the entire, made the entire, complete session, completed session, finished session, "
         "full workout, full set, full routine, the full routine|set|workout, entire routine|workout, whole "
         "set|workout, the full works, no exercise missed|skipped, did not cut corners, cut no corners, no corners "
-        "cut, all steps, all the steps|moves|poses|rounds|sets, all moves|poses"
+        "cut, all steps, all the steps|moves|poses|rounds|sets, all moves|poses, knocked out the "
+        "session|workout|lot|exercises|stretches|set|whole_thing"
     ),
     "finish": (
         "finished, finish, completed, complete, completing, finishing, fully completed, finalised, absolved, absolve, "
@@ -1526,6 +1527,15 @@ PHRASES = {
         "door|house|bed, butterflies in, knocked over, knocked off, as easy as, piece of cake, walk in the park, "
         "knees up, a crack at, can not see straight, could not see straight, half a mind, den fell asleep, then fell "
         "asleep, hurt but it did not, would kill me, only thing i skipped|missed was, do something else, over and "
-        "done with"
+        "done with, popped a couple|few|pill|tablet|vitamin|paracetamol|ibuprofen of?, popped some "
+        "vitamins|pills|tablets|paracetamol|ibuprofen|music, fainted at the? price|prices|bill|cost|sight|news, faint "
+        "at the? price|prices|bill|cost|news, fainted when the price, passed out from laughing|laughter|joy|boredom, "
+        "pass out from laughing|laughter|joy|boredom, die from laughing, black and blue "
+        "jersey|shirt|shirts|flag|stripes|team|kit|scarf, bruised apples|bananas|fruit|pears|peaches|tomatoes, hit "
+        "the floor|ground|deck running, dizzy with all the? meetings|work|emails|calls|news|plans, spinning from the? "
+        "tax|work|emails|numbers|forms|meetings|paperwork|news, lost my sight of the? goal|goals|target, lose sight "
+        "of, gave|give|gives|giving way to a|an|the? "
+        "ambulance|bus|car|lorry|tractor|cyclist|traffic|police|fire_engine|temptation|cake|tears, dead leg of lamb, "
+        "leg of lamb, toaster gave me a shock"
     ),
 }

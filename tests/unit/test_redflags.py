@@ -252,6 +252,11 @@ def test_a_sign_is_found_in_other_words_for_it(text: str, level: Flag) -> None:
         "lost 6 kilos",
         "thick socks on my feet",
         "my big toe is fine",
+        "my smile is huge",
+        "bruised apples for lunch",
+        "hit the floor running",
+        "gave way to an ambulance on the road",
+        "fainted at the price of olive oil",
         "did everything double",
         "burned through the session",
     ],
@@ -281,6 +286,10 @@ def test_what_is_surely_meant_of_something_else_is_no_flag(text: str) -> None:
         "my arm has no power",
         "it shot down 3 times in my leg",
         "burning pain down my leg",
+        "bruised apples for lunch and a bruise on my shin",
+        "it was lights out for a few seconds",
+        "my knee gave way to the side",
+        "my smile is huge but my knee is big",
     ],
 )
 def test_a_harmless_turn_of_words_hides_no_sign_beside_it(text: str) -> None:
