@@ -69,7 +69,9 @@ def _counted(reply: Said) -> Iterator[Vote]:
             yield Vote(figure.first, Completion.DONE, 2)
         elif before == "first" and (texts & _LIMITS or (texts & {"managed", "did", "made"} and not _tells_rest(reply))):
             yield Vote(figure.first, Completion.PART, 3)
-        elif _is_only(reply, figure.first - 1) and _text(reply, figure.last + 1).startswith("min") and not texts & _TOOK:
+        elif (
+            _is_only(reply, figure.first - 1) and _text(reply, figure.last + 1).startswith("min") and not texts & _TOOK
+        ):
             yield Vote(figure.first, Completion.PART, 2)
     yield from _too_hard(reply)
     yield from _left_out(reply)
