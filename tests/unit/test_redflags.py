@@ -290,6 +290,13 @@ def test_what_is_surely_meant_of_something_else_is_no_flag(text: str) -> None:
         "it was lights out for a few seconds",
         "my knee gave way to the side",
         "my smile is huge but my knee is big",
+        "my knee popped a few times",
+        "could not see straight after the roll",
+        "electricity went down my leg",
+        "did not sleep because of the pain",
+        "bad headache, 8",
+        "bad chest pain",
+        "my foot then fell asleep and is still numb",
     ],
 )
 def test_a_harmless_turn_of_words_hides_no_sign_beside_it(text: str) -> None:

@@ -316,6 +316,12 @@ def test_a_number_that_is_no_pain_on_the_scale_is_not_taken_for_one(text: str) -
     assert read_reply(text).pain is None
 
 
+def test_a_back_is_no_pause_and_a_headache_keeps_its_number() -> None:
+    assert read_reply("pain 4 in my back on the left side").request is None
+    assert read_reply("have a headache, 5").pain == 5
+    assert read_reply("it hurt but it did not last, 6").pain == 6
+
+
 def test_a_strong_pain_that_is_taken_back_is_asked_back() -> None:
     reply = read_reply("pain 8 sorry no pain")
     assert (reply.pain, reply.red_flag, reply.unsure) == (0, Flag.SAME_DAY, True)
