@@ -25,7 +25,7 @@ WHY = ("time", "too-hard", "pain", "ill", "other", UNSAID)
 """The answers in the order of their weights."""
 NUMBER, ANY = "#", "_"
 """Any number, as a word of the table; the line of the table that counts for every reply."""
-MUCH = 10
+MUCH = 14
 """So much weight against a reading asks back; 5 is one natural logarithm of the odds. Our own choice."""
 FEW = 4
 """Words, with the marked first and last, from which on the table is asked: of three words it knows too little."""
