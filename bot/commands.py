@@ -6,7 +6,6 @@ from collections.abc import Awaitable, Callable, Mapping
 
 from bot.flows import (
     away,
-    clients,
     day,
     digest,
     how,
@@ -20,6 +19,8 @@ from bot.flows import (
     progress,
     settings,
 )
+from bot.flows import people as clients_list
+from bot.flows.asking import turn_away
 from bot.flows.desk import Desk
 from bot.flows.rights import coach_only
 from bot.words.message import Message
@@ -92,9 +93,17 @@ async def _measure(desk: Desk, person: Person, rest: str) -> None:
 
 def _for_coach(act: Callable[[Desk, Person, Coach], Awaitable[None]]) -> Command:
     async def command(desk: Desk, person: Person, rest: str) -> None:
-        await act(desk, person, await coach_only(desk, person))
+        coach = await coach_only(desk, person)
+        turn_away(person)
+        await act(desk, person, coach)
 
     return command
+
+
+async def _people(desk: Desk, person: Person, rest: str) -> None:
+    coach = await coach_only(desk, person)
+    turn_away(person)
+    await clients_list.show(desk, person, coach, rest)
 
 
 COMMANDS: Mapping[str, Command] = {
@@ -111,7 +120,7 @@ COMMANDS: Mapping[str, Command] = {
     "mine": _mine,
     "privacy": _privacy,
     "stop": _stop,
-    "people": _for_coach(clients.people_list),
+    "people": _people,
     "programmes": _for_coach(programmes.list_programmes),
     "invite": _for_coach(inviting.choose_invite),
     "digest": _for_coach(digest.now),

@@ -119,6 +119,7 @@ class _Rooms:
             raise LookupError(f"update {update.update_id} has no tap")
         person = await self._person(desk, update)
         data = query.data or ""
+        desk.tapped = query.message.message_id if query.message is not None else None
         try:
             shown = await tap(desk, person, data)
             if data.partition(":")[0] in ONCE and query.message is not None:

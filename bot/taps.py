@@ -20,12 +20,15 @@ from bot.flows import (
     less,
     measuring,
     mine,
+    overruling,
+    people,
     photos,
     places,
     programmes,
     ruling,
     settings,
     upkeeping,
+    steering,
 )
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed, coach_only
@@ -182,7 +185,29 @@ async def _tap_doses(desk: Desk, person: Person, words: list[str]) -> None:
 
 
 async def _tap_rule(desk: Desk, person: Person, words: list[str]) -> None:
-    await ruling.overrule(desk, person, await coach_only(desk, person), _number(words, 0), _word(words, 1))
+    coach, course = await coach_only(desk, person), _number(words, 0)
+    await overruling.tapped(desk, person, coach, course, _word(words, 1), _word(words, 2), _word(words, 3))
+
+
+async def _tap_undo(desk: Desk, person: Person, words: list[str]) -> None:
+    await overruling.undo(desk, person, await coach_only(desk, person), _number(words, 0))
+
+
+async def _tap_steer(desk: Desk, person: Person, words: list[str]) -> None:
+    coach, course = await coach_only(desk, person), _number(words, 0)
+    await steering.tapped(desk, person, coach, course, _word(words, 1), _word(words, 2))
+
+
+async def _tap_reply(desk: Desk, person: Person, words: list[str]) -> None:
+    await steering.ask_reply(desk, person, await _own_course(desk, person, words))
+
+
+async def _tap_reasons(desk: Desk, person: Person, words: list[str]) -> None:
+    await clients.every_reason(desk, person, await coach_only(desk, person), _number(words, 0))
+
+
+async def _tap_people(desk: Desk, person: Person, words: list[str]) -> None:
+    await people.turn(desk, person, await coach_only(desk, person), words)
 
 
 async def _tap_bar(desk: Desk, person: Person, words: list[str]) -> None:
@@ -233,6 +258,11 @@ TAPS: Mapping[str, Tap] = {
     "client": _tap_client,
     "doses": _tap_doses,
     "rule": _tap_rule,
+    "undo": _tap_undo,
+    "steer": _tap_steer,
+    "reply": _tap_reply,
+    "reasons": _tap_reasons,
+    "people": _tap_people,
     "bar": _tap_bar,
     "go": _tap_go,
     "how": _tap_how,

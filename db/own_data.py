@@ -15,6 +15,7 @@ from db.schema import (
     Alert,
     Answer,
     Coach,
+    CoachNote,
     Consent,
     Course,
     LedgerRow,
@@ -92,7 +93,15 @@ class CoachWord(_Plain):
     """What the coach decided for a day, and what they noted with it."""
 
     what: str
+    day: int | None = Field(description="the day of the programme that a move led to")
     note: str | None
+    at: datetime
+
+
+class NoteOfCoach(_Plain):
+    """What the coach noted of the client for themselves."""
+
+    text: str
     at: datetime
 
 
@@ -124,6 +133,7 @@ class CourseData(_Plain):
     tests: list[Test]
     photos_taken_at: list[datetime] = Field(description="the photos are with the chat platform, here is only their id")
     coach_decided: list[CoachWord]
+    coach_noted: list[NoteOfCoach]
     coach_was_told: list[Told]
 
 
@@ -190,6 +200,7 @@ async def _course(session: AsyncSession, course: Course) -> CourseData:
     photos = await _all(session, _of(PhotoRow, course))
     overrules = await _all(session, _of(Overrule, course))
     alerts = await _all(session, _of(Alert, course))
+    notes = await _all(session, _of(CoachNote, course))
     return CourseData(
         programme=version.title,
         coach=coach.label,
@@ -206,7 +217,8 @@ async def _course(session: AsyncSession, course: Course) -> CourseData:
         days=[_day(row, entry) for row, entry in await courses.history(session, course)],
         tests=[_test(test) for test in tests],
         photos_taken_at=[photo.at for photo in photos],
-        coach_decided=[CoachWord(what=one.what, note=one.note, at=one.at) for one in overrules],
+        coach_decided=[CoachWord(what=one.what, day=one.day, note=one.note, at=one.at) for one in overrules],
+        coach_noted=[NoteOfCoach(text=one.text, at=one.at) for one in notes],
         coach_was_told=[
             Told(cause=one.cause, facts=one.facts, opened_at=one.opened_at, closed_at=one.closed_at) for one in alerts
         ],

@@ -206,7 +206,7 @@ class Course(Base):
     screened: Mapped[dict[str, str] | None] = mapped_column(JSON)
     """What was answered about age and health: see `plans.screening`."""
     paused: Mapped[str | None]
-    """Why an active course sends nothing for now: ill, away."""
+    """Why an active course sends nothing for now: ill, away, coach (who paused it)."""
     back_on: Mapped[date | None]
     """From which date on an away client's sessions come by themselves again."""
     barred: Mapped[list[str] | None] = mapped_column(JSON)
@@ -373,18 +373,34 @@ class Alert(Base):
 
 
 class Overrule(Base):
-    """What a coach decided for a client's next row: repeat, ease, or letting a waiting client go on."""
+    """What a coach decided for a client's next row, or that a waiting client may go on."""
 
     __tablename__ = "overrule"
 
     id: Mapped[int] = mapped_column(primary_key=True)
     course_id: Mapped[int] = mapped_column(ForeignKey("course.id"), index=True)
     what: Mapped[str]
+    """See `plans.overruling.Word`."""
+    day: Mapped[int | None]
+    """The day of the programme that a move leads to."""
     note: Mapped[str | None]
     seen_answer_id: Mapped[int | None] = mapped_column(ForeignKey("answer.id"))
     """The last answer the coach had seen: newer, more cautious evidence wins."""
     at: Mapped[datetime]
     applied_on: Mapped[date | None]
+    withdrawn_at: Mapped[datetime | None]
+    """When the coach took it back or said something else in its place."""
+
+
+class CoachNote(Base):
+    """What a coach noted of a client for themselves; it is part of the client's own data."""
+
+    __tablename__ = "coach_note"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    course_id: Mapped[int] = mapped_column(ForeignKey("course.id"), index=True)
+    text: Mapped[str]
+    at: Mapped[datetime]
 
 
 class Due(Base):

@@ -6,80 +6,25 @@ is made stays made, and a decision is only what the next row would be.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Sequence
 from datetime import date
 from functools import lru_cache
-from typing import Any, NamedTuple
+from typing import Any
 
 from plans.checkin import CheckIn, Morning
+from plans.decision import Decision as Decision
 from plans.heard import Heard
-from plans.ledger import Entry, Question, RowKind
+from plans.ledger import Entry, RowKind
+from plans.overruling import Ground, overruled
+from plans.overruling import Overruling as Overruling
+from plans.overruling import Word as Word
 from plans.pace import Pace
 from plans.past import Past
 from plans.programme import Programme
 from plans.questions import question_of
-from plans.replay import evidence_json
-from plans.rules import RULE_SET, WEEK_FROM, Evidence, Settings, Tell, Verdict, Vote, deciding, most_cautious, votes
+from plans.rules import WEEK_FROM, Evidence, Settings, Verdict, Vote, deciding, most_cautious, votes
 from plans.track import LIGHTEST, REST, SESSION, Lapse, Row, Track, Way, lapse_of, lighter, passed, track_of
 from plans.track import Position as Position
-
-
-@dataclass(frozen=True, slots=True)
-class Overruling:
-    """A coach's word for the next row. `newer`: the client has answered since the coach looked."""
-
-    verdict: Verdict | None
-    """None lets a waiting course go on."""
-    newer: bool = False
-
-
-class Decision(NamedTuple):
-    """What the next row is, where the course stands then, and why. No `kind` means that the course is finished."""
-
-    kind: RowKind | None
-    position: Position
-    day: int | None = None
-    prescribed: bool = False
-    question: Question | None = None
-    verdict: Verdict | None = None
-    votes: tuple[Vote, ...] = ()
-    reason: str = ""
-    """The rule that decided, or start, rest-over, went-on, undelivered, measure, climb, coach …"""
-    heavier: bool = False
-    """Whether the next session day is a heavier one."""
-    seen: Evidence | None = None
-    """What the rules looked at; None where they had no say."""
-
-    @property
-    def facts(self) -> Mapping[str, int | float | str | bool]:
-        """The numbers behind the deciding vote."""
-        vote = next((vote for vote in self.votes if vote.rule == self.reason), None)
-        return vote.facts if vote else {}
-
-    def told(self, when: Tell) -> tuple[Vote, ...]:
-        """The votes that a coach hears of, now or on the list."""
-        return tuple(vote for vote in self.votes if vote.tell is when)
-
-    def as_json(self) -> dict[str, object]:
-        """The decision as it is stored with its row."""
-        return {
-            "rules": RULE_SET,
-            "verdict": self.verdict.word if self.verdict is not None else None,
-            "reason": self.reason,
-            "heavier": self.heavier,
-            "seen": evidence_json(self.seen) if self.seen is not None else None,
-            "votes": [
-                {
-                    "rule": vote.rule,
-                    "verdict": vote.verdict.word if vote.verdict is not None else None,
-                    "tell": vote.tell,
-                    "facts": dict(vote.facts),
-                }
-                for vote in self.votes
-            ],
-        }
-
 
 # --- one step -------------------------------------------------------------------------------------------------------
 
@@ -87,15 +32,6 @@ class Decision(NamedTuple):
 def let_go(position: Position) -> Position:
     """Where a course goes on after waiting for the coach: the same day, one level lighter."""
     return lighter(position)
-
-
-def _overruled(verdict: Verdict, overruling: Overruling | None) -> tuple[Verdict, bool]:
-    """The verdict after a coach's word, and whether it was the coach's. Newer, more cautious evidence wins."""
-    if overruling is None or overruling.verdict is None or verdict is Verdict.REFER:
-        return verdict, False
-    if overruling.newer and verdict > overruling.verdict:
-        return verdict, False
-    return overruling.verdict, True
 
 
 def decide(
@@ -134,24 +70,33 @@ def step(
     way = track.week[today.weekday()]
     if way.together:
         position = Position(track.pace.group_day(today), position.level)
+    if overruling is None:
+        return _ground(track, way, position, past, today, ask=ask).decision
+    if overruling.goes_on and past.last is not None:
+        ground = _go_on(way, position, past, today, let_go=True)
+    else:
+        ground = _ground(track, way, position, past, today, ask=ask)
+    return overruled(way, ground, overruling)
+
+
+def _ground(track: Track, way: Way, position: Position, past: Past, today: date, *, ask: bool) -> Ground:
+    """What the rules alone make of a date, and what a coach's word would start from."""
     last = past.last
     if last is None:
-        return Decision(*way.hand_out(position), reason="start")
-    if overruling is not None and overruling.verdict is None:
-        return _go_on(way, position, past, today)
+        return Ground(Decision(*way.hand_out(position), reason="start"), position)
     question = question_of(past, asked_on=today) if ask else None
     if question is not None:
-        return Decision(RowKind.ASKING, position, question=question, reason=f"ask-{question}")
+        return Ground(Decision(RowKind.ASKING, position, question=question, reason=f"ask-{question}"), position)
     kind = last.kind
     if kind in _GOES_ON:
         return _go_on(way, position, past, today)
     if kind is MEASURE and way.trains:
-        return _after_measure(way, position, last)
+        return Ground(_after_measure(way, position, last), position)
     if kind is SESSION and not last.delivered and last.checkin == _NOTHING:
-        return Decision(*way.hand_out(position), reason="undelivered")
+        return Ground(Decision(*way.hand_out(position), reason="undelivered"), position)
     looked = _looked_at(way, position, past, today)
     done = kind is SESSION and past.last_heard.done
-    return _decided(way, position, looked, done, kind is REST and last.prescribed, lapse_of(past, today), overruling)
+    return _decided(way, position, looked, done, kind is REST and last.prescribed, lapse_of(past, today))
 
 
 MEASURE, SETTLED = RowKind.MEASURE, Morning.SETTLED
@@ -167,15 +112,14 @@ def _decided(
     done: bool,
     prescribed: bool,
     lapse: Lapse | None,
-    overruling: Overruling | None,
-) -> Decision:
+) -> Ground:
     """What follows from a session or a rest day. Equal evidence gives equal decisions, so each is worked out once."""
     seen, given = _judged(*looked)
     if not way.trains:
-        return _on_a_day_off(position, seen, given)
+        return Ground(_on_a_day_off(position, seen, given), position)
     if seen.on_rest:
-        return _after_rest(way, position, seen, given, prescribed, overruling)
-    return _after_session(way, position, seen, given, lapse, done, overruling)
+        return _after_rest(way, position, seen, given, prescribed)
+    return _after_session(way, position, seen, given, lapse, done)
 
 
 @lru_cache(maxsize=10_000, typed=True)
@@ -195,14 +139,16 @@ def _on_a_day_off(position: Position, seen: Evidence, given: tuple[Vote, ...]) -
     return Decision(RowKind.OFF, position, votes=told, reason="off", heavier=heavier)
 
 
-def _go_on(way: Way, position: Position, past: Past, today: date) -> Decision:
+def _go_on(way: Way, position: Position, past: Past, today: date, *, let_go: bool = False) -> Ground:
     moved, lapse = way.after_lapse(position, lapse_of(past, today))
-    if way.together and past.last is not None and past.last.kind is RowKind.WAITING:
+    waited = past.last is not None and past.last.kind is RowKind.WAITING
+    if way.together and waited:
         moved = moved._replace(level=LIGHTEST)
     reason = "well-again" if past.last is not None and past.last.kind is RowKind.AWAY else "went-on"
     if lapse is not None:
         reason = "lapse"
-    return Decision(*way.hand_out(moved), reason=reason, votes=(lapse,) if lapse else ())
+    decision = Decision(*way.hand_out(moved), reason=reason, votes=(lapse,) if lapse else ())
+    return Ground(decision, moved, after_lapse=lapse is not None, after_waiting=waited or let_go)
 
 
 def _after_measure(way: Way, position: Position, last: Entry) -> Decision:
@@ -214,44 +160,32 @@ def _after_measure(way: Way, position: Position, last: Entry) -> Decision:
 
 
 def _after_session(
-    way: Way,
-    position: Position,
-    seen: Evidence,
-    given: tuple[Vote, ...],
-    lapse: Lapse | None,
-    done: bool,
-    overruling: Overruling | None,
-) -> Decision:
+    way: Way, position: Position, seen: Evidence, given: tuple[Vote, ...], lapse: Lapse | None, done: bool
+) -> Ground:
     moved, vote = way.after_lapse(position, lapse)
     given, heavier = given if vote is None else (vote, *given), seen.next_is_heavier
     chosen = deciding(given)
-    verdict, by_coach = _overruled(most_cautious(given), overruling)
-    reason = "coach" if by_coach else (chosen.rule if chosen else "no-vote")
+    verdict = most_cautious(given)
+    reason = chosen.rule if chosen else "no-vote"
     if way.climbs_first(moved, verdict, heavier=heavier):
         reason = "climb"
     row = way.row(moved, verdict, heavier=heavier, done=done)
-    return Decision(*row, verdict=verdict, votes=given, reason=reason, heavier=heavier, seen=seen)
+    decision = Decision(*row, verdict=verdict, votes=given, reason=reason, heavier=heavier, seen=seen)
+    return Ground(decision, moved, verdict, done=done, after_lapse=vote is not None)
 
 
-def _after_rest(
-    way: Way,
-    position: Position,
-    seen: Evidence,
-    given: tuple[Vote, ...],
-    prescribed: bool,
-    overruling: Overruling | None,
-) -> Decision:
+def _after_rest(way: Way, position: Position, seen: Evidence, given: tuple[Vote, ...], prescribed: bool) -> Ground:
     """After a rest day: a prescribed one leads back to the day in hand, a programme's own one passes with its date."""
     onward, heavier = position if prescribed or way.together else passed(position), seen.next_is_heavier
     chosen = deciding(given)
-    voted = max((vote.verdict for vote in given if vote.verdict is not None), default=Verdict.ADVANCE)
-    verdict, by_coach = _overruled(voted, overruling)
+    verdict = max((vote.verdict for vote in given if vote.verdict is not None), default=Verdict.ADVANCE)
     if verdict in (Verdict.ADVANCE, Verdict.REPEAT):
-        reason, row = "coach" if by_coach else "rest-over", way.hand_out(onward)
-        return Decision(*row, votes=given, reason=reason, heavier=heavier, seen=seen)
-    reason = "coach" if by_coach or chosen is None else chosen.rule
+        decision = Decision(*way.hand_out(onward), votes=given, reason="rest-over", heavier=heavier, seen=seen)
+        return Ground(decision, onward, verdict, begun=False)
+    reason = "coach" if chosen is None else chosen.rule
     row = way.row(onward, verdict, heavier=heavier, done=False)
-    return Decision(*row, verdict=verdict, votes=given, reason=reason, heavier=heavier, seen=seen)
+    decision = Decision(*row, verdict=verdict, votes=given, reason=reason, heavier=heavier, seen=seen)
+    return Ground(decision, onward, verdict, begun=False)
 
 
 _OTHERS = (

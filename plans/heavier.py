@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache, lru_cache
+from typing import NamedTuple
 
 from plans.dose import items, work_seconds
 from plans.movements import Movement, harder_than, library
@@ -159,3 +160,27 @@ class Heaviness:
 def heaviness(programme: Programme) -> Heaviness:
     """The programme's heavier days, kept as long as it is in use."""
     return Heaviness(programme)
+
+
+class More(NamedTuple):
+    """What of a day is more than what was last done clean: names of new movements, and what else."""
+
+    new: tuple[str, ...]
+    load: bool
+    harder: bool
+    dose: bool
+
+    @property
+    def is_any(self) -> bool:
+        """Whether the day is heavier at all."""
+        return bool(self.new) or self.load or self.harder or self.dose
+
+
+def more_of(day: Day, clean: Sequence[Day], known: Collection[str]) -> More:
+    """In what a day is heavier, by the same comparison as `is_heavier`; `known` are keys of movements."""
+    now, old = _facts_of(day), [_facts_of(one) for one in clean]
+    new = tuple(movement.name for key, movement in now.movements.items() if key not in known)
+    if not clean:
+        return More(new, load=False, harder=False, dose=False)
+    lately = _lately(now, old)
+    return More(new, _more_load(now, lately), _harder_neighbour(now, lately, old), _much_more(now, lately, old))

@@ -12,7 +12,7 @@ from statistics import median
 
 from plans import dose
 from plans.checkin import CheckIn, Morning, Place
-from plans.course import Decision, Overruling, Position, let_go, soften_today, step
+from plans.course import Decision, Overruling, Position, Word, let_go, soften_today, step
 from plans.easing import eased, hold_floor
 from plans.heard import AT_LEAST_PART
 from plans.ledger import Entry, Question, RowKind
@@ -99,7 +99,7 @@ def _dates(pace: Pace, days: int) -> int:
 
 SESSION, WAITING, MEASURE = RowKind.SESSION, RowKind.WAITING, RowKind.MEASURE
 MORNING, WORSE = Question.MORNING, Morning.WORSE
-NOTHING, GO_ON = CheckIn(), Overruling(None)
+NOTHING, GO_ON = CheckIn(), Overruling(Word.GO_ON)
 
 
 class _Walk:

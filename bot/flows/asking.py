@@ -14,6 +14,16 @@ class Asked(StrEnum):
     MORNING = "morning"
     NAME = "name"
     FOUND_OUT = "found-out"
+    DAY = "day"
+    """(course) the day that a coach moves a client to"""
+    TIME = "time"
+    """(course) the time of a client's session"""
+    NOTE = "note"
+    """(course) a coach's note for themselves"""
+    MESSAGE = "message"
+    """(course) a coach's message to a client"""
+    REPLY = "reply"
+    """(course) a client's answer to it"""
 
 
 def open_for(person: Person, asked: Asked, of: int | None = None) -> None:
@@ -29,6 +39,16 @@ def waits_for(person: Person) -> Asked | None:
 def about(person: Person) -> int:
     """The number of what the open question is about. Raises ValueError when it is about nothing."""
     return int((person.asking or "").partition(":")[2])
+
+
+OF_A_COACH = frozenset({Asked.FOUND_OUT, Asked.DAY, Asked.TIME, Asked.NOTE, Asked.MESSAGE})
+"""What only a coach is asked; anything else that they turn to ends it."""
+
+
+def turn_away(person: Person) -> None:
+    """Waits no longer for what a coach was asked."""
+    if waits_for(person) in OF_A_COACH:
+        person.asking = None
 
 
 def close(person: Person, asked: Asked) -> None:

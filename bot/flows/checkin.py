@@ -115,7 +115,8 @@ async def _fix(desk: Desk, person: Person, course: Course, row: LedgerRow, befor
     last = await courses.last_row(desk.session, course)
     if last is None or last.id != row.id or course.state == CourseState.WAITING or _is_confirmed(before):
         raise NotAllowed("checkin.too_late_to_fix")
-    course.paused = course.back_on = None
+    if course.paused != day.PAUSED_BY_COACH:
+        course.paused = course.back_on = None
     kept = CheckIn(flag=before.flag, flag_state=before.flag_state)
     await _write(desk, person, row, before, kept)
     await show_again(desk, person, course, row)
@@ -141,7 +142,7 @@ async def change(
     fresh = await _fresh_votes(desk, course, row, before, after)
     await telling.tell(desk, course, fresh, row=row, said=after, quote=quote)
     await _tell_of_denial(desk, course, row, before, after)
-    if after.why is Why.ILL and after.completion is Completion.NONE:
+    if after.why is Why.ILL and after.completion is Completion.NONE and course.paused != day.PAUSED_BY_COACH:
         course.paused, course.back_on = "ill", None
     newest = await courses.last_row(desk.session, course)
     if newest is None:

@@ -1,22 +1,32 @@
-"""The people of a coach: who needs a look first, and the page of one of them."""
+"""The page of one client: where they stand and why, the last two weeks, and what their coach may do."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from datetime import datetime
 
 from sqlalchemy import select
 
-from bot.flows import photos, progress, showing
+from bot.flows import deciding, overruling, photos, progress, showing, steering, times
+from bot.flows.asking import turn_away
 from bot.flows.desk import Desk
 from bot.flows.rights import own_course
+from bot.words import Words
 from bot.words.facts import facts
-from bot.words.message import Button, Message, Rows, column
+from bot.words.message import Button, Message, Rows
 from db import alerts, courses
 from db.courses import CourseState
-from db.schema import Coach, Course, LedgerRow, Person, ProgrammeVersion
-from plans.checkin import CheckIn
+from db.schema import Answer, Coach, Course, LedgerRow, Person, ProgrammeVersion
 from plans.ledger import Entry, RowKind
+from plans.localtime import local
+from plans.overruling import Word
+
+DATES = 14
+"""Dates on the page."""
+QUOTES, QUOTED = 4, 160
+"""Answers in a client's own words on the page, and how many characters of each."""
+NOTES = 3
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,55 +64,65 @@ async def clients_of(desk: Desk, coach: Coach) -> list[Client]:
     return sorted(clients, key=lambda client: client.urgency)
 
 
-async def people_list(desk: Desk, person: Person, coach: Coach) -> None:
-    """/people: one line each and a button to each page."""
-    clients = await clients_of(desk, coach)
-    words = desk.words(person)
-    items = [_state(client) | {"last": _last_said(desk, person, client)} for client in clients]
-    buttons = [Button(client.person.label[:30], f"client:{client.course.id}") for client in clients[:24]]
-    rows = tuple(tuple(buttons[i : i + 2]) for i in range(0, len(buttons), 2))
-    await desk.say(person, Message(words.say("coach.people", items=items), rows))
-
-
-def _state(client: Client) -> dict[str, object]:
-    return {
-        "label": client.person.label,
-        "state": client.course.state,
-        "day": client.course.day,
-        "level": client.course.level,
-        "paused": client.course.paused is not None,
-        "unreachable": client.person.unreachable_since is not None,
-    }
-
-
-def _last_said(desk: Desk, person: Person, client: Client) -> str:
-    said = next((entry for _row, entry in reversed(client.rows) if entry.checkin != CheckIn()), None)
-    if said is None:
-        return ""
-    return f"{said.on:%a} {facts(said.checkin, gettext=desk.words(person).gettext)}"
-
-
 async def client_page(desk: Desk, person: Person, coach: Coach, course_id: int) -> None:
     """Where a client stands and why, the last two weeks, and what the coach may do."""
     course = await own_course(desk, coach, course_id)
+    turn_away(person)
     client = await desk.session.get_one(Person, course.person_id)
     pairs = await courses.history(desk.session, course)
-    opened = await alerts.open_of(desk.session, course)
     words = desk.words(person)
-    version = await desk.session.get_one(ProgrammeVersion, course.version_id)
     if pairs:
         two_weeks = progress.fortnight(words, await desk.programme(course), course, pairs, client.label)
         await desk.say(person, Message(words.say("coach.two_weeks", label=client.label), picture=two_weeks))
+    version = await desk.session.get_one(ProgrammeVersion, course.version_id)
     text = words.say(
-        "coach.client",
-        c=_state(Client(course, client, pairs, len(opened))) | {"title": version.title},
-        rows=[_row_line(desk, person, row, entry) for row, entry in pairs[-14:]],
-        alerts=opened,
+        "page.client",
+        c=_state(course, client) | {"title": version.title, "all": len((await desk.programme(course)).days)},
+        **await _next(desk, course, words),
+        alerts=await alerts.open_of(desk.session, course),
+        said=await _own_words(desk, client, words),
+        tests=await progress.tests_said(desk, course, words),
+        notes=[_dated(words, client, note.at, note.text) for note in (await steering.notes_of(desk, course))[:NOTES]],
+        rows=[_row_line(words, row, entry) for row, entry in pairs[-DATES:]],
     )
-    actions = _actions(desk, person, course)
-    if await photos.taken(desk, course):
-        actions = (*actions, (Button(words.gettext("Photos"), f"photos:{course.id}"),))
-    await desk.say(person, Message(text, actions))
+    await desk.say(person, Message(text, await _actions(desk, words, course)))
+
+
+def _state(course: Course, client: Person) -> dict[str, object]:
+    return {
+        "label": client.label,
+        "state": course.state,
+        "day": course.day,
+        "level": course.level,
+        "paused": course.paused is not None,
+        "unreachable": client.unreachable_since is not None,
+    }
+
+
+async def _next(desk: Desk, course: Course, words: Words) -> dict[str, object]:
+    """What comes next and why, and whether that is the coach's own word."""
+    if course.state != CourseState.ACTIVE or course.paused is not None:
+        return {"coming": None, "why": None, "word": False}
+    at = await overruling.standing(desk, course)
+    coming, found = await overruling.comes(desk, at, words)
+    word = await deciding.pending(desk, course)
+    return {"coming": coming, "why": overruling.because(words, found), "word": word is not None}
+
+
+async def _own_words(desk: Desk, client: Person, words: Words) -> list[dict[str, object]]:
+    """The newest answers in the client's own words, the newest first."""
+    found = await desk.session.scalars(
+        select(Answer)
+        .where(Answer.person_id == client.id, Answer.field.in_(("words", "note")))
+        .order_by(Answer.id.desc())
+        .limit(QUOTES)
+    )
+    return [_dated(words, client, answer.at, answer.value) for answer in found]
+
+
+def _dated(words: Words, client: Person, at: datetime, text: str) -> dict[str, object]:
+    on = local(at, times.zone_of(client)).date()
+    return {"date": words.short_date(on), "text": text if len(text) <= QUOTED else f"{text[: QUOTED - 1]}…"}
 
 
 async def show_photos(desk: Desk, person: Person, coach: Coach, course_id: int) -> None:
@@ -112,32 +132,80 @@ async def show_photos(desk: Desk, person: Person, coach: Coach, course_id: int) 
     await photos.show(desk, person, client, course)
 
 
-def _row_line(desk: Desk, person: Person, row: LedgerRow, entry: Entry) -> dict[str, object]:
+async def every_reason(desk: Desk, person: Person, coach: Coach, course_id: int) -> None:
+    """Every vote behind the last two weeks, with its numbers."""
+    course = await own_course(desk, coach, course_id)
+    client = await desk.session.get_one(Person, course.person_id)
     words = desk.words(person)
+    pairs = (await courses.history(desk.session, course))[-DATES:]
+    lines = [
+        {"date": f"{row.local_date:%a %d %b}", "what": _what(row, entry), **_votes(row)}
+        for row, entry in pairs
+        if row.decision
+    ]
+    await desk.say(person, Message(words.say("page.reasons_of", label=client.label, rows=lines)))
+
+
+def _votes(row: LedgerRow) -> dict[str, object]:
+    decision = row.decision or {}
+    return {"verdict": decision.get("verdict") or decision.get("reason"), "votes": decision.get("votes") or ()}
+
+
+def _row_line(words: Words, row: LedgerRow, entry: Entry) -> dict[str, object]:
     reason = (row.decision or {}).get("reason")
-    what = f"{entry.kind}" if row.day is None else f"{entry.kind} {row.day}"
-    level = f" ({row.level})" if row.level and entry.kind is RowKind.SESSION else ""
     said = facts(entry.checkin, gettext=words.gettext)
     morning = words.gettext("in the morning {answer}").format(answer=entry.morning) if entry.morning else ""
+    plain = reason in (None, "clean", "start", "rest-over", "measured", "off", "away", "waiting")
     return {
         "date": f"{row.local_date:%a %d %b}",
-        "what": what + level,
+        "what": _what(row, entry),
         "said": ", ".join(part for part in (morning, said) if part),
-        "why": words.say("reasons.because", reason=reason, f=showing.facts_of(row.decision)) if reason else "",
+        "why": "" if plain else words.say("ruling.why", reason=reason, f=showing.facts_of(row.decision)),
     }
 
 
-def _actions(desk: Desk, person: Person, course: Course) -> Rows:
-    _ = desk.words(person).gettext
-    dose = Button(_("Dose by week"), f"doses:{course.id}")
+def _what(row: LedgerRow, entry: Entry) -> str:
+    what = f"{entry.kind}" if row.day is None else f"{entry.kind} {row.day}"
+    return what + (f" ({row.level})" if row.level and entry.kind is RowKind.SESSION else "")
+
+
+async def _actions(desk: Desk, words: Words, course: Course) -> Rows:
+    """The buttons under a client's page, two in a row."""
+    _ = words.gettext
+    number = course.id
+    found = list(_for_the_next_row(words, course))
+    word = await deciding.pending(desk, course)
+    if word is not None and course.state == CourseState.ACTIVE:
+        found.insert(0, Button(_("Take your word back"), f"undo:{word.id}"))
+    if course.state in steering.RUNNING:
+        found.append(Button(_("Message"), f"steer:{number}:message"))
+        found.append(Button(_("Time of day"), f"steer:{number}:time"))
+    found.append(Button(_("Note for myself"), f"steer:{number}:note"))
+    found.append(Button(_("Dose by week"), f"doses:{number}"))
+    found.append(Button(_("Every reason"), f"reasons:{number}"))
+    if await photos.taken(desk, course):
+        found.append(Button(_("Photos"), f"photos:{number}"))
+    if course.state in steering.RUNNING:
+        found.append(Button(_("End the course"), f"rule:{number}:{Word.FINISH}"))
+    return tuple(tuple(found[n : n + 2]) for n in range(0, len(found), 2))
+
+
+def _for_the_next_row(words: Words, course: Course) -> Iterator[Button]:
+    _ = words.gettext
+    number = course.id
     if course.state == CourseState.WAITING:
-        return column(Button(_("Let go on"), f"go:{course.id}"), dose)
-    if course.state == CourseState.ACTIVE:
-        return (
-            (
-                Button(_("Repeat the day"), f"rule:{course.id}:repeat"),
-                Button(_("Ease the day"), f"rule:{course.id}:ease"),
-            ),
-            (Button(_("Leave a movement out"), f"bar:{course.id}:list"), dose),
-        )
-    return column(dose)
+        yield Button(_("Let go on"), f"go:{number}")
+        return
+    if course.state != CourseState.ACTIVE:
+        return
+    if course.paused is not None:
+        yield Button(_("Open again"), f"steer:{number}:resume")
+        return
+    yield Button(_("Repeat the day"), f"rule:{number}:{Word.REPEAT}")
+    yield Button(_("Ease the day"), f"rule:{number}:{Word.EASE}")
+    if course.level:
+        yield Button(_("A level fuller"), f"rule:{number}:{Word.CLIMB}")
+    yield Button(_("A day off"), f"rule:{number}:{Word.REST}")
+    yield Button(_("Another day"), f"rule:{number}:{Word.MOVE}")
+    yield Button(_("Pause"), f"steer:{number}:pause")
+    yield Button(_("Leave a movement out"), f"bar:{number}:list")

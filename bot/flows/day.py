@@ -19,6 +19,9 @@ from plans.rules import Tell
 from plans.silence import Voice, silent_mornings, voice
 from plans.talk import is_begun, next_ask
 
+PAUSED_BY_COACH = "coach"
+"""Why a course is paused that its coach has paused: only the coach ends that."""
+
 SEEN_IN_THE_MORNING = frozenset({"morning-after", "lapse", "sore-too-long", "sore-noted", "week-on-week", "stuck"})
 """Rules that look at more than one answer: the coach hears of them when the row is made."""
 
@@ -142,7 +145,7 @@ async def make(desk: Desk, person: Person, course: Course, day: date, *, by_itse
     past = [entry for _row, entry in await courses.history(desk.session, course)]
     decision = await deciding.decide(desk, course, programme, past, day)
     if decision.kind is None:
-        await finishing.finish(desk, person, course)
+        await finishing.finish(desk, person, course, ended_by=await _coach_who(desk, course, decision))
         return
     row = await courses.make_row(desk.session, course, decision, day=day, zone=times.zone_of(person), now=desk.now)
     row.lacks = deciding.lacking(programme, course, row)
@@ -196,7 +199,7 @@ async def fill(desk: Desk, person: Person, course: Course, row: LedgerRow) -> No
     past = [entry for _row, entry in await courses.history(desk.session, course)]
     decision = await deciding.decide(desk, course, programme, past, row.local_date)
     if decision.kind is None:
-        await finishing.finish(desk, person, course)
+        await finishing.finish(desk, person, course, ended_by=await _coach_who(desk, course, decision))
         return
     courses.fill_row(row, course, decision)
     row.lacks = deciding.lacking(programme, course, row)
@@ -211,7 +214,8 @@ async def fill(desk: Desk, person: Person, course: Course, row: LedgerRow) -> No
 async def pause(desk: Desk, person: Person, course: Course, back_on: date | None = None) -> None:
     """A pause that the client asks for, until they go on or that date; the dates count like any others missed."""
     course.paused = course.paused or "away"
-    course.back_on = back_on if course.paused == "away" else None
+    if course.paused != PAUSED_BY_COACH:
+        course.back_on = back_on if course.paused == "away" else None
     await outbox.withdraw(desk.session, person.chat, "paused")
     await telling.tell_of(desk, course, cause="pause", at_once=False)
     await desk.say(person, _pause_message(desk, person, course))
@@ -222,7 +226,11 @@ def _pause_message(desk: Desk, person: Person, course: Course, row: int | None =
 
 
 async def well_again(desk: Desk, person: Person, course: Course) -> None:
-    """Ends a pause; the next date's row is made again, gently after a longer one."""
+    """Ends a pause; the next date's row is made again, gently after a longer one. What the coach paused stays so."""
+    if course.paused == PAUSED_BY_COACH:
+        await telling.tell_of(desk, course, cause="asks-to-go-on", at_once=False)
+        await desk.say(person, _pause_message(desk, person, course))
+        return
     course.paused = course.back_on = None
     when = times.next_morning(person, desk.now)
     await plan_next(desk, person, course)
@@ -234,11 +242,16 @@ async def remake(desk: Desk, person: Person, course: Course, row: LedgerRow) -> 
     """Changes a day that was repeated only because a pain number was missing, now that the number is there."""
     programme = await desk.programme(course)
     past = [entry for _row, entry in await courses.history(desk.session, course)]
-    decision = await deciding.decide(desk, course, programme, past[:-1], row.local_date)
+    decision = await deciding.decide(desk, course, programme, past[:-1], row.local_date, heed=False)
     if decision.kind is None or decision.kind is RowKind.ASKING:
         return
     courses.fill_row(row, course, decision)
     await show(desk, person, course, row)
+
+
+async def _coach_who(desk: Desk, course: Course, decision: Decision) -> Person | None:
+    """The coach, when it was their word that decided."""
+    return await telling.coach_person(desk, course) if decision.reason == "coach" else None
 
 
 async def show(desk: Desk, person: Person, course: Course, row: LedgerRow, *, by_itself: bool = False) -> None:

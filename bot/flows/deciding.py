@@ -2,35 +2,43 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date
 
-from sqlalchemy import select
+from sqlalchemy import select, update
 
 from bot.flows import bodies, telling
 from bot.flows.desk import Desk
 from db import courses
 from db.schema import Course, LedgerRow, Overrule
 from plans import course as way
-from plans.course import Decision, Overruling
+from plans.course import Decision, Overruling, Word
 from plans.fitting import things
 from plans.ledger import Entry, RowKind
 from plans.pace import Pace, pace_of
 from plans.programme import Programme
-from plans.rules import Settings, Verdict
+from plans.rules import Settings
 
 
 async def ahead(desk: Desk, course: Course, programme: Programme, past: list[Entry], day: date) -> Decision:
     """What the next training date after `day` brings as things stand; nothing is applied."""
-    overruling = await pending(desk, course)
+    return what_if(course, programme, past, day, await word_of(desk, course))
+
+
+def what_if(
+    course: Course, programme: Programme, past: list[Entry], day: date, overruling: Overruling | None
+) -> Decision:
+    """What the next training date after `day` would bring with a coach's word, or without one."""
+    pace = pace_on(programme, course, day)
     return way.decide(
         programme,
         courses.position_of(course),
         past,
-        pace_on(programme, course, day).next_training(day),
+        pace.next_training(day),
         settings=settings_of(programme),
         usual=bodies.usual_of(course),
-        pace=pace_on(programme, course, day),
-        overruling=_as_overruling(overruling, await courses.last_answer_id(desk.session, course)),
+        pace=pace,
+        overruling=overruling,
         ask=False,
     )
 
@@ -48,26 +56,42 @@ def settings_of(programme: Programme) -> Settings:
 
 
 async def pending(desk: Desk, course: Course) -> Overrule | None:
-    """The coach's newest word that has not been applied yet."""
-    return await desk.session.scalar(
+    """The coach's word that has not been applied yet; letting go on is none that could be taken back."""
+    found = await _pending(desk, course)
+    return found[0] if found and found[0].what != Word.GO_ON else None
+
+
+async def word_of(desk: Desk, course: Course) -> Overruling | None:
+    """What the coach has said for the next row, and whether the client has answered since; None for nothing."""
+    return _as_overruling(await _pending(desk, course), await courses.last_answer_id(desk.session, course))
+
+
+async def _pending(desk: Desk, course: Course) -> Sequence[Overrule]:
+    """The coach's words that have not been applied yet, the newest first."""
+    found = await desk.session.scalars(
         select(Overrule)
-        .where(Overrule.course_id == course.id, Overrule.applied_on.is_(None))
+        .where(Overrule.course_id == course.id, Overrule.applied_on.is_(None), Overrule.withdrawn_at.is_(None))
         .order_by(Overrule.id.desc())
-        .limit(1)
     )
+    return found.all()
 
 
-def _as_overruling(found: Overrule | None, last_answer: int | None) -> Overruling | None:
-    if found is None:
+def _as_overruling(found: Sequence[Overrule], last_answer: int | None) -> Overruling | None:
+    if not found:
         return None
-    verdict = {"repeat": Verdict.REPEAT, "ease": Verdict.EASE}.get(found.what)
-    return Overruling(verdict, newer=(last_answer or 0) > (found.seen_answer_id or 0))
+    newest = found[0]
+    newer = (last_answer or 0) > (newest.seen_answer_id or 0)
+    return Overruling(Word(newest.what), newer, newest.day, let_go=any(one.what == Word.GO_ON for one in found))
 
 
-async def decide(desk: Desk, course: Course, programme: Programme, past: list[Entry], day: date) -> Decision:
-    """Decides a date's row and uses up the coach's word, unless the row is still a question."""
-    found = await pending(desk, course)
-    overruling = _as_overruling(found, await courses.last_answer_id(desk.session, course))
+async def decide(
+    desk: Desk, course: Course, programme: Programme, past: list[Entry], day: date, *, heed: bool = True
+) -> Decision:
+    """Decides a date's row and uses up the coach's word, unless the row is still a question or has no training.
+
+    Without `heed` the coach's word is left for the next row.
+    """
+    found = await _pending(desk, course) if heed else ()
     decision = way.decide(
         programme,
         courses.position_of(course),
@@ -76,11 +100,12 @@ async def decide(desk: Desk, course: Course, programme: Programme, past: list[En
         settings=settings_of(programme),
         usual=bodies.usual_of(course),
         pace=pace_on(programme, course, day),
-        overruling=overruling,
+        overruling=_as_overruling(found, await courses.last_answer_id(desk.session, course)),
     )
-    if found is not None and decision.kind is not RowKind.ASKING:
-        found.applied_on = day
-        if overruling and overruling.newer and overruling.verdict and decision.reason != "coach":
+    if found and decision.kind not in (RowKind.ASKING, RowKind.OFF):
+        ids = [one.id for one in found]
+        await desk.session.execute(update(Overrule).where(Overrule.id.in_(ids)).values(applied_on=day))
+        if decision.heeded is False:
             await telling.tell_of(desk, course, cause="newer-evidence", at_once=False)
     return decision
 

@@ -41,6 +41,8 @@ class Desk:
     """When the words that set this off were first sent; an answer belongs to that date."""
     typed: bool = False
     """Whether it was words that set this off: they are answered below, a tap changes the message it was under."""
+    tapped: int | None = None
+    """The platform's number of the message under which a button was tapped."""
     _said: int = field(default=0)
 
     def words(self, person: Person) -> Words:
@@ -124,6 +126,21 @@ class Desk:
             now=self.now,
             edits=row,
             not_before=0.0 if after is None else self.machine_now + after,
+        )
+
+    async def change_tapped(self, person: Person, message: Message) -> None:
+        """Changes the message under which a button was tapped; without one it is said anew. Words only."""
+        if self.tapped is None:
+            await self.say(person, message)
+            return
+        await outbox.put(
+            self.session,
+            key=self._key(),
+            chat=person.chat,
+            kind=Kind.EDIT,
+            method="edit_message_text",
+            payload=message.payload() | {"message_id": self.tapped},
+            now=self.now,
         )
 
     async def _payload(self, message: Message) -> dict[str, Any]:

@@ -69,13 +69,14 @@ async def past_of(desk: Desk, course: Course) -> Past:
     return Past(tuple(entry for _row, entry in pairs), handed, bodies.lasting_fit(course))
 
 
-async def finish(desk: Desk, person: Person, course: Course) -> None:
-    """Ends a course that has no day left: says what came of it, and asks the coach what follows."""
-    course.state = CourseState.FINISHED
+async def finish(desk: Desk, person: Person, course: Course, *, ended_by: Person | None = None) -> None:
+    """Ends a course that has no day left, or that its coach ends: says what came of it, and what can follow."""
+    course.state, course.paused, course.back_on = CourseState.FINISHED, None, None
     course.ended_at = desk.now
     await due.cancel(desk.session, due.DueKind.MORNING, person.id)
     words, programme = desk.words(person), await desk.programme(course)
-    await desk.say(person, Message(words.say("ending.reached", upkeep=course.after_id is not None)))
+    reached = words.say("ending.reached", upkeep=course.after_id is not None)
+    await desk.say(person, Message(words.say("ruling.ended_client", coach=ended_by.label) if ended_by else reached))
     await progress.show(desk, person)
     if len(await photos.taken(desk, course)) > 1:
         await photos.show(desk, person, person, course)
@@ -89,6 +90,9 @@ async def finish(desk: Desk, person: Person, course: Course) -> None:
     if course.after_id is None and programme.measures:
         at = times.morning_on(person, times.today(person, desk.now) + RETEST)
         await due.plan(desk.session, due.DueKind.RETEST, person.id, at)
+    if ended_by:
+        coach = await telling.coach_person(desk, course)
+        await desk.say(coach, Message(desk.words(coach).say("ruling.ended", label=person.label)))
     await _tell_coach(desk, person, course, past)
 
 

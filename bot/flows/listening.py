@@ -13,13 +13,15 @@ from bot.flows import (
     joining,
     leaving,
     measuring,
+    overruling,
     ruling,
     settings,
     showing,
+    steering,
     telling,
     times,
 )
-from bot.flows.asking import Asked, about, open_for, waits_for
+from bot.flows.asking import OF_A_COACH, Asked, about, open_for, waits_for
 from bot.flows.desk import Desk
 from bot.words.message import Message, joined
 from db import courses, people
@@ -46,7 +48,7 @@ async def heard(desk: Desk, person: Person, text: str) -> None:
     """One typed message from anybody."""
     desk.typed = True
     course = await courses.open_course(desk.session, person)
-    setting = waits_for(person) not in (None, Asked.FOUND_OUT)
+    setting = waits_for(person) is not None and waits_for(person) not in OF_A_COACH
     flagged = setting and course is not None and course.state != CourseState.JOINING and find_flag(text) is not None
     if not flagged and await _answers_own_question(desk, person, text):
         return
@@ -86,14 +88,25 @@ async def _answers_own_question(desk: Desk, person: Person, text: str) -> bool:
             await joining.type_morning(desk, person, text)
         case Asked.NAME:
             await settings.type_name(desk, person, text)
-        case Asked.FOUND_OUT:
+        case Asked.REPLY:
+            await steering.type_reply(desk, person, about(person), text)
+        case None:
+            return False
+        case of_a_coach:
             coach = await people.coach_of(desk.session, person)
             if coach is None:
                 return False
-            await ruling.let_go(desk, person, coach, about(person), text)
-        case None:
-            return False
+            await _TYPED_BY_A_COACH[of_a_coach](desk, person, coach, about(person), text)
     return True
+
+
+_TYPED_BY_A_COACH = {
+    Asked.FOUND_OUT: ruling.let_go,
+    Asked.DAY: overruling.type_day,
+    Asked.TIME: steering.type_time,
+    Asked.NOTE: steering.type_note,
+    Asked.MESSAGE: steering.type_message,
+}
 
 
 async def _while_joining(desk: Desk, person: Person, course: Course, text: str) -> None:

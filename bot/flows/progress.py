@@ -157,7 +157,13 @@ def _compared(words: Words, rows: Sequence[MeasureRow]) -> dict[str, object]:
         "first": f"{_value(words, rows[0]):g}",
         "last": f"{_value(words, rows[-1]):g}",
         "change": change,
+        "error": f"{value_in(ALONE * measure.mdc, measure.unit, words.units):g}",
     }
+
+
+async def tests_said(desk: Desk, course: Course, words: Words) -> list[dict[str, object]]:
+    """The tests of a course, first and last beside the error of the test, for words."""
+    return [_compared(words, rows) for rows in await _by_side(desk, course)]
 
 
 def _measured(words: Words, person: Person, rows: Sequence[MeasureRow]) -> Measured:

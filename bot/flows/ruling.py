@@ -1,7 +1,8 @@
-"""The coach's word: repeat, ease, leave a movement out, let a waiting client go on."""
+"""What a coach decides at once: leave a movement out, let a waiting client go on."""
 
 from __future__ import annotations
 
+from bot.flows import overruling
 from bot.flows.asking import Asked, close, open_for
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed, own_course
@@ -12,30 +13,13 @@ from db.schema import Coach, Course, Overrule, Person
 from plans import course as way
 from plans import dose
 from plans.checkin import Flag
+from plans.overruling import Word
 from plans.screening import Step
 
 QUICK_NOTES = {
     "spoke": "Spoke with them; fine to go on.",
     "seen": "Seen by a doctor or physiotherapist, who agrees.",
 }
-
-
-async def overrule(desk: Desk, person: Person, coach: Coach, course_id: int, what: str) -> None:
-    """Repeats or eases a client's next row; never lifts waiting."""
-    course = await own_course(desk, coach, course_id)
-    client = await desk.session.get_one(Person, course.person_id)
-    words = desk.words(person)
-    if course.state != CourseState.ACTIVE or what not in ("repeat", "ease"):
-        await desk.say(person, Message(words.say("coach.cannot_rule")))
-        return
-    await _note_overrule(desk, course, what)
-    await desk.say(person, Message(words.say("coach.ruled", label=client.label, what=what)))
-
-
-async def _note_overrule(desk: Desk, course: Course, what: str, note: str | None = None) -> None:
-    seen = await courses.last_answer_id(desk.session, course)
-    desk.session.add(Overrule(course_id=course.id, what=what, note=note, seen_answer_id=seen, at=desk.now))
-    await desk.session.flush()
 
 
 async def bar(desk: Desk, person: Person, coach: Coach, course_id: int, value: str) -> None:
@@ -114,7 +98,12 @@ async def let_go(desk: Desk, person: Person, coach: Coach, course_id: int, note:
     begun = any(entry.day is not None for entry in past)
     if begun:
         courses.move(course, way.let_go(courses.position_of(course)))
-        await _note_overrule(desk, course, "go-on", note.strip()[:1000])
+        seen = await courses.last_answer_id(desk.session, course)
+        said = Overrule(
+            course_id=course.id, what=Word.GO_ON, note=note.strip()[:1000], seen_answer_id=seen, at=desk.now
+        )
+        desk.session.add(said)
+        await overruling.withdraw(desk, course)
     course.state = CourseState.ACTIVE
     await alerts.close_all(desk.session, course, desk.now)
     text = words.say("coach.goes_on", label=client.label, day=course.day, level=course.level)

@@ -302,7 +302,8 @@ def noted_late(words: Words, row: int, said: CheckIn, *, waiting: bool) -> Messa
 def paused(words: Words, course: int, why: str, row: int | None = None, *, back_on: date | None = None) -> Message:
     """What somebody who is ill or away sees until they say that they go on; `row` can still be corrected."""
     label = words.gettext("Well again") if why == "ill" else words.gettext("Go on")
-    rows = ((Button(label, f"well:{course}"),), *(_fix(words, row) if row is not None else ()))
+    own = () if why == "coach" else ((Button(label, f"well:{course}"),),)
+    rows = (*own, *(_fix(words, row) if row is not None else ()))
     until = f"{back_on:%A} {words.short_date(back_on)}" if back_on else None
     return Message(words.say("day.paused", why=why, until=until), rows)
 

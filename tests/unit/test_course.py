@@ -10,7 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from plans.checkin import CheckIn, Completion, Flag, FlagState, Kind, Morning, Why
-from plans.course import Decision, Overruling, Position, decide, soften_today
+from plans.course import Decision, Overruling, Position, Word, decide, soften_today
 from plans.ledger import Entry, Question, RowKind
 from plans.past import Past
 from plans.programme import Programme
@@ -148,21 +148,21 @@ def test_a_lapse_leads_back_by_its_bands(missed: int, day: int, level: int) -> N
 
 
 def test_a_coach_can_repeat_or_ease_but_newer_graver_evidence_wins() -> None:
-    assert ask(Position(1), held(1), overruling=Overruling(Verdict.EASE)).position == Position(1, 1)
+    assert ask(Position(1), held(1), overruling=Overruling(Word.EASE)).position == Position(1, 1)
     hurt = held(1, CheckIn(Completion.DONE, pain=6))
     row = Entry(START + timedelta(days=1), RowKind.ASKING, morning=Morning.SETTLED)
-    assert ask(Position(1), hurt, row, on=1, overruling=Overruling(Verdict.REPEAT)).kind is RowKind.SESSION
-    assert ask(Position(1), hurt, row, on=1, overruling=Overruling(Verdict.REPEAT, newer=True)).kind is RowKind.REST
+    assert ask(Position(1), hurt, row, on=1, overruling=Overruling(Word.REPEAT)).kind is RowKind.SESSION
+    assert ask(Position(1), hurt, row, on=1, overruling=Overruling(Word.REPEAT, newer=True)).kind is RowKind.REST
 
 
 def test_a_coach_who_repeats_never_lifts_a_referral() -> None:
     flagged = held(1, CheckIn(Completion.DONE, pain=0, kind=Kind.POP))
-    assert ask(Position(1), flagged, overruling=Overruling(Verdict.REPEAT)).kind is RowKind.WAITING
+    assert ask(Position(1), flagged, overruling=Overruling(Word.REPEAT)).kind is RowKind.WAITING
 
 
 def test_let_go_the_same_day_comes_without_looking_back() -> None:
     flagged = held(1, CheckIn(Completion.DONE, pain=9))
-    found = ask(Position(1, 1), flagged, overruling=Overruling(None))
+    found = ask(Position(1, 1), flagged, overruling=Overruling(Word.GO_ON))
     assert (found.kind, found.day, found.reason) == (RowKind.SESSION, 1, "went-on")
 
 

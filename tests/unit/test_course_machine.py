@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 from hypothesis.stateful import RuleBasedStateMachine, initialize, invariant, precondition, rule
 
 from plans.checkin import CheckIn, Completion, Flag, FlagState, Kind, Morning, Place, Why
-from plans.course import Decision, Overruling, Position, decide, let_go, soften_today
+from plans.course import Decision, Overruling, Position, Word, decide, let_go, soften_today
 from plans.ledger import Entry, Question, RowKind
 from plans.pace import Pace, pace_of
 from plans.past import Past
@@ -85,6 +85,12 @@ class AnyCourse(RuleBasedStateMachine):
         self._make(self.last)
 
     def _decide(self) -> Decision:
+        """What the date brings; beside it, what it would bring if the coach had only let go on, or said nothing."""
+        said = self.overruling
+        self.plain = self._decided(Overruling(Word.GO_ON) if said is not None and said.goes_on else None)
+        return self._decided(said)
+
+    def _decided(self, overruling: Overruling | None) -> Decision:
         return decide(
             self.programme,
             self.position,
@@ -93,8 +99,26 @@ class AnyCourse(RuleBasedStateMachine):
             settings=self.settings,
             usual=self.usual,
             pace=self.pace,
-            overruling=self.overruling,
+            overruling=overruling,
         )
+
+    def _check_word(self, decision: Decision) -> None:
+        """What a coach says never hands out what the rules hold back for good, and never climbs two levels."""
+        said = self.overruling
+        if said is None:
+            assert decision.heeded is None
+            return
+        plain = self.plain
+        if plain.kind in (RowKind.WAITING, RowKind.ASKING, RowKind.OFF):
+            assert decision._replace(heeded=None) == plain._replace(heeded=None)
+        if said.word is Word.CLIMB:
+            assert decision.position.level >= max(0, min(self.position.level, plain.position.level) - 1)
+        if said.word is Word.REST:
+            assert decision.position == plain.position
+            assert decision.kind in (RowKind.REST, RowKind.WAITING, RowKind.ASKING, RowKind.OFF, None)
+        if said.newer and plain.verdict is not None and plain.verdict > Verdict.REPEAT:
+            assert decision.position.level >= plain.position.level or plain.kind is None
+            assert decision.kind != RowKind.SESSION or plain.kind == RowKind.SESSION
 
     def _make(self, decision: Decision) -> None:
         check_step_of_a_group(self.position, Past.of(self.rows, self.settings, self.usual), decision, self.today)
@@ -104,7 +128,8 @@ class AnyCourse(RuleBasedStateMachine):
         if decision.kind is None:
             self.finished = True
             return
-        if decision.kind is not RowKind.ASKING:
+        self._check_word(decision)
+        if decision.kind not in (RowKind.ASKING, RowKind.OFF):
             self.overruling = None
         self.position = decision.position
         self.waiting = decision.kind is RowKind.WAITING
@@ -159,10 +184,12 @@ class AnyCourse(RuleBasedStateMachine):
         self.last = None
 
     @precondition(lambda self: self.rows and not self.waiting)
-    @rule(verdict=st.sampled_from([Verdict.REPEAT, Verdict.EASE]), newer=st.booleans())
-    def a_coach_decides(self, verdict: Verdict, newer: bool) -> None:
-        """A coach's word for the next row."""
-        self.overruling = Overruling(verdict, newer)
+    @rule(word=st.sampled_from([word for word in Word if word is not Word.GO_ON]), newer=st.booleans(), data=st.data())
+    def a_coach_decides(self, word: Word, newer: bool, data: st.DataObject) -> None:
+        """A coach's word for the next row, perhaps on top of letting go."""
+        day = data.draw(st.integers(1, len(self.programme.days))) if word is Word.MOVE else None
+        let_go_before = self.overruling is not None and self.overruling.goes_on
+        self.overruling = Overruling(word, newer, day, let_go_before)
 
     @precondition(lambda self: self.waiting)
     @rule()
@@ -170,7 +197,7 @@ class AnyCourse(RuleBasedStateMachine):
         """Only this lifts waiting."""
         self.waiting = False
         self.position = let_go(self.position)
-        self.overruling = Overruling(None)
+        self.overruling = Overruling(Word.GO_ON)
 
     @invariant()
     def the_ledger_is_whole(self) -> None:

@@ -293,6 +293,18 @@ def upgrade() -> None:
         )
 
     op.create_table(
+        "coach_note",
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("course_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("text", sa.Text(), nullable=False),
+        sa.Column("at", sa.DateTime(timezone=True), nullable=False),
+        sa.ForeignKeyConstraint(["course_id"], ["course.id"], name=op.f("fk_coach_note_course_id_course")),
+        sa.PrimaryKeyConstraint("id", name=op.f("pk_coach_note")),
+    )
+    with op.batch_alter_table("coach_note", schema=None) as batch_op:
+        batch_op.create_index(batch_op.f("ix_coach_note_course_id"), ["course_id"], unique=False)
+
+    op.create_table(
         "ledger",
         sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("course_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
@@ -426,10 +438,12 @@ def upgrade() -> None:
         sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("course_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("what", sa.Text(), nullable=False),
+        sa.Column("day", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
         sa.Column("note", sa.Text(), nullable=True),
         sa.Column("seen_answer_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
         sa.Column("at", sa.DateTime(timezone=True), nullable=False),
         sa.Column("applied_on", sa.Date(), nullable=True),
+        sa.Column("withdrawn_at", sa.DateTime(timezone=True), nullable=True),
         sa.ForeignKeyConstraint(["course_id"], ["course.id"], name=op.f("fk_overrule_course_id_course")),
         sa.ForeignKeyConstraint(["seen_answer_id"], ["answer.id"], name=op.f("fk_overrule_seen_answer_id_answer")),
         sa.PrimaryKeyConstraint("id", name=op.f("pk_overrule")),
