@@ -13,7 +13,7 @@ from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed, own_course
 from bot.words import Words
 from bot.words.message import Button, Message, Rows, column
-from db import courses
+from db import alerts, courses
 from db.courses import CourseState
 from db.schema import Answer, Coach, Course, Overrule, Person
 from plans.course import Decision, Overruling, Word
@@ -256,6 +256,7 @@ async def _end_now(desk: Desk, person: Person, at: Standing, *, sure: bool) -> N
         await desk.say(person, Message(words.say("ruling.end_now", label=at.client.label), rows))
         return
     await withdraw(desk, course)
+    await alerts.close_all(desk.session, course, desk.now)
     await day.finish(desk, at.client, course, ended_by=person)
 
 

@@ -179,7 +179,7 @@ async def test_a_photo_is_kept_only_after_a_yes_of_its_own_and_comes_side_by_sid
     await chat.settled()
     shown = (await chat.from_bot(client.number, after=said.id))[-2:]
     assert all(message.photo for message in shown)
-    people = (await chat.say(COACH, "/people"))[-1]
+    people = (await chat.say(COACH, "/people Photo"))[-1]
     page = (await chat.tap(COACH, people, "Photo"))[-1]
     assert all(m.photo for m in (await chat.tap(COACH, page, "Photos"))[-2:]), "the coach sees them side by side"
     settings = await client.says("/settings")
@@ -256,7 +256,7 @@ async def test_settings_change_name_and_health(chat: Practice) -> None:
     menu = await client.says("/settings")
     await chat.tap(client.number, menu, "Another name")
     assert (await client.says("  New   Name ")).text == "Noted: New Name."
-    assert "New Name" in (await chat.say(COACH, "/people"))[-1].text
+    assert "New Name" in (await chat.say(COACH, "/people New Name"))[-1].text
     menu = await client.says("/settings")
     ask = (await chat.tap(client.number, menu, "My health has changed"))[-1]
     said = await chat.tap(client.number, ask, "Yes")
@@ -305,7 +305,7 @@ async def test_everything_is_deleted_after_one_yes_and_nothing_comes_any_more(ch
     last = (await chat.tap(client.number, ask, "Yes, delete everything"))[-1]
     assert last.text.startswith("Everything is deleted.")
     assert any("Erased has left" in m.text for m in await chat.from_bot(COACH))
-    assert "Erased" not in (await chat.say(COACH, "/people"))[-1].text
+    assert "None of your people" in (await chat.say(COACH, "/people Erased"))[-1].text
     await chat.post("clock", days=2)
     assert await chat.from_bot(client.number, after=last.id) == []
     stranger = await client.says("hello")

@@ -174,10 +174,12 @@ async def test_a_nerve_sign_that_is_gone_eases_the_day_and_its_movement_is_left_
 async def test_a_coach_can_ease_and_the_client_is_told_why(chat: Practice) -> None:
     client = await Client.joins(chat, "Eased")
     await client.tap("All done, no pain")
-    people = (await chat.say(COACH, "/people"))[-1]
+    people = (await chat.say(COACH, "/people Eased"))[-1]
     page = (await chat.tap(COACH, people, "Eased"))[-1]
-    assert "Eased: day 1" in page.text
-    assert "one level lighter next" in (await chat.tap(COACH, page, "Ease the day"))[-1].text
+    assert page.text.startswith("Eased: day 1")
+    before = (await chat.tap(COACH, page, "Ease the day"))[-1]
+    assert re.search(r"As it stands, Eased gets: .* day 2\.\nWith your word: .* day 1, lighter\.", before.text)
+    assert "day 1, lighter" in (await chat.tap(COACH, before, "Yes, do this"))[-1].text
     morning = await client.next_morning()
     assert "because your coach decided so" in morning.text
     assert "· lighter" in morning.text.splitlines()[0]
@@ -195,7 +197,7 @@ async def test_the_digest_counts_done_and_unanswered_with_bounds(chat: Practice)
 async def test_the_coach_sees_two_weeks_and_the_dose_by_week(chat: Practice) -> None:
     client = await Client.joins(chat, "Dosed")
     await client.tap("All done, no pain")
-    list_ = (await chat.say(COACH, "/people"))[-1]
+    list_ = (await chat.say(COACH, "/people Dosed"))[-1]
     label = next(label for label, _ in list_.buttons if label == "Dosed")
     weeks, page = await chat.tap(COACH, list_, label)
     assert weeks.photo is not None
@@ -395,7 +397,7 @@ async def test_under_18_nobody_joins_by_themselves(chat: Practice) -> None:
 
 async def test_a_coach_leaves_a_movement_out_and_brings_it_back(chat: Practice) -> None:
     client = await Client.joins(chat, "Barred")
-    people = (await chat.say(COACH, "/people"))[-1]
+    people = (await chat.say(COACH, "/people Barred"))[-1]
     page = (await chat.tap(COACH, people, "Barred"))[-1]
     shown = (await chat.tap(COACH, page, "Leave a movement out"))[-1]
     label = next(text for text, _data in shown.buttons if text.startswith("Leave out: "))
