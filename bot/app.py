@@ -27,6 +27,7 @@ from bot.handlers import STORED, Stored, handlers
 from bot.lead import Lead
 from bot.logs import set_up_logs
 from bot.receiving import ALLOWED_UPDATES, InboxWorker, Poller, QuietApplication, add_handlers, built, dispatch
+from bot.rehearser import Rehearser
 from bot.sending import Sender, TokenRefused
 from bot.settings import Settings
 from bot.ticks import Ticker, ticking
@@ -161,9 +162,16 @@ class _House:
         sender = self._sender(worker, hooks) if role is not Role.UPDATES else None
         inbox = self._inbox(worker, hooks) if role is not Role.SENDER else None
         lead = self._lead(worker, ticker) if role is not Role.SENDER else None
+        rehearser = self._rehearser(worker) if role is not Role.SENDER else None
         tasks = {
             name: asyncio.create_task(loop.run())
-            for name, loop in (("lead", lead), ("inbox", inbox), ("sender", sender), ("clock", _Steering(self)))
+            for name, loop in (
+                ("lead", lead),
+                ("inbox", inbox),
+                ("rehearser", rehearser),
+                ("sender", sender),
+                ("clock", _Steering(self)),
+            )
             if loop is not None
         }
         for task in tasks.values():
@@ -174,7 +182,7 @@ class _House:
                 yield Running(self.database, ticker, self.username, failed)
         finally:
             await _ended([tasks[name] for name in ("lead", "clock") if name in tasks])
-            for name, puller in (("inbox", inbox), ("sender", sender)):
+            for name, puller in (("inbox", inbox), ("rehearser", rehearser), ("sender", sender)):
                 if puller is not None:
                     puller.stop()
                     await asyncio.wait([tasks[name]], timeout=5)
@@ -201,6 +209,15 @@ class _House:
             on_failed=hooks.update_failed,
             machine=self.machine,
             worker=worker,
+        )
+
+    def _rehearser(self, worker: str) -> Rehearser:
+        return Rehearser(
+            self.database,
+            calendar=self.calendar,
+            machine=self.machine,
+            worker=worker,
+            bot_username=self.username,
         )
 
     def _lead(self, worker: str, ticker: Ticker) -> Lead:

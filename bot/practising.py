@@ -24,7 +24,7 @@ from bot.practice.platform import Platform
 from bot.practice.server import application, listening
 from bot.practice.store import Store
 from bot.settings import Settings
-from db import due, links
+from db import due, links, rehearsals
 from db.engine import Database
 from db.settled import open_work
 from plans import localtime
@@ -98,7 +98,7 @@ class PracticeMover:
     async def _hanging(self) -> list[str]:
         unfetched = self._platform.unconfirmed()
         async with self._running().database.reading() as session:
-            return [*unfetched, *await open_work(session)]
+            return [*unfetched, *await rehearsals.open_work(session), *await open_work(session)]
 
     async def _next_due(self) -> datetime | None:
         async with self._running().database.reading() as session:

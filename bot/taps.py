@@ -20,10 +20,12 @@ from bot.flows import (
     less,
     measuring,
     mine,
+    moving,
     overruling,
     people,
     photos,
     places,
+    previewing,
     programmes,
     ruling,
     settings,
@@ -206,6 +208,20 @@ async def _tap_reasons(desk: Desk, person: Person, words: list[str]) -> None:
     await clients.every_reason(desk, person, await coach_only(desk, person), _number(words, 0))
 
 
+async def _tap_preview(desk: Desk, person: Person, words: list[str]) -> None:
+    coach, version = await coach_only(desk, person), _number(words, 0)
+    await previewing.tapped(desk, person, coach, version, _word(words, 1), _word(words, 2))
+
+
+async def _tap_programme(desk: Desk, person: Person, words: list[str]) -> None:
+    await programmes.look(desk, person, await coach_only(desk, person), _number(words, 0))
+
+
+async def _tap_over(desk: Desk, person: Person, words: list[str]) -> None:
+    coach, version = await coach_only(desk, person), _number(words, 0)
+    await moving.tapped(desk, person, coach, version, _word(words, 1), _number(words, 2))
+
+
 async def _tap_people(desk: Desk, person: Person, words: list[str]) -> None:
     await people.turn(desk, person, await coach_only(desk, person), words)
 
@@ -263,6 +279,9 @@ TAPS: Mapping[str, Tap] = {
     "reply": _tap_reply,
     "reasons": _tap_reasons,
     "people": _tap_people,
+    "preview": _tap_preview,
+    "programme": _tap_programme,
+    "over": _tap_over,
     "bar": _tap_bar,
     "go": _tap_go,
     "how": _tap_how,

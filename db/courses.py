@@ -107,6 +107,7 @@ async def make_row(
     row = LedgerRow(
         course_id=course.id,
         person_id=course.person_id,
+        version_id=course.version_id,
         local_date=day,
         zone=zone,
         made_at=now,

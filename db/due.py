@@ -32,6 +32,8 @@ class DueKind(StrEnum):
     """(person)"""
     TRACES = "traces"
     """(chat of somebody who was erased)"""
+    LETTER = "letter"
+    """(a client's copy of a message to many)"""
 
 
 async def plan(session: AsyncSession, kind: DueKind, subject: int, at: datetime) -> None:

@@ -21,6 +21,8 @@ from db.schema import (
     Course,
     Due,
     Erasure,
+    GroupLetter,
+    GroupMessage,
     Inbox,
     Invite,
     LedgerRow,
@@ -30,6 +32,8 @@ from db.schema import (
     Person,
     PhotoRow,
     ProgrammeVersion,
+    Recording,
+    Rehearsal,
 )
 
 
@@ -49,12 +53,16 @@ async def erase(session: AsyncSession, person: Person, now: datetime, *, but_upd
     rows = select(LedgerRow.id).where(LedgerRow.person_id == person.id)
     courses = select(Course.id).where(Course.person_id == person.id)
     await session.execute(update(Course).where(Course.person_id == person.id).values(after_id=None))
+    letters = select(GroupLetter.id).where(GroupLetter.course_id.in_(courses))
     for table, whose in (
         (Due, Due.kind.in_([DueKind.MORNING, DueKind.THINGS, DueKind.RETEST]) & (Due.subject == person.id)),
         (Due, (Due.kind == DueKind.NUDGE) & Due.subject.in_(rows)),
         (Alert, Alert.course_id.in_(courses)),
         (Overrule, Overrule.course_id.in_(courses)),
         (CoachNote, CoachNote.course_id.in_(courses)),
+        (Due, (Due.kind == DueKind.LETTER) & Due.subject.in_(letters)),
+        (GroupLetter, GroupLetter.course_id.in_(courses)),
+        (Rehearsal, Rehearsal.person_id == person.id),
         (MeasureRow, MeasureRow.course_id.in_(courses)),
         (PhotoRow, PhotoRow.course_id.in_(courses)),
         (CheckInRow, CheckInRow.ledger_id.in_(rows)),
@@ -69,7 +77,7 @@ async def erase(session: AsyncSession, person: Person, now: datetime, *, but_upd
     await session.execute(update(CoachLink).where(CoachLink.used_by == person.id).values(used_by=None))
     await _forget_messages(session, Outbox.chat == person.chat)
     if coach is not None:
-        for owned in (Invite, ProgrammeVersion):
+        for owned in (Recording, GroupMessage, Invite, ProgrammeVersion):
             await session.execute(delete(owned).where(owned.coach_id == coach))
         await session.execute(delete(Due).where(Due.kind.in_([DueKind.DIGEST, DueKind.LIST]), Due.subject == coach))
         await session.execute(delete(Coach).where(Coach.id == coach))

@@ -18,6 +18,8 @@ from db.schema import (
     CoachNote,
     Consent,
     Course,
+    GroupLetter,
+    GroupMessage,
     LedgerRow,
     MeasureRow,
     Overrule,
@@ -134,6 +136,7 @@ class CourseData(_Plain):
     photos_taken_at: list[datetime] = Field(description="the photos are with the chat platform, here is only their id")
     coach_decided: list[CoachWord]
     coach_noted: list[NoteOfCoach]
+    coach_wrote_to_all: list[NoteOfCoach] = Field(description="messages that the coach sent to many at once")
     coach_was_told: list[Told]
 
 
@@ -201,6 +204,13 @@ async def _course(session: AsyncSession, course: Course) -> CourseData:
     overrules = await _all(session, _of(Overrule, course))
     alerts = await _all(session, _of(Alert, course))
     notes = await _all(session, _of(CoachNote, course))
+    to_all = await _all(
+        session,
+        select(GroupMessage)
+        .join(GroupLetter, GroupLetter.message_id == GroupMessage.id)
+        .where(GroupLetter.course_id == course.id, GroupLetter.left_at.is_not(None))
+        .order_by(GroupMessage.id),
+    )
     return CourseData(
         programme=version.title,
         coach=coach.label,
@@ -218,6 +228,7 @@ async def _course(session: AsyncSession, course: Course) -> CourseData:
         tests=[_test(test) for test in tests],
         photos_taken_at=[photo.at for photo in photos],
         coach_decided=[CoachWord(what=one.what, day=one.day, note=one.note, at=one.at) for one in overrules],
+        coach_wrote_to_all=[NoteOfCoach(text=one.text or "", at=one.sent_at or one.made_at) for one in to_all],
         coach_noted=[NoteOfCoach(text=one.text, at=one.at) for one in notes],
         coach_was_told=[
             Told(cause=one.cause, facts=one.facts, opened_at=one.opened_at, closed_at=one.closed_at) for one in alerts

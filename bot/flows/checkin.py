@@ -51,7 +51,7 @@ async def tap(desk: Desk, person: Person, row_id: int, action: str, value: str) 
 
 async def _bar(desk: Desk, person: Person, course: Course, row: LedgerRow, value: str) -> None:
     """Leaves a movement of the day out from now on. Raises NotAllowed for another number."""
-    programme = await desk.programme(course)
+    programme = await desk.programme_of(course, row)
     session = programme.day(row.day).session if row.day is not None else None
     keys = list(dict.fromkeys(item.movement.key for _block, item in items(session)))
     if not value.isdecimal() or int(value) >= len(keys):
@@ -63,7 +63,7 @@ async def _bar(desk: Desk, person: Person, course: Course, row: LedgerRow, value
 
 async def _lacks(desk: Desk, person: Person, course: Course, row: LedgerRow, value: str) -> None:
     """A thing that is not at hand today. Raises NotAllowed for another number."""
-    programme = await desk.programme(course)
+    programme = await desk.programme_of(course, row)
     needed = things(programme.day(row.day)) if row.day is not None and row.kind == RowKind.SESSION else ()
     if not value.isdecimal() or int(value) >= len(needed):
         raise NotAllowed("checkin.not_yours")
@@ -162,7 +162,7 @@ async def change(
 
 async def _in_time(desk: Desk, course: Course, row: LedgerRow, said: CheckIn) -> CheckIn:
     """What is said of a session that was cut to the client's minutes."""
-    programme = await desk.programme(course)
+    programme = await desk.programme_of(course, row)
     fit = bodies.fit_of(course, row, await courses.history(desk.session, course))
     short, whole = (showing.handed_out(programme, row, one) for one in (fit, replace(fit, minutes=None)))
     return counted(said, whole, short)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
-from bot.flows import bodies, deciding, evening, finishing, showing, telling, times
+from bot.flows import bodies, deciding, evening, finishing, moving, showing, telling, times
 from bot.flows.desk import Desk
 from bot.words import Words
 from bot.words.message import Button, Message, column
@@ -142,6 +142,8 @@ async def make(desk: Desk, person: Person, course: Course, day: date, *, by_itse
             await desk.say(person, _pause_message(desk, person, course))
         return
     await tests.close(desk.session, course, desk.now)
+    if await moving.at_the_boundary(desk, person, course):
+        programme = await desk.programme(course)
     past = [entry for _row, entry in await courses.history(desk.session, course)]
     decision = await deciding.decide(desk, course, programme, past, day)
     if decision.kind is None:
@@ -302,7 +304,7 @@ async def message_of(desk: Desk, person: Person, course: Course, row: LedgerRow)
         return _pause_message(desk, person, course, row.id)
     if row.kind == RowKind.ASKING:
         return showing.question(words, upto, bodies.usual_of(course))
-    programme = await desk.programme(course)
+    programme = await desk.programme_of(course, row)
     if is_begun(said):
         follows = await deciding.ahead(desk, course, programme, [entry for _row, entry in pairs], row.local_date)
         when = deciding.pace_on(programme, course, row.local_date).next_training(row.local_date)

@@ -33,7 +33,7 @@ def what_if(
     return way.decide(
         programme,
         courses.position_of(course),
-        past,
+        _within(programme, past),
         pace.next_training(day),
         settings=settings_of(programme),
         usual=bodies.usual_of(course),
@@ -41,6 +41,12 @@ def what_if(
         overruling=overruling,
         ask=False,
     )
+
+
+def _within(programme: Programme, past: list[Entry]) -> list[Entry]:
+    """The past with days of a longer version, which the course has left, held to this one's length."""
+    most = len(programme.days)
+    return [entry if entry.day is None or entry.day <= most else entry._replace(day=most) for entry in past]
 
 
 def pace_on(programme: Programme, course: Course, day: date) -> Pace:
@@ -95,7 +101,7 @@ async def decide(
     decision = way.decide(
         programme,
         courses.position_of(course),
-        past,
+        _within(programme, past),
         day,
         settings=settings_of(programme),
         usual=bodies.usual_of(course),

@@ -17,7 +17,7 @@ from bot.words.message import Message
 from db import outbox
 from db.attachments import attach_recipe
 from db.delivery import Kind
-from db.schema import Course, Person, ProgrammeVersion
+from db.schema import Course, LedgerRow, Person, ProgrammeVersion
 from plans.programme import Programme
 from plans.reading import read_programme
 from plans.units import Units
@@ -94,6 +94,18 @@ class Desk:
             kind=Kind.ANSWER,
             method="send_media_group" if others else "send_photo",
             payload={"media": album} if others else alone,
+            now=self.now,
+        )
+
+    async def picture(self, person: Person, file: dict[str, str], caption: Markup) -> None:
+        """Sends a picture that is there already, as `base64` with its `filename`."""
+        await outbox.put(
+            self.session,
+            key=self._key(),
+            chat=person.chat,
+            kind=Kind.ANSWER,
+            method="send_photo",
+            payload={"photo": file, "caption": str(caption), "parse_mode": "HTML"},
             now=self.now,
         )
 
@@ -180,6 +192,11 @@ class Desk:
     async def programme(self, course: Course) -> Programme:
         """The programme version that a course keeps."""
         version = await self.session.get_one(ProgrammeVersion, course.version_id)
+        return _read(version.source)
+
+    async def programme_of(self, course: Course, row: LedgerRow) -> Programme:
+        """The programme version whose day a row holds, which its course may have left since."""
+        version = await self.session.get_one(ProgrammeVersion, row.version_id or course.version_id)
         return _read(version.source)
 
     def _key(self) -> str:

@@ -30,11 +30,12 @@ async def show(desk: Desk, person: Person, coach: Coach, course_id: int) -> None
         return
     first = pairs[0][0].local_date
     weeks = (pairs[-1][0].local_date - first).days // 7 + 1
+    versions = {row.version_id: await desk.programme_of(course, row) for row, _entry in pairs}
     handed = [
         Handed(
             (row.local_date - first).days // 7,
-            programme.day(row.day),
-            showing.handed_out(programme, row, bodies.fit_of(course, row, pairs[: number + 1])),
+            versions[row.version_id].day(row.day),
+            showing.handed_out(versions[row.version_id], row, bodies.fit_of(course, row, pairs[: number + 1])),
             entry.checkin,
         )
         for number, (row, entry) in enumerate(pairs)

@@ -60,10 +60,11 @@ class Past:
 
 async def past_of(desk: Desk, course: Course) -> Past:
     """What a course has been."""
-    programme, pairs = await desk.programme(course), await courses.history(desk.session, course)
+    pairs = await courses.history(desk.session, course)
     handed = {}
     for number, (row, entry) in enumerate(pairs):
         if entry.kind is RowKind.SESSION and row.day is not None:
+            programme = await desk.programme_of(course, row)
             day = showing.handed_out(programme, row, bodies.fit_of(course, row, pairs[: number + 1]))
             handed[entry] = {item.movement.key: item.movement for _block, item in items(day.session)}
     return Past(tuple(entry for _row, entry in pairs), handed, bodies.lasting_fit(course))

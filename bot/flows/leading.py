@@ -58,7 +58,7 @@ async def tapped(desk: Desk, person: Person, row_id: int, what: str) -> None:
 async def _steps(desk: Desk, person: Person, course: Course, row: LedgerRow) -> Sequence[Step]:
     """The steps of a row's session as it was handed out."""
     pairs = [(r, e) for r, e in await courses.history(desk.session, course) if r.local_date <= row.local_date]
-    whole = showing.handed_out(await desk.programme(course), row, bodies.fit_of(course, row, pairs))
+    whole = showing.handed_out(await desk.programme_of(course, row), row, bodies.fit_of(course, row, pairs))
     return steps_of(in_units(whole, desk.words(person).units))
 
 

@@ -170,7 +170,7 @@ async def _lacks_a_thing(desk: Desk, person: Person, course: Course, row: Ledger
         return False
     if (await courses.said_of(desk.session, row)).completion is not None:
         return False
-    thing = missed(text, things((await desk.programme(course)).day(row.day)))
+    thing = missed(text, things((await desk.programme_of(course, row)).day(row.day)))
     if thing is None:
         return False
     await checkin.do_without(desk, person, course, row, thing.name)

@@ -148,7 +148,7 @@ async def _task_of(desk: Desk, course: Course, key: str) -> MeasureTask:
 
 async def _task_of_day(desk: Desk, course: Course, row: LedgerRow) -> MeasureTask | None:
     """The test that a row asks for; None for a row without one, and for a day whose test has been taken before."""
-    programme = await desk.programme(course)
+    programme = await desk.programme_of(course, row)
     task = programme.day(row.day).measure if row.day is not None and row.kind != RowKind.REST else None
     if task is None or row.day in await tests.days_tested(desk.session, course, task.measure):
         return None

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot import writing
-from bot.flows import inviting
+from bot.flows import inviting, moving, previewing
 from bot.flows.desk import Desk
 from bot.flows.rights import own_version
 from bot.words.message import Button, Message, Rows, column
@@ -59,7 +59,8 @@ async def _report(desk: Desk, person: Person, coach: Coach, programme: Programme
     rows: Rows = ()
     if report.ok:
         version = await programmes.store(desk.session, coach, programme, source, desk.now)
-        rows = column(Button(words.gettext("Publish"), f"publish:{version.id}"))
+        publish = column(Button(words.gettext("Publish"), f"publish:{version.id}"))
+        rows = (*await previewing.buttons(desk, person, version), *publish)
     await desk.say(person, Message(text, rows))
 
 
@@ -70,6 +71,7 @@ async def publish(desk: Desk, person: Person, coach: Coach, version_id: int) -> 
     words = desk.words(person)
     text = words.say("coach.published", title=version.title)
     await desk.say(person, Message(text, inviting.invite_buttons(desk, person, [version])))
+    await moving.offer(desk, person, version)
 
 
 async def list_programmes(desk: Desk, person: Person, coach: Coach) -> None:
@@ -85,4 +87,17 @@ async def list_programmes(desk: Desk, person: Person, coach: Coach) -> None:
         if v.published_at is None
     ]
     text = words.say("coach.programmes", items=[inviting.item_of(v) for v in found])
-    await desk.say(person, Message(text, column(*buttons[:8])))
+    looks = [Button(f"{words.gettext('Look at')} {v.title[:20]} {v.digest[:6]}", f"programme:{v.id}") for v in found]
+    await desk.say(person, Message(text, column(*buttons[:8], *looks[:8])))
+
+
+async def look(desk: Desk, person: Person, coach: Coach, version_id: int) -> None:
+    """What can be done with one version: looked at, rehearsed, compared, published, clients moved over to it."""
+    version = await own_version(desk, coach, version_id)
+    words = desk.words(person)
+    rows = await previewing.buttons(desk, person, version)
+    if version.published_at is None:
+        rows = (*rows, *column(Button(words.gettext("Publish"), f"publish:{version.id}")))
+    await desk.say(person, Message(words.say("coach.programmes", items=[inviting.item_of(version)]), rows))
+    if version.published_at is not None:
+        await moving.offer(desk, person, version)

@@ -219,6 +219,21 @@ def upgrade() -> None:
         batch_op.create_index(batch_op.f("ix_consent_person_id"), ["person_id"], unique=False)
 
     op.create_table(
+        "group_message",
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("coach_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("state", sa.Text(), nullable=False),
+        sa.Column("programme", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("text", sa.Text(), nullable=True),
+        sa.Column("made_at", sa.DateTime(timezone=True), nullable=False),
+        sa.Column("sent_at", sa.DateTime(timezone=True), nullable=True),
+        sa.ForeignKeyConstraint(["coach_id"], ["coach.id"], name=op.f("fk_group_message_coach_id_coach")),
+        sa.PrimaryKeyConstraint("id", name=op.f("pk_group_message")),
+    )
+    with op.batch_alter_table("group_message", schema=None) as batch_op:
+        batch_op.create_index(batch_op.f("ix_group_message_coach_id"), ["coach_id"], unique=False)
+
+    op.create_table(
         "programme_version",
         sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("coach_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
@@ -230,6 +245,18 @@ def upgrade() -> None:
         sa.ForeignKeyConstraint(["coach_id"], ["coach.id"], name=op.f("fk_programme_version_coach_id_coach")),
         sa.PrimaryKeyConstraint("id", name=op.f("pk_programme_version")),
         sa.UniqueConstraint("coach_id", "digest", name=op.f("uq_programme_version_coach_id_digest")),
+    )
+    op.create_table(
+        "recording",
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("coach_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("movement", sa.Text(), nullable=True),
+        sa.Column("kind", sa.Text(), nullable=False),
+        sa.Column("file_id", sa.Text(), nullable=False),
+        sa.Column("at", sa.DateTime(timezone=True), nullable=False),
+        sa.ForeignKeyConstraint(["coach_id"], ["coach.id"], name=op.f("fk_recording_coach_id_coach")),
+        sa.PrimaryKeyConstraint("id", name=op.f("pk_recording")),
+        sa.UniqueConstraint("coach_id", "movement", name=op.f("uq_recording_coach_id_movement")),
     )
     op.create_table(
         "invite",
@@ -251,11 +278,27 @@ def upgrade() -> None:
         batch_op.create_index(batch_op.f("ix_invite_coach_id"), ["coach_id"], unique=False)
 
     op.create_table(
+        "rehearsal",
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("version_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("person_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("tries", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("worker", sa.Text(), nullable=True),
+        sa.Column("lease_until", sa.Double(), nullable=False),
+        sa.Column("asked_at", sa.DateTime(timezone=True), nullable=False),
+        sa.ForeignKeyConstraint(["person_id"], ["person.id"], name=op.f("fk_rehearsal_person_id_person")),
+        sa.ForeignKeyConstraint(
+            ["version_id"], ["programme_version.id"], name=op.f("fk_rehearsal_version_id_programme_version")
+        ),
+        sa.PrimaryKeyConstraint("id", name=op.f("pk_rehearsal")),
+    )
+    op.create_table(
         "course",
         sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("person_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("coach_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("version_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("next_version_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
         sa.Column("invite_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
         sa.Column("state", sa.Text(), nullable=False),
         sa.Column("day", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
@@ -275,6 +318,9 @@ def upgrade() -> None:
         sa.ForeignKeyConstraint(["after_id"], ["course.id"], name=op.f("fk_course_after_id_course")),
         sa.ForeignKeyConstraint(["coach_id"], ["coach.id"], name=op.f("fk_course_coach_id_coach")),
         sa.ForeignKeyConstraint(["invite_id"], ["invite.id"], name=op.f("fk_course_invite_id_invite")),
+        sa.ForeignKeyConstraint(
+            ["next_version_id"], ["programme_version.id"], name=op.f("fk_course_next_version_id_programme_version")
+        ),
         sa.ForeignKeyConstraint(["person_id"], ["person.id"], name=op.f("fk_course_person_id_person")),
         sa.ForeignKeyConstraint(
             ["version_id"], ["programme_version.id"], name=op.f("fk_course_version_id_programme_version")
@@ -305,6 +351,22 @@ def upgrade() -> None:
         batch_op.create_index(batch_op.f("ix_coach_note_course_id"), ["course_id"], unique=False)
 
     op.create_table(
+        "group_letter",
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("message_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("course_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("left_at", sa.DateTime(timezone=True), nullable=True),
+        sa.ForeignKeyConstraint(["course_id"], ["course.id"], name=op.f("fk_group_letter_course_id_course")),
+        sa.ForeignKeyConstraint(
+            ["message_id"], ["group_message.id"], name=op.f("fk_group_letter_message_id_group_message")
+        ),
+        sa.PrimaryKeyConstraint("id", name=op.f("pk_group_letter")),
+        sa.UniqueConstraint("message_id", "course_id", name=op.f("uq_group_letter_message_id_course_id")),
+    )
+    with op.batch_alter_table("group_letter", schema=None) as batch_op:
+        batch_op.create_index(batch_op.f("ix_group_letter_course_id"), ["course_id"], unique=False)
+
+    op.create_table(
         "ledger",
         sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("course_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
@@ -313,6 +375,7 @@ def upgrade() -> None:
         sa.Column("zone", sa.Text(), nullable=False),
         sa.Column("kind", sa.Text(), nullable=False),
         sa.Column("day", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
+        sa.Column("version_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
         sa.Column("level", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("prescribed", sa.Boolean(), nullable=False),
         sa.Column("lacks", sa.JSON(), nullable=True),
@@ -329,6 +392,9 @@ def upgrade() -> None:
         sa.ForeignKeyConstraint(["outbox_id"], ["outbox.id"], name=op.f("fk_ledger_outbox_id_outbox")),
         sa.ForeignKeyConstraint(["person_id"], ["person.id"], name=op.f("fk_ledger_person_id_person")),
         sa.ForeignKeyConstraint(["step_outbox_id"], ["outbox.id"], name=op.f("fk_ledger_step_outbox_id_outbox")),
+        sa.ForeignKeyConstraint(
+            ["version_id"], ["programme_version.id"], name=op.f("fk_ledger_version_id_programme_version")
+        ),
         sa.PrimaryKeyConstraint("id", name=op.f("pk_ledger")),
         sa.UniqueConstraint("course_id", "local_date", name=op.f("uq_ledger_course_id_local_date")),
         sa.UniqueConstraint("person_id", "local_date", name=op.f("uq_ledger_person_id_local_date")),
