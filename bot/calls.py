@@ -15,12 +15,13 @@ from db.outbox import METHODS, Letter
 _FILES: Mapping[str, str] = {
     "send_photo": "photo",
     "send_animation": "animation",
+    "send_video": "video",
     "send_document": "document",
     "edit_message_media": "photo",
 }
 """The field of a method that carries a file."""
 
-_OURS = frozenset({"again"})
+_OURS = frozenset({"again", "otherwise"})
 """What only the outbox reads."""
 
 
@@ -123,7 +124,7 @@ def file_id_of(result: Any) -> str | None:
     if not isinstance(result, Mapping):
         return None
     photo = result.get("photo")
-    kept = photo[-1] if photo else result.get("animation") or result.get("document")
+    kept = photo[-1] if photo else result.get("animation") or result.get("video") or result.get("document")
     return kept["file_id"] if kept else None
 
 

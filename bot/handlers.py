@@ -20,7 +20,7 @@ from telegram.ext import (
 )
 
 from bot.commands import COMMANDS, Command
-from bot.flows import day, joining, listening, photos, programmes, telling
+from bot.flows import day, joining, listening, photos, programmes, recordings, telling
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.taps import ONCE, tap
@@ -58,6 +58,7 @@ def handlers(bot_username: str) -> list[BaseHandler[Any, Any, Any]]:
         CallbackQueryHandler(rooms.tapped),
         ChatMemberHandler(rooms.membership, ChatMemberHandler.MY_CHAT_MEMBER),
         *(CommandHandler(name, rooms.commanded(act)) for name, act in COMMANDS.items()),
+        MessageHandler(filters.VIDEO | filters.ANIMATION, rooms.film),
         MessageHandler(filters.Document.ALL, rooms.document),
         MessageHandler(filters.TEXT, rooms.text),
         MessageHandler(filters.PHOTO, rooms.photo),
@@ -148,9 +149,25 @@ class _Rooms:
         await listening.heard(desk, person, (message.text if message else None) or "")
         await day.offer(desk, person)
 
+    async def film(self, update: Update, context: Context) -> None:
+        desk = self._desk(update)
+        person = await self._person(desk, update)
+        message = update.effective_message
+        sent = (message.video or message.animation) if message else None
+        if message is None or sent is None:
+            raise LookupError(f"update {update.update_id} has no film")
+        kind = "video" if message.video else "animation"
+        if not await recordings.arrived(desk, person, kind, sent.file_id, message.caption or ""):
+            await self._anything(desk, person, update)
+
     async def photo(self, update: Update, context: Context) -> None:
         desk = self._desk(update)
         person = await self._person(desk, update)
+        message = update.effective_message
+        if message and await recordings.arrived(
+            desk, person, "photo", message.photo[-1].file_id, message.caption or ""
+        ):
+            return
         await self._caption_heard(desk, person, update)
         sizes = update.effective_message.photo if update.effective_message else ()
         await photos.arrived(desk, person, sizes[-1].file_id)
@@ -168,7 +185,9 @@ class _Rooms:
 
     async def anything_else(self, update: Update, context: Context) -> None:
         desk = self._desk(update)
-        person = await self._person(desk, update)
+        await self._anything(desk, await self._person(desk, update), update)
+
+    async def _anything(self, desk: Desk, person: Person, update: Update) -> None:
         if not await self._caption_heard(desk, person, update):
             await desk.say(person, Message(desk.words(person).say("checkin.not_understood")))
 

@@ -195,7 +195,8 @@ class InboxWorker(Puller[Claimed]):
             await self._on_failed(session, row.chat, row.update_id)
 
     async def _with_document(self, row: Claimed) -> Claimed:
-        document = (row.payload.get("message") or {}).get("document")
+        message = row.payload.get("message") or {}
+        document = message.get("document") if "animation" not in message else None
         if document is None or row.document is not None or LEFT_OUT in row.payload:
             return row
         carrying = inbox.with_document(row, *await self._fetched(row, document))

@@ -12,6 +12,7 @@ from bot.flows import (
     doses,
     evening,
     finishing,
+    groups,
     how,
     inviting,
     joining,
@@ -27,6 +28,7 @@ from bot.flows import (
     places,
     previewing,
     programmes,
+    recordings,
     ruling,
     settings,
     upkeeping,
@@ -222,6 +224,19 @@ async def _tap_over(desk: Desk, person: Person, words: list[str]) -> None:
     await moving.tapped(desk, person, coach, version, _word(words, 1), _number(words, 2))
 
 
+async def _tap_group(desk: Desk, person: Person, words: list[str]) -> None:
+    coach, what = await coach_only(desk, person), _word(words, 1)
+    if what == "new":
+        await groups.begin(desk, person, coach, people.read_filter(_word(words, 2), _word(words, 3)))
+    else:
+        await groups.tapped(desk, person, coach, _number(words, 0), what)
+
+
+async def _tap_film(desk: Desk, person: Person, words: list[str]) -> None:
+    coach, number = await coach_only(desk, person), _number(words, 0)
+    await recordings.tapped(desk, person, coach, number, _word(words, 1), _word(words, 2))
+
+
 async def _tap_people(desk: Desk, person: Person, words: list[str]) -> None:
     await people.turn(desk, person, await coach_only(desk, person), words)
 
@@ -282,6 +297,8 @@ TAPS: Mapping[str, Tap] = {
     "preview": _tap_preview,
     "programme": _tap_programme,
     "over": _tap_over,
+    "group": _tap_group,
+    "film": _tap_film,
     "bar": _tap_bar,
     "go": _tap_go,
     "how": _tap_how,

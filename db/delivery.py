@@ -173,10 +173,10 @@ def without_markup(payload: Mapping[str, Any]) -> dict[str, Any]:
     return plain
 
 
-PICTURED = frozenset(("send_photo", "send_animation", "edit_message_media"))
+PICTURED = frozenset(("send_photo", "send_animation", "send_video", "edit_message_media"))
 """What brings a picture with words. Those go alone as a new message: no old picture stays above new words."""
 
-CAPTIONED = frozenset(("send_photo", "send_animation", "send_document"))
+CAPTIONED = frozenset(("send_photo", "send_animation", "send_video", "send_document"))
 """What is sent so has a caption in the place of a text."""
 
 
@@ -191,7 +191,7 @@ def words_alone(payload: Mapping[str, Any]) -> dict[str, Any]:
     >>> words_alone({"photo": {"attachment": "d"}, "caption": "Day 3", "parse_mode": "HTML"})
     {'text': 'Day 3', 'link_preview_options': {'is_disabled': True}, 'parse_mode': 'HTML'}
     """
-    others = {key: value for key, value in payload.items() if key not in ("photo", "animation", "caption")}
+    others = {key: value for key, value in payload.items() if key not in ("photo", "animation", "video", "caption")}
     return {"text": payload["caption"], "link_preview_options": {"is_disabled": True}, **others}
 
 

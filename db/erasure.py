@@ -77,6 +77,8 @@ async def erase(session: AsyncSession, person: Person, now: datetime, *, but_upd
     await session.execute(update(CoachLink).where(CoachLink.used_by == person.id).values(used_by=None))
     await _forget_messages(session, Outbox.chat == person.chat)
     if coach is not None:
+        copies = GroupLetter.message_id.in_(select(GroupMessage.id).where(GroupMessage.coach_id == coach))
+        await session.execute(delete(GroupLetter).where(copies))
         for owned in (Recording, GroupMessage, Invite, ProgrammeVersion):
             await session.execute(delete(owned).where(owned.coach_id == coach))
         await session.execute(delete(Due).where(Due.kind.in_([DueKind.DIGEST, DueKind.LIST]), Due.subject == coach))

@@ -59,6 +59,7 @@ METHODS = frozenset(
         "send_photo",
         "send_document",
         "send_animation",
+        "send_video",
         "send_media_group",
         "edit_message_text",
         "edit_message_caption",
@@ -408,6 +409,10 @@ _PACE = {
 }
 
 
+_NOT_THAT_FILE = (Reason.FILE_FORGOTTEN, Reason.BAD_REQUEST)
+"""Why a message with a file of somebody's own is sent as it stands under `otherwise`."""
+
+
 async def failed(
     session: AsyncSession,
     letter: Letter,
@@ -426,10 +431,15 @@ async def failed(
         marked_up="parse_mode" in letter.payload,
         pictured=is_pictured(letter.method, letter.payload),
     )
+    otherwise = letter.payload.get("otherwise")
+    if otherwise is not None and failure.reason in _NOT_THAT_FILE:
+        following = Next(State.WAITING, why=failure.name)
     held = and_(Outbox.id == letter.id, Outbox.state.in_([_LEASED, _SENDING]), Outbox.worker == worker)
     columns = _columns(following, letter.payload, machine_now, now)
     if following.in_words:
         columns |= {"method": "send_message", "edits": None}
+    if otherwise is not None and following.state is State.WAITING and failure.reason in _NOT_THAT_FILE:
+        columns |= {"method": otherwise["method"], "payload": otherwise["payload"]}
     if not await _set(session, held, **columns):
         return None
     if following.unreachable:

@@ -549,7 +549,8 @@ class Outbox(Base):
 
     A file is `{"attachment": digest, "filename": …}`, `{"base64": …, "filename": …}`, for a personal picture
     `{"recipe": …, "digest": …, "filename": …}`, or for one that a person sent `{"file_id": …}`. `again` is no
-    argument but the line that stands first if an alert has to be repeated.
+    argument but the line that stands first if an alert has to be repeated; `otherwise` is the method and payload that
+    take its place when the platform does not take its file.
     """
     edits: Mapped[int | None] = mapped_column(ForeignKey("outbox.id"))
     """The outbox row whose message this one edits; it waits for that row's message id."""

@@ -22,6 +22,10 @@ class Asked(StrEnum):
     """(course) a coach's note for themselves"""
     MESSAGE = "message"
     """(course) a coach's message to a client"""
+    GROUP = "group"
+    """(message to many) its words"""
+    MOVEMENT = "movement"
+    """(recording) which movement it shows"""
     REPLY = "reply"
     """(course) a client's answer to it"""
 
@@ -41,7 +45,7 @@ def about(person: Person) -> int:
     return int((person.asking or "").partition(":")[2])
 
 
-OF_A_COACH = frozenset({Asked.FOUND_OUT, Asked.DAY, Asked.TIME, Asked.NOTE, Asked.MESSAGE})
+OF_A_COACH = frozenset({Asked.FOUND_OUT, Asked.DAY, Asked.TIME, Asked.NOTE, Asked.MESSAGE, Asked.GROUP, Asked.MOVEMENT})
 """What only a coach is asked; anything else that they turn to ends it."""
 
 

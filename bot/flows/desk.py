@@ -97,6 +97,27 @@ class Desk:
             now=self.now,
         )
 
+    async def recording(self, person: Person, message: Message, kind: str, file_id: str) -> None:
+        """Sends a coach's own video, animation or photo, by the platform's id, in the place of a message's picture.
+
+        A file that the platform does not know any more falls back to the message as it is.
+        """
+        whole = message.fitting()
+        method = whole.picture.method if whole.picture else "send_message"
+        otherwise = {"method": method, "payload": await self._payload(whole)}
+        own = {"caption": str(message.text), "parse_mode": "HTML"} | {
+            name: value for name, value in message.payload().items() if name == "reply_markup"
+        }
+        await outbox.put(
+            self.session,
+            key=self._key(),
+            chat=person.chat,
+            kind=Kind.ANSWER,
+            method=f"send_{kind}",
+            payload={kind: {"file_id": file_id}, **own, "otherwise": otherwise},
+            now=self.now,
+        )
+
     async def picture(self, person: Person, file: dict[str, str], caption: Markup) -> None:
         """Sends a picture that is there already, as `base64` with its `filename`."""
         await outbox.put(
@@ -202,6 +223,11 @@ class Desk:
     def _key(self) -> str:
         self._said += 1
         return f"{self.cause}:{self._said}"
+
+
+def programme_in(version: ProgrammeVersion) -> Programme:
+    """The programme of a stored version."""
+    return _read(version.source)
 
 
 @lru_cache(maxsize=256)

@@ -6,10 +6,10 @@ from collections.abc import Sequence
 from importlib.util import find_spec
 
 from markupsafe import Markup
-from rapidfuzz import fuzz, process
 
-from bot.flows import bodies, showing, times
+from bot.flows import bodies, recordings, showing, times
 from bot.flows.desk import Desk
+from bot.flows.naming import MOST, named
 from bot.flows.rights import NotAllowed
 from bot.words.cards import film_picture
 from bot.words.message import ON_PHONE, Button, Message, column
@@ -20,11 +20,6 @@ from plans.dose import items
 from plans.ledger import RowKind
 from plans.movements import Library, Movement, library
 from plans.programme import Item
-
-MOST = 8
-"""Movements offered as buttons."""
-NEAR = 78
-"""How like a typed name a movement's must be, of 100. Our own choice."""
 
 FILM = "mp4" if find_spec("av") else "gif"
 """An MP4 is smaller; its encoder may not be installed."""
@@ -52,18 +47,6 @@ async def tapped(desk: Desk, person: Person, key: str) -> None:
     if key not in known:
         raise NotAllowed("checkin.not_yours")
     await _show(desk, person, known[key])
-
-
-def named(wanted: str, known: Library) -> list[Movement]:
-    """The movements that a typed name may mean, the likeliest first; one alone when it is plain."""
-    plain = " ".join(wanted.lower().split())
-    names = {key: name.lower() for key, name in known.names().items()}
-    exact = [key for key, name in names.items() if plain in (name, key, key.replace("-", " "))]
-    if exact:
-        return [known[exact[0]]]
-    within = [key for key, name in names.items() if all(word in name for word in plain.split())]
-    like = process.extract(plain, names, scorer=fuzz.WRatio, limit=MOST, score_cutoff=NEAR)
-    return [known[key] for key in within[:MOST] or [key for _name, _score, key in like]]
 
 
 async def _known(desk: Desk, person: Person) -> Library:
@@ -107,4 +90,9 @@ async def _show(desk: Desk, person: Person, movement: Movement) -> None:
     easier = (await _known(desk, person)).get(movement.easier or "")
     label = words.gettext("Easier: {name}").format(name=easier.name) if easier else ""
     rows = column(Button(label[:ON_PHONE], f"how:{easier.key}")) if easier else ()
-    await desk.say(person, Message(text, rows, film_picture(movement, FILM)))
+    message = Message(text, rows, film_picture(movement, FILM))
+    own = await recordings.shown_to(desk, person, movement.key)
+    if own is not None and message.is_caption:
+        await desk.recording(person, message, own.kind, own.file_id)
+    else:
+        await desk.say(person, message)

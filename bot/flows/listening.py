@@ -9,11 +9,13 @@ from bot.flows import (
     bodies,
     checkin,
     day,
+    groups,
     health,
     joining,
     leaving,
     measuring,
     overruling,
+    recordings,
     ruling,
     settings,
     showing,
@@ -106,6 +108,8 @@ _TYPED_BY_A_COACH = {
     Asked.TIME: steering.type_time,
     Asked.NOTE: steering.type_note,
     Asked.MESSAGE: steering.type_message,
+    Asked.GROUP: groups.typed,
+    Asked.MOVEMENT: recordings.type_movement,
 }
 
 

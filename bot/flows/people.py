@@ -198,7 +198,9 @@ def page(words: Words, everybody: Sequence[Seen], wanted: Filter, number: int) -
         number=number,
         pages=pages,
     )
-    rows = (*_doors(shown), *_turning(words, wanted, number, pages), *_filters(words, everybody, wanted))
+    write = Button(words.gettext("Write to these"), f"group:0:new:{wanted.state}:{wanted.programme}")
+    more = ((write,),) if found else ()
+    rows = (*_doors(shown), *_turning(words, wanted, number, pages), *_filters(words, everybody, wanted), *more)
     return Message(text, rows if everybody else ())
 
 

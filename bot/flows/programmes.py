@@ -88,7 +88,8 @@ async def list_programmes(desk: Desk, person: Person, coach: Coach) -> None:
     ]
     text = words.say("coach.programmes", items=[inviting.item_of(v) for v in found])
     looks = [Button(f"{words.gettext('Look at')} {v.title[:20]} {v.digest[:6]}", f"programme:{v.id}") for v in found]
-    await desk.say(person, Message(text, column(*buttons[:8], *looks[:8])))
+    films = Button(words.gettext("Your own recordings"), "film:0:list")
+    await desk.say(person, Message(text, column(*buttons[:8], *looks[:8], films)))
 
 
 async def look(desk: Desk, person: Person, coach: Coach, version_id: int) -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Awaitable, Callable, Mapping
 
-from bot.flows import day, digest, evening, mine, telling, upkeeping
+from bot.flows import day, digest, evening, groups, mine, telling, upkeeping
 from bot.flows.desk import Desk
 from db.due import DueKind
 
@@ -16,6 +16,7 @@ WHEN_DUE: Mapping[str, Callable[[Desk, int], Awaitable[None]]] = {
     DueKind.THINGS: evening.ask_for_things,
     DueKind.RETEST: upkeeping.offer_retest,
     DueKind.TRACES: mine.forget_traces,
+    DueKind.LETTER: groups.in_the_morning,
 }
 """Each use case takes the subject's id and plans or cancels its own next instant."""
 
@@ -27,5 +28,6 @@ PLANNED: Mapping[str, Callable[[Desk, int], Awaitable[None]]] = {
     DueKind.THINGS: evening.replan_things,
     DueKind.RETEST: upkeeping.plan_retest,
     DueKind.TRACES: mine.plan_forgetting,
+    DueKind.LETTER: groups.replan,
 }
 """The same instants once more from local time and zone, when the zone data has changed."""

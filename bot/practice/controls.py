@@ -99,6 +99,12 @@ def _routes(side: _Side, troubles: _Troubles | None) -> list[Route]:
             side.location,
             "{chat, latitude, longitude, first_name?} -> {id}: shares a place, in degrees",
         ),
+        Route(
+            "POST",
+            "video",
+            side.video,
+            "{chat, base64, name?, caption?, first_name?} -> {id}: sends a video",
+        ),
         Route("POST", "photo", side.photo, "{chat, base64, caption?, first_name?} -> {id}: sends a PNG or JPEG"),
         Route("POST", "block", side.block, "{chat, on} -> {}: blocks the bot, or takes it back"),
         Route(
@@ -269,6 +275,14 @@ class _Side:
         chat, content, caption = number_of(body, "chat"), _bytes(body), text_of(body, "caption", "")
         return web.json_response(
             {"id": self._platform.send_photo(chat, content, caption=caption, first_name=_first_name(body))}
+        )
+
+    async def video(self, request: web.Request) -> web.Response:
+        body = await _body(request)
+        chat, content, caption = _number(body, "chat"), _bytes(body), _text(body, "caption", "")
+        name = _text(body, "name", "video.mp4")[:200] or "video.mp4"
+        return web.json_response(
+            {"id": self._platform.send_video(chat, name, content, caption=caption, first_name=_first_name(body))}
         )
 
     async def block(self, request: web.Request) -> web.Response:

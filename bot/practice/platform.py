@@ -60,6 +60,7 @@ class Platform(World):
             "sendmessage": sending.send_message,
             "sendphoto": sending.send_photo,
             "sendanimation": sending.send_animation,
+            "sendvideo": sending.send_video,
             "senddocument": sending.send_document,
             "sendmediagroup": sending.send_album,
             "sendchataction": sending.action,

@@ -42,6 +42,7 @@ _CONTENT: Mapping[str, Callable[[File], Any]] = {
     "photo": shapes.photo,
     "document": shapes.document,
     "animation": shapes.animation,
+    "video": shapes.video,
 }
 """What a message says of its file, by its kind."""
 
@@ -82,6 +83,10 @@ class Sending:
     def send_animation(self, params: Params) -> Body:
         """sendAnimation."""
         return self._send_file(params, "animation")
+
+    def send_video(self, params: Params) -> Body:
+        """sendVideo."""
+        return self._send_file(params, "video")
 
     def send_album(self, params: Params) -> list[Body]:
         """sendMediaGroup, with photos that are kept already."""

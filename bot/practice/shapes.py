@@ -64,6 +64,11 @@ def animation(file: File) -> Body:
     return {**document(file), "width": width, "height": height, "duration": 0}
 
 
+def video(file: File) -> Body:
+    """A file as a message's video; how long and how large it is is not looked at."""
+    return {**document(file), "width": 0, "height": 0, "duration": 0}
+
+
 def commands(text: str) -> list[Entity]:
     """The command that a text begins with, as an entity."""
     found = re.match(r"^/[a-zA-Z0-9_]{1,32}(?:@\w+)?", text)

@@ -42,8 +42,8 @@ def shown(message: Mapping[str, Any], change: int, edits: int, bot_id: int) -> d
         "edited": edits,
         "change": change,
     }
-    if "animation" in message:
-        film = message["animation"]
+    if "animation" in message or "video" in message:
+        film = message.get("animation") or message["video"]
         found["film"] = {"kind": film["mime_type"], "width": film["width"], "height": film["height"]} | _place(film)
     elif "document" in message:
         document = message["document"]

@@ -72,6 +72,13 @@ class World:
         file = self.new_file("photo", "photo.jpg", body)
         return self._post(chat, first_name, file=file, photo=shapes.photo(file), caption=caption)
 
+    def send_video(self, chat: int, name: str, body: bytes, *, caption: str = "", first_name: str | None = None) -> int:
+        """A person sends a video. Returns the message's id. Raises as `say` does."""
+        LIMITS["document"].check(len(body))
+        LIMITS["caption"].check(utf16(caption))
+        file = self.new_file("video", name, body)
+        return self._post(chat, first_name, file=file, video=shapes.video(file), caption=caption)
+
     def tap(self, chat: int, message_id: int, button: str) -> str:
         """A person taps a button by its data or its label; returns the tap's id. Raises NoSuch."""
         self.known(chat)

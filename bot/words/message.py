@@ -91,13 +91,18 @@ class Message:
         picture = self.fitting().picture
         return picture.digest if picture else None
 
+    @property
+    def is_caption(self) -> bool:
+        """Whether the text is short enough to stand under a picture."""
+        return _units(self.text) <= CAPTION
+
     def in_words(self) -> Message:
         """The message without its picture."""
         return replace(self, picture=None)
 
     def fitting(self) -> Message:
         """The message as it can leave: without its picture if the text is no caption."""
-        if self.picture is None or _units(self.text) <= CAPTION:
+        if self.picture is None or self.is_caption:
             return self
         return self.in_words()
 

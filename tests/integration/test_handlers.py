@@ -106,6 +106,32 @@ async def test_every_button_of_a_stranger_is_answered_and_changes_nothing(
     assert (person.zone, person.asking) in ((None, None), (None, "zone"))
 
 
+FOR_A_COACH = [
+    *("publish", "invite", "client", "doses", "rule", "undo", "steer", "reasons", "people", "preview", "programme"),
+    *("over", "group", "film", "bar", "go", "found", "photos"),
+]
+
+
+@pytest.mark.parametrize("verb", FOR_A_COACH)
+async def test_a_coachs_button_under_anybody_elses_finger_says_so_and_changes_nothing(
+    database: Database, application: QuietApplication, verb: str
+) -> None:
+    tap = {
+        "update_id": 1,
+        "callback_query": {
+            "id": "7",
+            "from": {"id": 5, "is_bot": False, "first_name": "Kim"},
+            "chat_instance": "5",
+            "data": f"{verb}:1:new:all:0",
+            "message": message(1, text="x")["message"],
+        },
+    }
+    await handle(database, application, tap)
+    async with database.reading() as session:
+        (payload,) = await session.scalars(select(Outbox.payload))
+    assert payload["text"] == "Only a coach can do this. Nothing was changed."
+
+
 @pytest.mark.parametrize(
     "content",
     [
@@ -115,8 +141,11 @@ async def test_every_button_of_a_stranger_is_answered_and_changes_nothing(
                      "is_animated": False, "is_video": False}},
         {"document": {"file_id": "a", "file_unique_id": "b", "file_name": "x.yaml"}},
         {"location": {"latitude": 1.0, "longitude": 2.0}},
+        {"video": {"file_id": "a", "file_unique_id": "b", "width": 1, "height": 1, "duration": 1}},
+        {"animation": {"file_id": "a", "file_unique_id": "b", "width": 1, "height": 1, "duration": 1},
+         "document": {"file_id": "a", "file_unique_id": "b", "file_name": "x.gif"}, "caption": "hip hinge"},
     ],
-    ids=["words", "command", "sticker", "document", "location"],
+    ids=["words", "command", "sticker", "document", "location", "video", "animation"],
 )  # fmt: skip
 async def test_whatever_a_stranger_sends_gets_an_answer(
     database: Database, application: QuietApplication, content: dict[str, Any]

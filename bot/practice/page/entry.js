@@ -85,8 +85,9 @@ const QUIET = matchMedia("(prefers-reduced-motion: reduce)");
 /** A movement from start to end; it moves by itself unless the reader wants less motion. */
 function film({ kind, url, width, height }) {
   const alt = "The movement that the words below describe";
-  if (kind !== "video/mp4") return make("img", { className: "picture", src: url, width, height, alt });
-  const shown = make("video", { className: "picture", src: url, width, height, loop: true, muted: true, controls: true });
+  const sides = width ? { width, height } : {};
+  if (kind !== "video/mp4") return make("img", { className: "picture", src: url, ...sides, alt });
+  const shown = make("video", { className: "picture", src: url, ...sides, loop: true, muted: true, controls: true });
   shown.autoplay = !QUIET.matches;
   shown.playsInline = true;
   shown.setAttribute("aria-label", alt);

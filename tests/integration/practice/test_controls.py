@@ -274,7 +274,7 @@ async def test_a_file_or_tap_that_is_not_there_is_told_so(here: Place) -> None:
 async def test_every_route_is_listed_with_its_fields(here: Place) -> None:
     async with here.http.get(f"{here.address}/practice") as answer:
         listed = await answer.json()
-    posts = {"say", "edit", "open", "location", "tap", "document", "photo", "block", "clock", "fault"}
+    posts = {"say", "edit", "open", "tap", "document", "location", "photo", "video", "block", "clock", "fault"}
     gets = {"messages", "chats", "clock", "answer", "files", "events", "faults"}
     assert {(route["method"], route["path"]) for route in listed} == {
         *(("POST", f"/practice/{name}") for name in posts),
