@@ -39,9 +39,11 @@ async def at_the_boundary(desk: Desk, client: Person, course: Course) -> bool:
     course.version_id, course.next_version_id = course.next_version_id, None
     await desk.session.flush()
     programme = await desk.programme(course)
-    if course.day > len(programme.days):
-        await _hold(desk, course, len(programme.days))
-    text = desk.words(client).say("moving.moved_client", title=programme.title, day=course.day, all=len(programme.days))
+    count = len(programme.days)
+    last = count if course.day > count else None
+    if last is not None:
+        await _hold(desk, course, last)
+    text = desk.words(client).say("moving.moved_client", title=programme.title, last=last)
     await desk.say(client, Message(text))
     return True
 

@@ -194,7 +194,7 @@ async def test_after_publishing_a_new_version_clients_are_moved_at_the_boundary_
         assert (scene.course.version_id, row.version_id) == (scene.new.id, scene.new.id)
         assert (row.kind, row.day, row.level) == (RowKind.SESSION, 4, 0), "held to the last day"
         texts = [text_of(payload) for payload in await told(here, 11)]
-        assert any("From today you go by it, on day 4 of 4." in text for text in texts)
+        assert any("From today you go by it. It is shorter: you are on its last day, day 4." in text for text in texts)
         assert scene.other.version_id == scene.old.id
 
 
