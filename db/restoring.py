@@ -11,7 +11,8 @@ from sqlalchemy.ext.asyncio import AsyncConnection, AsyncSession
 
 from db import copying, erasure
 from db.delivery import State
-from db.schema import ChatPace, Inbox, Lease, Note, Outbox
+from db.due import DueKind
+from db.schema import ChatPace, Due, Inbox, Lease, Note, Outbox
 
 OPEN = (State.WAITING, State.LEASED, State.SENDING)
 
@@ -32,7 +33,8 @@ async def put_back(
 ) -> Restored:
     """Replaces all rows by those of the backup; `known` are erasures that it may not have heard of.
 
-    A message that was on its way when the backup was made may have left since: it counts as unknown. Updates that
+    A message that was on its way when the backup was made may have left since: it counts as unknown, and a copy of a
+    message to many that waited for its reader's morning is let go. Updates that
     were stored and not handled are handled, for their effect is not in the backup.
     """
     await copying.empty(target)
@@ -52,6 +54,7 @@ async def put_back(
         await session.execute(
             update(Inbox).where(Inbox.state == "leased").values(state="waiting", worker=None, lease_until=None)
         )
+        await session.execute(delete(Due).where(Due.kind == DueKind.LETTER))
         for table in (Lease, ChatPace):
             await session.execute(delete(table))
         await session.execute(delete(Note).where(Note.name.in_(["budget", "last_update"])))

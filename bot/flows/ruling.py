@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.flows import overruling
+from bot.flows import deciding, overruling
 from bot.flows.asking import Asked, close, open_for
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed, own_course
@@ -13,7 +13,9 @@ from db.schema import Coach, Course, Overrule, Person
 from plans import course as way
 from plans import dose
 from plans.checkin import Flag
+from plans.fitting import Fit, fitted
 from plans.overruling import Word
+from plans.programme import Programme
 from plans.screening import Step
 
 QUICK_NOTES = {
@@ -41,8 +43,9 @@ async def bar(desk: Desk, person: Person, coach: Coach, course_id: int, value: s
         await desk.say(
             client, Message(desk.words(client).say("coach.barred_client", coach=person.label, names=left_out))
         )
-    number = min(course.day, len(programme.days))
+    number = await _next_day(desk, course, programme)
     here = {item.movement.key for _b, item in dose.items(programme.day(number).session)} | barred
+    instead = [(names[key], _instead(programme, number, course.level, barred, key)) for key in names if key in here]
     _ = desk.words(person).gettext
     buttons = [
         Button(f"{_('Bring back') if key in barred else _('Leave out')}: {name}"[:ON_PHONE], f"bar:{course.id}:{n}")
@@ -50,8 +53,26 @@ async def bar(desk: Desk, person: Person, coach: Coach, course_id: int, value: s
         if key in here
     ]
     left_out = [name for key, name in names.items() if key in barred]
-    text = desk.words(person).say("coach.barred", label=client.label, day=number, names=left_out)
+    text = desk.words(person).say("coach.barred", label=client.label, day=number, names=left_out, instead=instead)
     await desk.say(person, Message(text, column(*buttons)))
+
+
+async def _next_day(desk: Desk, course: Course, programme: Programme) -> int:
+    """The session day that comes next as things stand, else the day in hand."""
+    at = await overruling.standing(desk, course)
+    coming = await deciding.ahead(desk, course, programme, at.past, at.last)
+    return coming.day or min(coming.position.day, len(programme.days))
+
+
+def _instead(programme: Programme, number: int, level: int, barred: set[str], key: str) -> str:
+    """What takes a movement's place on a day when it is left out; empty where nothing does."""
+    without, with_it = (
+        fitted(programme.day(number), level, Fit(barred=out), programme.catalogue(), programme.ages, programme.muscles)
+        for out in (barred | {key}, barred - {key})
+    )
+    before = {item.movement.key for _b, item in dose.items(with_it.session)}
+    found = {item.movement.key: item.movement.name for _b, item in dose.items(without.session)}
+    return ", ".join(name for other, name in found.items() if other not in before)
 
 
 async def ask_found_out(desk: Desk, person: Person, coach: Coach, course_id: int) -> None:

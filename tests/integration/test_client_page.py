@@ -10,9 +10,11 @@ import pytest
 from sqlalchemy import select
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from bot.flows import clients, day, deciding, listening, mine, overruling, ruling, steering
+from bot.flows import clients, day, deciding, listening, overruling, ruling, steering
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
+from bot.words import words
+from bot.words.own_data import page
 from db import courses
 from db.courses import CourseState
 from db.engine import Database
@@ -350,6 +352,26 @@ async def test_a_warning_sign_in_an_answer_to_the_coach_is_heard_as_one(database
     assert state is not None
 
 
+async def test_before_a_movement_is_left_out_it_is_said_what_takes_its_place(database: Database) -> None:
+    async with writing(database) as session:
+        person, coach = await coach_in(session)
+        far = session_with("far-reach")
+        version = await version_in(session, coach, HEAD + far + far)
+        client, course = await client_in(session, version, "Kim", chat=KIM, said=[DONE])
+        here = Room(session, person, coach, client, course)
+        await ruling.bar(here.desk(), person, coach, course.id, "list")
+        text = await here.last()
+        assert "Day 2 comes next." in text
+        assert "• Sway: nothing\n• Far reach: Long reach" in text
+        await ruling.bar(here.desk(), person, coach, course.id, "1")
+        assert "Left out for Kim: Far reach." in await here.last()
+        assert "Left out from now on: Far reach." in await here.last(KIM)
+
+
+def session_with(movement: str) -> str:
+    return SESSION.format(rounds=2).replace("movement: reach", f"movement: {movement}")
+
+
 async def test_turning_to_something_else_ends_what_was_to_be_typed(database: Database) -> None:
     async with writing(database) as session:
         here = await room(session, DONE, on=1)
@@ -366,7 +388,7 @@ async def test_a_note_is_never_sent_is_in_the_clients_own_data_and_goes_with_the
         assert await told(session, KIM) == []
         (course,) = (await own_data(session, here.client)).courses
         assert [note.text for note in course.coach_noted] == ["careful with the left side"]
-        await mine.tapped(desk_of(session, "client:1", update=600), here.client, "show")
+        assert "noted: careful with the left side" in page(await own_data(session, here.client), words("en"))
         await erase(session, here.client, NOW)
         assert (await session.scalars(select(CoachNote))).all() == []
 

@@ -164,6 +164,19 @@ def person(number: int, made: datetime = AT) -> Person:
 
 
 @pytest.mark.usefixtures("store")
+async def test_a_copy_for_many_that_waited_is_not_sent_after_a_restore(tmp_path: Path) -> None:
+    async def fill(session: AsyncSession) -> None:
+        for kind in ("letter", "digest"):
+            session.add(Due(kind=kind, subject=1, at=AT, zone_data="x"))
+
+    url = await prepared(tmp_path / "a", fill)
+    await keeping.backup(settings(url), tmp_path / "copy.sqlite", print)
+    await keeping.restore(settings(url), tmp_path / "copy.sqlite", None, print)
+    async with opened(url) as database, database.reading() as session:
+        assert list(await session.scalars(select(Due.kind))) == ["digest"]
+
+
+@pytest.mark.usefixtures("store")
 async def test_who_was_erased_stays_erased_after_a_restore(tmp_path: Path) -> None:
     async def two(session: AsyncSession) -> None:
         session.add_all([person(1), person(2)])
