@@ -31,8 +31,8 @@ from bot.flows import (
     recordings,
     ruling,
     settings,
-    upkeeping,
     steering,
+    upkeeping,
 )
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed, coach_only

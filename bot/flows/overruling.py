@@ -7,7 +7,7 @@ from datetime import date, timedelta
 
 from sqlalchemy import update
 
-from bot.flows import bodies, day, deciding, showing, times
+from bot.flows import bodies, deciding, finishing, showing, times
 from bot.flows.asking import Asked, close, open_for
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed, own_course
@@ -257,7 +257,7 @@ async def _end_now(desk: Desk, person: Person, at: Standing, *, sure: bool) -> N
         return
     await withdraw(desk, course)
     await alerts.close_all(desk.session, course, desk.now)
-    await day.finish(desk, at.client, course, ended_by=person)
+    await finishing.finish(desk, at.client, course, ended_by=person)
 
 
 def because(words: Words, found: Decision) -> str:

@@ -278,9 +278,9 @@ class _Side:
         )
 
     async def video(self, request: web.Request) -> web.Response:
-        body = await _body(request)
-        chat, content, caption = _number(body, "chat"), _bytes(body), _text(body, "caption", "")
-        name = _text(body, "name", "video.mp4")[:200] or "video.mp4"
+        body = await body_of(request)
+        chat, content, caption = number_of(body, "chat"), _bytes(body), text_of(body, "caption", "")
+        name = text_of(body, "name", "video.mp4")[:200] or "video.mp4"
         return web.json_response(
             {"id": self._platform.send_video(chat, name, content, caption=caption, first_name=_first_name(body))}
         )
