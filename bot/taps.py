@@ -9,6 +9,7 @@ from bot.flows import (
     checkin,
     clients,
     day,
+    digest,
     doses,
     evening,
     finishing,
@@ -188,6 +189,10 @@ async def _tap_doses(desk: Desk, person: Person, words: list[str]) -> None:
     await doses.show(desk, person, await coach_only(desk, person), _number(words, 0))
 
 
+async def _tap_digest(desk: Desk, person: Person, words: list[str]) -> None:
+    await digest.tapped(desk, person, await coach_only(desk, person), words[0], _word(words, 1))
+
+
 async def _tap_rule(desk: Desk, person: Person, words: list[str]) -> None:
     coach, course = await coach_only(desk, person), _number(words, 0)
     await overruling.tapped(desk, person, coach, course, _word(words, 1), _word(words, 2), _word(words, 3))
@@ -288,6 +293,7 @@ TAPS: Mapping[str, Tap] = {
     "invite": _tap_invite,
     "client": _tap_client,
     "doses": _tap_doses,
+    "digest": _tap_digest,
     "rule": _tap_rule,
     "undo": _tap_undo,
     "steer": _tap_steer,

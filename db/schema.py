@@ -126,6 +126,8 @@ class Coach(Base):
     person_id: Mapped[int] = mapped_column(ForeignKey("person.id"), unique=True)
     digest_weekday: Mapped[int] = mapped_column(default=0)
     """0 is Monday."""
+    digest_at: Mapped[time] = mapped_column(default=time(17))
+    """Local time of the weekly digest."""
     created_at: Mapped[datetime]
 
 

@@ -97,11 +97,22 @@ def due(rows: Iterable[Entry], seconds: Callable[[Entry], tuple[float, float]] =
 
 def compared(clients: Sequence[Sequence[Due]], last: date) -> Comparison:
     """The comparison that ends on a date, of one client or of a group; each client's sessions in any order."""
+    times = _times(clients, last)
+    return Comparison(*(_figure(*times, count) for count in (_completion, _dose, _answers)))
+
+
+def completion(clients: Sequence[Sequence[Due]], last: date) -> Figure:
+    """The first figure of the comparison alone."""
+    return _figure(*_times(clients, last), _completion)
+
+
+def _times(clients: Sequence[Sequence[Due]], last: date) -> tuple[Groups, Groups, Groups]:
+    """The sessions of the week, of the month, and of the month before."""
     week, month, before = (
         [[one for one in client if first < one.on <= end] for client in clients]
         for first, end in ((last - WEEK, last), (last - MONTH, last), (last - 2 * MONTH, last - MONTH))
     )
-    return Comparison(*(_figure(week, month, before, count) for count in (_completion, _dose, _answers)))
+    return week, month, before
 
 
 _Counted = tuple[float, float, float]

@@ -130,17 +130,31 @@ class Desk:
             now=self.now,
         )
 
-    async def document(self, person: Person, filename: str, body: bytes, caption: Markup) -> None:
-        """Sends a file of the person's own; it is kept with its message only, until that has left."""
+    async def document(
+        self,
+        person: Person,
+        filename: str,
+        body: bytes,
+        caption: Markup,
+        *,
+        key: str | None = None,
+        kind: Kind = Kind.ANSWER,
+        late_after: datetime | None = None,
+    ) -> None:
+        """Sends a file of the person's own; it is kept with its message only, until that has left.
+
+        Without a `key` it is an answer to what set this off.
+        """
         file = {"base64": base64.b64encode(body).decode(), "filename": filename}
         await outbox.put(
             self.session,
-            key=self._key(),
+            key=key or self._key(),
             chat=person.chat,
-            kind=Kind.ANSWER,
+            kind=kind,
             method="send_document",
             payload={"document": file, "caption": str(caption), "parse_mode": "HTML"},
             now=self.now,
+            late_after=late_after,
         )
 
     async def edit(self, person: Person, message: Message, row: int, *, after: float | None = None) -> None:

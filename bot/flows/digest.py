@@ -1,50 +1,46 @@
-"""The coach's week: who did what, whose answers are missing, who hurt, and what the rules made of it."""
+"""The coach's week: whom to look at first and why, then everybody together, with a chart, a page and a table."""
 
 from __future__ import annotations
 
-from collections import Counter
-from collections.abc import Sequence
-from datetime import date, timedelta
+from datetime import timedelta
 
 from pydantic import TypeAdapter
 
-from bot.flows import joining, times
-from bot.flows.clients import Client, clients_of
+from bot.flows import clients, digest_files, digest_said, joining, times, weeks
 from bot.flows.desk import Desk
+from bot.flows.rights import NotAllowed, own_version
+from bot.flows.weeks import Digest
 from bot.words import Words
-from bot.words.charts import digest_words
-from bot.words.message import Message, Picture
+from bot.words.message import ON_PHONE, Button, Message, Picture, Rows, column
 from db.courses import CourseState
 from db.delivery import Kind
-from db.schema import Coach, LedgerRow, Person
-from plans.adherence import Week, week_of, wilson
-from plans.charts.days import Line
-from plans.charts.digest import Digest, Pain, Share
-from plans.charts.digest import Week as Bars
-from plans.ledger import Entry
-from plans.rules import Verdict
+from db.schema import Coach, Person
+from plans import needs
+from plans.charts.digest import Digest as Chart
 
-MOVES = {"repeat": "repeated", "ease": "eased", "rest": "rested", "refer": "referred"}
-
-
-WEEKS = 4
-"""Weeks on the chart: one alone proves little."""
-WANTED = 80.0
-"""Percent of sessions done that many programmes are held to (Bailey 2020, Br J Sports Med 54:326)."""
-
+FIRST = 10
+"""Clients who are named first; of more only the number is said. Our own choice."""
+REASONS = 2
+"""Of one client in a message; the page has all."""
+SMALL = 12
+"""In a group of up to so many, everybody else has a line too. Our own choice."""
 LATE = timedelta(days=1)
 """A digest that could not be sent for so long waits for /digest. Our own choice."""
 
 
 async def weekly(desk: Desk, coach_id: int) -> None:
-    """Sends the digest of the last seven dates and plans the next one."""
+    """Sends the digest of the seven dates before this one, its page and its table, and plans the next one."""
     coach = await desk.session.get_one(Coach, coach_id)
     person = await desk.session.get_one(Person, coach.person_id)
     await joining.plan_digest(desk, person, coach)
-    key = f"digest:{person.id}:{times.today(person, desk.now)}"
-    for number, message in enumerate(await _messages(desk, person, coach)):
-        late = desk.now + LATE
+    today = times.today(person, desk.now)
+    found = await weeks.read(desk, person, coach, today - timedelta(days=1))
+    key, late = f"digest:{person.id}:{today}", desk.now + LATE
+    for number, message in enumerate(_messages(desk, person, found)):
         await desk.send(person, message, key=f"{key}:{number}", kind=Kind.DIGEST, late_after=late)
+    if found.clients:
+        for file in (digest_files.page(desk, person, found), digest_files.table(desk, person, found)):
+            await desk.document(person, *file, key=f"{key}:{file.name}", kind=Kind.DIGEST, late_after=late)
 
 
 async def plan(desk: Desk, coach_id: int) -> None:
@@ -54,107 +50,119 @@ async def plan(desk: Desk, coach_id: int) -> None:
 
 
 async def now(desk: Desk, person: Person, coach: Coach) -> None:
-    """/digest: the same at any time."""
-    for message in await _messages(desk, person, coach):
+    """/digest: the seven dates up to this one, at any time."""
+    for message in _messages(desk, person, await _running(desk, person, coach)):
         await desk.say(person, message)
 
 
-async def _messages(desk: Desk, person: Person, coach: Coach) -> list[Message]:
-    """The week in words with its chart; where the words are too many for a caption, the chart with its own first."""
-    last = times.today(person, desk.now)
-    first = last - timedelta(days=6)
-    clients = await clients_of(desk, coach)
-    lines, weeks = [], []
-    for client in clients:
-        rows = [(row, entry) for row, entry in client.rows if first <= row.local_date <= last]
-        if rows:
-            week = week_of(entry for _row, entry in rows)
-            weeks.append(week)
-            lines.append(_line(client, week, rows))
+async def tapped(desk: Desk, person: Person, coach: Coach, what: str, value: str) -> None:
+    """One button under the digest. Raises NotAllowed for another one, or for somebody else's version."""
+    if what == "people":
+        await clients.people_list(desk, person, coach)
+    elif what == "table":
+        await desk.document(person, *digest_files.table(desk, person, await _running(desk, person, coach)))
+    elif what == "page":
+        await _page(desk, person, coach, value)
+    elif what == "when":
+        await _when(desk, person, coach, value)
+    else:
+        raise NotAllowed("checkin.not_yours")
+
+
+async def _running(desk: Desk, person: Person, coach: Coach) -> Digest:
+    return await weeks.read(desk, person, coach, times.today(person, desk.now))
+
+
+# --- messages -------------------------------------------------------------------------------------------------------
+
+
+def _messages(desk: Desk, person: Person, found: Digest) -> list[Message]:
+    """Whom first; then all together with the chart, below it where the words are too many for a caption."""
     words = desk.words(person)
-    when = {"first": f"{first:%a %d %b}", "last": f"{last:%a %d %b}"}
-    text = words.say("digest.week", group=_group(weeks), clients=lines, **when)
-    if not weeks:
-        return [Message(text)]
-    chart = _chart(words, clients, last)
-    whole = Message(text, picture=chart)
+    dates = digest_said.dates(words, found.first, found.last)
+    first = _first(words, found, dates)
+    if not found.clients:
+        return [first]
+    text, chart = digest_said.together(words, found), _chart(words, found)
+    whole = Message(text, _buttons(words), chart)
     if whole.picture_digest is not None:
-        return [whole]
-    return [Message(words.say("digest.chart", **when), picture=chart), Message(text)]
+        return [first, whole]
+    return [first, Message(words.say("digest.chart", **dates), picture=chart), Message(text, _buttons(words))]
 
 
-def _chart(words: Words, clients: Sequence[Client], last: date) -> Picture:
-    """The last weeks of all clients together, each of seven dates that end on the digest's weekday."""
-    ends = [last - timedelta(days=7 * back) for back in reversed(range(WEEKS))]
-    weeks = [_week_of_all(clients, end) for end in ends]
-    rows = [
-        row for client in clients for row, _entry in client.rows if last - timedelta(days=6) <= row.local_date <= last
-    ]
-    counts = Counter(str((row.decision or {}).get("verdict")) for row in rows)
-    title, note = words.gettext("Your group"), words.gettext("the last four weeks")
-    chart = Digest(
-        weeks=tuple(_bar(words, end, week) for end, week in zip(ends, weeks, strict=True)),
-        wanted=Line(WANTED, words.gettext("80 %, a usual mark")),
-        followed={verdict: counts[verdict.word] for verdict in Verdict if counts[verdict.word]},
-        words=digest_words(words, title, note),
+def _first(words: Words, found: Digest, dates: dict[str, str]) -> Message:
+    shown = found.needing[:FIRST]
+    active = [seen for seen in found.clients if seen.course.state in (CourseState.ACTIVE, CourseState.WAITING)]
+    others = [seen for seen in active if not seen.needs] if len(active) <= SMALL else []
+    text = words.say(
+        "digest.first",
+        **dates,
+        count=len(found.clients),
+        needing=[{"label": seen.label, "needs": needs.named(seen.needs, REASONS)} for seen in shown],
+        more=len(found.needing) - len(shown),
+        others=[{"label": seen.label, "week": seen.week.week} for seen in others],
     )
-    return Picture("digest", TypeAdapter(Digest).dump_python(chart, mode="json"), personal=True)
+    buttons = [Button(seen.label[:ON_PHONE], f"client:{seen.course.id}") for seen in shown]
+    return Message(text, tuple(tuple(buttons[n : n + 2]) for n in range(0, len(buttons), 2)))
 
 
-def _week_of_all(clients: Sequence[Client], end: date) -> Week:
-    first = end - timedelta(days=6)
-    return week_of(entry for client in clients for row, entry in client.rows if first <= row.local_date <= end)
+def _chart(words: Words, found: Digest) -> Picture:
+    chart = digest_said.chart(words, found)
+    return Picture("digest", TypeAdapter(Chart).dump_python(chart, mode="json"), personal=True)
 
 
-def _bar(words: Words, end: date, week: Week) -> Bars:
-    """One week of the chart."""
-    low, high = week.completion
-    pains = sorted(week.pains)
-    middle = Pain(quantile(pains, 0.25), quantile(pains, 0.5), quantile(pains, 0.75)) if pains else None
-    return Bars(
-        words.short_date(end - timedelta(days=6)),
-        Share(low, high, f"{week.done}/{week.due}") if week.due else None,
-        Share(week.response, week.response, f"{week.answered}/{week.due}") if week.due else None,
-        middle,
+def _buttons(words: Words) -> Rows:
+    _ = words.gettext
+    return (
+        (Button(_("All people"), "digest:people"), Button(_("When it comes"), "digest:when")),
+        (Button(_("As a page"), "digest:page"), Button(_("As a table"), "digest:table")),
     )
 
 
-def quantile(numbers: Sequence[int], share: float) -> float:
-    """A quantile of sorted numbers, between neighbours in proportion (Hyndman & Fan 1996, type 7).
-
-    >>> [quantile([0, 2, 3, 9], share) for share in (0.25, 0.5, 0.75)]
-    [1.5, 2.5, 4.5]
-    """
-    place = share * (len(numbers) - 1)
-    low = int(place)
-    high = min(low + 1, len(numbers) - 1)
-    return numbers[low] + (numbers[high] - numbers[low]) * (place - low)
+# --- page, hour -----------------------------------------------------------------------------------------------------
 
 
-def _group(weeks: Sequence[Week]) -> dict[str, object]:
-    done, due = sum(week.done for week in weeks), sum(week.due for week in weeks)
-    low, high = wilson(done, due)
-    return {
-        "done": done,
-        "due": due,
-        "low": round(100 * low),
-        "high": round(100 * high),
-        "answered": sum(week.answered for week in weeks),
-    }
+async def _page(desk: Desk, person: Person, coach: Coach, value: str) -> None:
+    """The page of everybody ("0") or of one version; without a value it is asked where there are several."""
+    words = desk.words(person)
+    found = await _running(desk, person, coach)
+    titles = {seen.course.version_id: seen.programme for seen in found.clients}
+    if not value and len(titles) > 1:
+        buttons = [Button(words.gettext("Everybody"), "digest:page:0")]
+        buttons += [
+            Button(f"{programme.title[:30]} {programme.digest[:6]}"[:ON_PHONE], f"digest:page:{version}")
+            for version, programme in titles.items()
+        ]
+        await desk.say(person, Message(words.say("digest.which_page"), column(*buttons[:9])))
+        return
+    if value not in ("", "0"):
+        if not value.isdecimal() or len(value) > 15:
+            raise NotAllowed("checkin.not_yours")
+        found = found.of((await own_version(desk, coach, int(value))).id)
+    await desk.document(person, *digest_files.page(desk, person, found))
 
 
-def _line(client: Client, week: Week, rows: Sequence[tuple[LedgerRow, Entry]]) -> dict[str, object]:
-    low, high = week.completion
-    verdicts = Counter(str((row.decision or {}).get("verdict")) for row, _entry in rows)
-    state = client.course.state
-    return {
-        "label": client.person.label,
-        "done": week.done,
-        "due": week.due,
-        "silent": week.silent,
-        "low": round(100 * low),
-        "high": round(100 * high),
-        "worst": max(week.pains, default=None),
-        "moves": ", ".join(f"{verdicts[word]} {said}" for word, said in MOVES.items() if verdicts[word]),
-        "note": state if state in (CourseState.WAITING, CourseState.FINISHED) else "",
-    }
+HOURS = ("07:00", "09:00", "12:00", "17:00", "19:00", "21:00")
+
+
+async def _when(desk: Desk, person: Person, coach: Coach, value: str) -> None:
+    """Shows when the digest comes; `value` is another weekday ("0" is Monday) or another hour ("1700") from now on."""
+    if value in ("0", "1", "2", "3", "4", "5", "6"):
+        coach.digest_weekday = int(value)
+    elif value in (hour.replace(":", "") for hour in HOURS):
+        coach.digest_at = coach.digest_at.replace(hour=int(value[:2]), minute=int(value[2:]))
+    elif value:
+        raise NotAllowed("checkin.not_yours")
+    if value:
+        await joining.plan_digest(desk, person, coach)
+    words = desk.words(person)
+    weekdays = digest_said.weekdays(words)
+    days = [Button(name[:3], f"digest:when:{n}") for n, name in enumerate(weekdays)]
+    hours = [Button(hour, f"digest:when:{hour.replace(':', '')}") for hour in HOURS]
+    text = words.say(
+        "digest.when",
+        weekday=weekdays[coach.digest_weekday],
+        time=coach.digest_at.strftime("%H:%M"),
+        zone=times.zone_of(person),
+    )
+    await desk.say(person, Message(text, (tuple(days[:4]), tuple(days[4:]), tuple(hours[:3]), tuple(hours[3:]))))

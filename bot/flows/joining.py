@@ -40,8 +40,8 @@ async def _become_coach(desk: Desk, person: Person, token: str) -> None:
 
 
 async def plan_digest(desk: Desk, person: Person, coach: Coach) -> None:
-    """Plans the coach's next weekly digest in their own evening."""
-    at = times.next_weekday(person, coach.digest_weekday, times.DIGEST, desk.now)
+    """Plans the coach's next weekly digest at their own hour."""
+    at = times.next_weekday(person, coach.digest_weekday, coach.digest_at, desk.now)
     await due.plan(desk.session, due.DueKind.DIGEST, coach.id, at)
 
 

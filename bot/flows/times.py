@@ -13,7 +13,6 @@ QUIET = time(21)
 """Nudges do not leave after this time."""
 LATE = time(14)
 """A session that could not be sent by then waits for /today."""
-DIGEST = time(17)
 
 
 def zone_of(person: Person) -> str:

@@ -23,7 +23,7 @@ def progress_words(words: Words, title: str, note: str, days: Iterable[date]) ->
         done=_("Sessions"),
         did=_did(words),
         followed=_("What followed"),
-        verdicts=_verdicts(words),
+        verdicts=verdict_words(words),
         pain=_("Pain, 0 to 10"),
         tightness=_("Tightness, 0 to 10"),
         before=_("before"),
@@ -46,7 +46,7 @@ def fortnight_words(words: Words, title: str, note: str) -> FortnightWords:
         pain=_("Pain, 0 to 10"),
         tightness=_("Tightness, 0 to 10"),
         followed=_("What followed"),
-        verdicts=_verdicts(words),
+        verdicts=verdict_words(words),
         nothing=_("nothing noted yet"),
         weekdays=_weekdays(words),
     )
@@ -65,7 +65,7 @@ def digest_words(words: Words, title: str, note: str) -> DigestWords:
         answered=_("answered"),
         answered_unsure=_("perhaps"),
         followed=_("What followed this week"),
-        verdicts=_verdicts(words),
+        verdicts=verdict_words(words),
         pain=_("Pain, 0 to 10"),
         middle=_("middle of the answers"),
         spread=_("half of the answers"),
@@ -109,7 +109,8 @@ def _did(words: Words) -> Mapping[Did, str]:
     }
 
 
-def _verdicts(words: Words) -> Mapping[Verdict, str]:
+def verdict_words(words: Words) -> Mapping[Verdict, str]:
+    """What each verdict is called."""
     _ = words.gettext
     return {
         Verdict.ADVANCE: _("went on"),
