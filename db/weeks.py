@@ -82,10 +82,7 @@ async def _weeks(session: AsyncSession, chosen: ColumnElement[bool], dated: Colu
         select(ProgrammeVersion).where(ProgrammeVersion.id.in_(select(Course.version_id).where(chosen)))
     )
     return Weeks(
-        [
-            Client(course, person, rows[course.id], done[course.id], opened[course.id])
-            for course, person in (row.tuple() for row in found)
-        ],
+        [Client(course, person, rows[course.id], done[course.id], opened[course.id]) for course, person in found],
         {version.id: version for version in versions},
     )
 

@@ -77,6 +77,8 @@ class Standing:
     worse: Sequence[str] = ()
 
 
+MUCH = 0.5
+"""Points in four weeks below which a rise is no reason to look (own choice)."""
 SAID_ANYWAY = frozenset({"silent", "unreachable"})
 """Causes of alerts that are reasons of their own here."""
 
@@ -125,7 +127,7 @@ def _changes(client: Standing) -> Iterator[Need]:
         facts = {"now": round(100 * rate.most), "before": round(100 * before.least)}
         yield Need(Why.LESS_DONE, facts, before.least - rate.most)
     for why, trend in ((Why.PAIN_RISES, client.pain), (Why.TIGHTNESS_RISES, client.tightness)):
-        if trend.direction is Direction.RISING and trend.change is not None:
+        if trend.direction is Direction.RISING and trend.change is not None and trend.change >= MUCH:
             yield Need(why, {"change": round(trend.change, 1), "answers": trend.answers}, trend.change)
 
 

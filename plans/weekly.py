@@ -155,9 +155,8 @@ class GroupWeek:
         return self.weeks[-1]
 
 
-def group_week(clients: Sequence[ClientWeek], last: date) -> GroupWeek:
-    """All clients together, in the week that ends on a date; trends are of those who had a session in four weeks."""
-    there = [client for client in clients if any(week.due for week in client.weeks)]
+def group_week(clients: Sequence[ClientWeek], there: Sequence[ClientWeek], last: date) -> GroupWeek:
+    """All clients together, in the week that ends on a date; trends are of those who are still `there`."""
     return GroupWeek(
         comparison=compared([client.sessions for client in clients], last),
         weeks=tuple(_together([client.weeks[at] for client in clients]) for at in range(WEEKS)),

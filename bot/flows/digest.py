@@ -97,7 +97,7 @@ def _first(words: Words, found: Digest, dates: dict[str, str]) -> Message:
     text = words.say(
         "digest.first",
         **dates,
-        count=len(found.clients),
+        count=len(found.there),
         needing=[{"label": seen.label, "needs": needs.named(seen.needs, REASONS)} for seen in shown],
         more=len(found.needing) - len(shown),
         others=[{"label": seen.label, "week": seen.week.week} for seen in others],

@@ -108,7 +108,7 @@ def _line(seen: Seen, row: Lived, tests: list[MeasureRow]) -> tuple[Cell, ...]:
         said.place,
         said.area,
         said.side,
-        said.sore,
+        said.sore or None,
         said.tightness,
         said.flag,
         said.flag_state,

@@ -59,7 +59,7 @@ def _together(words: Words, found: Digest, most: int = figures.NAMES) -> dict[st
         figures.directions(words, _("Tightness"), group.tightness),
     ]
     return {
-        "count": len(found.clients),
+        "count": len(found.there),
         "w": group.week,
         "figures": figures.figures(words, group.comparison),
         "trends": [line for line in trends if line],
@@ -133,7 +133,7 @@ def page(words: Words, found: Digest) -> str:
         "digest.html",
         **dates(words, found.first, found.last),
         year=found.last.year,
-        titles=sorted({seen.programme.title for seen in found.clients}),
+        titles=sorted({seen.programme.title for seen in found.there}),
         needing=[{"seen": seen, "needs": seen.needs} for seen in found.needing],
         together=_together(words, found, most=1000),
         chart=inline(
@@ -160,12 +160,10 @@ def _tests(words: Words, seen: Seen) -> Iterator[dict[str, object]]:
 
 def _groups(words: Words, found: Digest) -> Iterator[tuple[Programme, list[dict[str, object]]]]:
     """Everybody by programme, in the order of their names."""
-    programmes = {seen.programme.digest: seen.programme for seen in found.clients}
+    programmes = {seen.programme.digest: seen.programme for seen in found.there}
+    people = sorted(found.there, key=lambda seen: seen.label.lower())
     for digest, programme in programmes.items():
-        mine = sorted(
-            (seen for seen in found.clients if seen.programme.digest == digest), key=lambda s: s.label.lower()
-        )
-        yield programme, [_person(words, seen) for seen in mine]
+        yield programme, [_person(words, seen) for seen in people if seen.programme.digest == digest]
 
 
 def _person(words: Words, seen: Seen) -> dict[str, object]:

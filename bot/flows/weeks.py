@@ -10,7 +10,7 @@ from functools import cached_property
 from bot.flows import bodies, times
 from bot.flows.desk import Desk
 from db import weeks
-from db.courses import CourseState
+from db.courses import OPEN, CourseState
 from db.schema import Coach, Course, MeasureRow, Person
 from plans import needs, weekly
 from plans.comparing import WEEK
@@ -55,7 +55,7 @@ class Seen:
 
 @dataclass(frozen=True)
 class Digest:
-    """All clients of a coach in the week that ends on a date."""
+    """All clients of a coach in the week that ends on a date, and those whose course ended in the eight weeks to it."""
 
     last: date
     clients: Sequence[Seen]
@@ -63,7 +63,12 @@ class Digest:
     @cached_property
     def group(self) -> GroupWeek:
         """All of them together."""
-        return weekly.group_week([seen.week for seen in self.clients], self.last)
+        return weekly.group_week([seen.week for seen in self.clients], [seen.week for seen in self.there], self.last)
+
+    @cached_property
+    def there(self) -> list[Seen]:
+        """Those who are on their course, or whose course ended in this week."""
+        return [seen for seen in self.clients if seen.course.state in OPEN or _ended(seen.client, self.last)]
 
     @cached_property
     def needing(self) -> list[Seen]:

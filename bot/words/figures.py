@@ -17,7 +17,7 @@ NAMES = 8
 
 @dataclass(frozen=True, slots=True)
 class FigureWords:
-    """One figure: this week; and four weeks, the four before and the step between, where there is something before."""
+    """One figure: this week and four weeks; the four before and the step between, where there was something before."""
 
     name: str
     week: str
@@ -38,14 +38,15 @@ def figures(words: Words, found: Comparison) -> list[FigureWords]:
 
 def _figure(name: str, found: Figure) -> FigureWords:
     compared = found.month.sessions > 0 and found.before.sessions > 0
+    month = found.month
     step = found.month_step
     clear = (step.low > 0) - (step.high < 0)
     ends = (-step.high, -step.low) if clear < 0 else (step.low, step.high)
     return FigureWords(
         name,
         rate(found.week),
-        rate(found.month) if compared else "",
-        percent(found.month.low, found.month.high),
+        rate(month) if month.sessions else "",
+        percent(month.low, month.high),
         rate(found.before) if compared else "",
         span(ends, sign=not clear),
         clear if compared else 0,
@@ -104,10 +105,18 @@ def trend(words: Words, found: Trend) -> str:
     }[found.direction]
     if found.change is None or found.low is None or found.high is None:
         return said
-    numbers = (f"{value:+.1f}".replace("-", "−") for value in (found.change, found.low, found.high))
-    return _("{said}, {change} points ({low} to {high})").format(
-        said=said, **dict(zip(("change", "low", "high"), numbers, strict=True))
-    )
+    low, high = _points(found.low), _points(found.high)
+    if low == high:
+        return said
+    if found.direction is Direction.UNCLEAR:
+        return _("{said} ({low} to {high} points)").format(said=said, low=low, high=high)
+    change = _points(found.change)
+    return _("{said}, {change} points ({low} to {high})").format(said=said, change=change, low=low, high=high)
+
+
+def _points(value: float) -> str:
+    """A change in points, with a true sign where it is none of 0."""
+    return f"{value:+.1f}".replace("-", "−") if round(value, 1) else "0"
 
 
 def followed(words: Words, found: Mapping[Verdict, int]) -> str:

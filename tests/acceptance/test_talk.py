@@ -186,12 +186,14 @@ async def test_a_coach_can_ease_and_the_client_is_told_why(chat: Practice) -> No
 
 
 async def test_the_digest_counts_done_and_unanswered_with_bounds(chat: Practice) -> None:
-    said = await chat.say(COACH, "/digest")
-    assert said[0].photo is not None
-    digest = said[-1].text
-    assert digest.startswith("Week of")
-    assert "95 % interval" in digest
-    assert "One week proves little" in digest
+    first, together = await chat.say(COACH, "/digest")
+    assert first.text.startswith("Week of")
+    assert together.photo is not None
+    assert "Done: " in together.text
+    assert "One week proves little" in together.text
+    when = (await chat.tap(COACH, together, "When it comes"))[-1]
+    assert "on Monday at 17:00" in when.text
+    assert "on Friday at 17:00" in (await chat.tap(COACH, when, "Fri"))[-1].text
 
 
 async def test_the_coach_sees_two_weeks_and_the_dose_by_week(chat: Practice) -> None:
