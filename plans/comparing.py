@@ -149,11 +149,14 @@ class _Share:
 
     clients: tuple[tuple[float, float], ...]
     sessions: float
+    weight: float
+    share: float
 
-    @property
-    def share(self) -> float:
-        weight = sum(weight for _counts, weight in self.clients)
-        return min(1.0, sum(counts for counts, _weight in self.clients) / weight) if weight else 0.0
+    @classmethod
+    def of(cls, clients: tuple[tuple[float, float], ...], sessions: float) -> _Share:
+        weight = sum(weight for _counts, weight in clients)
+        share = min(1.0, sum(counts for counts, _weight in clients) / weight) if weight else 0.0
+        return cls(clients, sessions, weight, share)
 
     @property
     def by_chance(self) -> float:
@@ -162,8 +165,8 @@ class _Share:
 
     def pulls(self) -> list[float]:
         """How far each client pulls the share away from where it would be without what is special about them."""
-        weight = sum(weight for _counts, weight in self.clients) or 1.0
-        return [(counts - self.share * mine) / weight for counts, mine in self.clients]
+        weight, share = self.weight or 1.0, self.share
+        return [(counts - share * mine) / weight for counts, mine in self.clients]
 
     def counts(self, effect: float) -> tuple[float, float]:
         """As successes and trials, which count less by a design effect."""
@@ -186,7 +189,7 @@ class _Shares:
         squares = sum(weight * weight for weight in weights)
         sessions = sum(weights) ** 2 / squares if squares else 0.0
         least, most = (
-            _Share(tuple((sum(one[end] for one in c), sum(one[2] for one in c)) for c in counted), sessions)
+            _Share.of(tuple((sum(one[end] for one in c), sum(one[2] for one in c)) for c in counted), sessions)
             for end in (0, 1)
         )
         return cls(len(weights), least, most)

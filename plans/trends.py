@@ -84,17 +84,27 @@ def theil_sen(points: Sequence[Point], *, confidence: float = CONFIDENCE, alike:
     """
     if len(points) < 2 or len({t for t, _y in points}) < len(points):
         raise ValueError("a slope needs values at two times at least, and one value at each time")
-    slopes = sorted((y - x) / (t - s) for (s, x), (t, y) in combinations(sorted(points), 2))
+    slopes = _slopes(points)
     slope = median(slopes)
-    reach = NormalDist().inv_cdf((1 + confidence) / 2) * _spread([y for _t, y in points], alike)
-    off = floor((len(slopes) - reach) / 2) - 1
+    low, high = _interval(slopes, _spread([y for _t, y in points], alike), confidence)
     return Line(
         slope=slope,
-        low=slopes[off] if off >= 0 else None,
-        high=slopes[-1 - off] if off >= 0 else None,
+        low=low,
+        high=high,
         intercept=median(y - slope * t for t, y in points),
         through_medians=median(y for _t, y in points) - slope * median(t for t, _y in points),
     )
+
+
+def _slopes(points: Sequence[Point]) -> list[float]:
+    """All slopes between two points, the least first."""
+    return sorted((y - x) / (t - s) for (s, x), (t, y) in combinations(sorted(points), 2))
+
+
+def _interval(slopes: Sequence[float], spread: float, confidence: float) -> tuple[float, float] | tuple[None, None]:
+    """Sen's interval of the median slope; none where there are too few for that confidence."""
+    off = floor((len(slopes) - NormalDist().inv_cdf((1 + confidence) / 2) * spread) / 2) - 1
+    return (slopes[off], slopes[-1 - off]) if off >= 0 else (None, None)
 
 
 def kendall(values: Sequence[float], *, alike: float = 0.0) -> float:
@@ -126,13 +136,14 @@ def trend(said: Iterable[tuple[date, int]], until: date) -> Trend:
     if len(found) < LEAST_ANSWERS or days < LEAST_SPAN:
         return Trend(Direction.TOO_FEW, len(found), days)
     points = [((on - found[0][0]).days, value) for on, value in found]
-    slope = theil_sen(points).slope
+    slopes, values = _slopes(points), [value for _t, value in points]
+    slope = median(slopes)
     alike = _alike([(t, y - slope * t) for t, y in points])
-    line = theil_sen(points, alike=alike)
-    if line.low is None or line.high is None:
+    low, high = _interval(slopes, _spread(values, alike), CONFIDENCE)
+    if low is None or high is None:
         return Trend(Direction.TOO_FEW, len(found), days)
-    direction = _direction(kendall([y for _t, y in points], alike=alike), line.low, line.high)
-    return Trend(direction, len(found), days, line.slope * days, line.low * days, line.high * days)
+    direction = _direction(kendall(values, alike=alike), low, high)
+    return Trend(direction, len(found), days, slope * days, low * days, high * days)
 
 
 def _direction(statistic: float, low: float, high: float) -> Direction:
