@@ -120,7 +120,8 @@ async def _rows(
         .execution_options(yield_per=AT_ONCE)
     )
     found: defaultdict[int, list[Lived]] = defaultdict(list)
-    async for some in (await session.stream(statement)).partitions():
+    connection = await session.connection()
+    async for some in (await connection.stream(statement)).partitions():
         for row in some:
             found[row[0]].append(_lived(row, recorded))
     return found

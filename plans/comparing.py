@@ -184,15 +184,18 @@ class _Shares:
 
     @classmethod
     def of(cls, groups: Groups, count: _Count) -> _Shares:
-        counted = [[count(one) for one in client] for client in groups]
-        weights = [weight for client in counted for _least, _most, weight in client]
-        squares = sum(weight * weight for weight in weights)
-        sessions = sum(weights) ** 2 / squares if squares else 0.0
-        least, most = (
-            _Share.of(tuple((sum(one[end] for one in c), sum(one[2] for one in c)) for c in counted), sessions)
-            for end in (0, 1)
-        )
-        return cls(len(weights), least, most)
+        number, squares = 0, 0.0
+        least, most = [], []
+        for client in groups:
+            low = high = mine = 0.0
+            for surely, perhaps, weight in map(count, client):
+                low, high, mine = low + surely, high + perhaps, mine + weight
+                squares += weight * weight
+            number += len(client)
+            least.append((low, mine))
+            most.append((high, mine))
+        sessions = sum(mine for _low, mine in least) ** 2 / squares if squares else 0.0
+        return cls(number, _Share.of(tuple(least), sessions), _Share.of(tuple(most), sessions))
 
     def rate(self) -> Rate:
         low = wilson(*self.least.counts(_effect(self.least.pulls(), self.least.by_chance)))[0]

@@ -14,7 +14,7 @@ from datetime import date, timedelta
 from enum import StrEnum
 from itertools import combinations, pairwise
 from math import floor, sqrt
-from statistics import NormalDist, mean, median
+from statistics import NormalDist, fmean, median
 
 from plans.checkin import Place
 from plans.ledger import Entry
@@ -160,12 +160,12 @@ def _alike(rest: Sequence[Point]) -> float:
     A fitted line lowers a first-order correlation by about (1 + 4 r) / n (from memory: Kendall 1954 and Marriott &
     Pope 1954, Biometrika 41).
     """
-    middle = mean(value for _t, value in rest)
-    spread = mean((value - middle) ** 2 for _t, value in rest)
+    middle = fmean(value for _t, value in rest)
+    spread = fmean((value - middle) ** 2 for _t, value in rest)
     pairs = [(x - middle) * (y - middle) for (s, x), (t, y) in pairwise(rest) if t - s == 1]
     if not pairs or spread == 0:
         return 0.0
-    found = mean(pairs) / spread
+    found = fmean(pairs) / spread
     return min(MOST_ALIKE, max(0.0, found + (1 + 4 * found) / len(rest)))
 
 
