@@ -17,6 +17,7 @@ from plans.charts.digest import Digest, digest_svg
 from plans.charts.doses import Doses, doses_svg
 from plans.charts.fortnight import Fortnight, fortnight_svg
 from plans.charts.progress import Progress, progress_svg
+from plans.charts.staying import Staying, staying_svg
 from plans.figures import film
 from plans.figures.card import Card, Shown, card_svg
 from plans.figures.raster import png
@@ -47,6 +48,7 @@ KINDS: Mapping[str, Callable[[Mapping[str, Any], str], bytes]] = {
     "fortnight": _chart(Fortnight, fortnight_svg),
     "doses": _chart(Doses, doses_svg),
     "digest": _chart(Digest, digest_svg),
+    "staying": _chart(Staying, staying_svg),
 }
 """What can be drawn, by the recipe's `kind`, from what its `of` says."""
 

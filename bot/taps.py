@@ -30,6 +30,7 @@ from bot.flows import (
     previewing,
     programmes,
     recordings,
+    reporting,
     ruling,
     settings,
     steering,
@@ -193,6 +194,10 @@ async def _tap_digest(desk: Desk, person: Person, words: list[str]) -> None:
     await digest.tapped(desk, person, await coach_only(desk, person), words[0], _word(words, 1))
 
 
+async def _tap_report(desk: Desk, person: Person, words: list[str]) -> None:
+    await reporting.show(desk, person, await coach_only(desk, person), _number(words, 0))
+
+
 async def _tap_rule(desk: Desk, person: Person, words: list[str]) -> None:
     coach, course = await coach_only(desk, person), _number(words, 0)
     await overruling.tapped(desk, person, coach, course, _word(words, 1), _word(words, 2), _word(words, 3))
@@ -294,6 +299,7 @@ TAPS: Mapping[str, Tap] = {
     "client": _tap_client,
     "doses": _tap_doses,
     "digest": _tap_digest,
+    "report": _tap_report,
     "rule": _tap_rule,
     "undo": _tap_undo,
     "steer": _tap_steer,

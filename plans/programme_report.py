@@ -116,6 +116,10 @@ class ProgrammeReport:
     days: tuple[DayReport, ...]
     movements: tuple[MovementReport, ...]
     staying: Curve
+    stays: tuple[int, ...]
+    """The furthest day that each of those who have begun was handed."""
+    on_days: tuple[int, ...]
+    """The same of those who are still on it."""
 
     @property
     def is_small(self) -> bool:
@@ -141,6 +145,8 @@ def report(programme: Programme, clients: Sequence[Client]) -> ProgrammeReport:
         days=tuple(_day(day.number, ways) for day in programme.days if day.session is not None),
         movements=_movements(programme, ways),
         staying=kaplan_meier(Stay(way.furthest, way.end is End.LEFT) for way in ways),
+        stays=tuple(sorted(way.furthest for way in ways)),
+        on_days=tuple(sorted(way.furthest for way in ways if way.end is End.ON)),
     )
 
 

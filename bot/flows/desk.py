@@ -226,7 +226,10 @@ class Desk:
 
     async def programme(self, course: Course) -> Programme:
         """The programme version that a course keeps."""
-        version = await self.session.get_one(ProgrammeVersion, course.version_id)
+        return self.programme_of(await self.session.get_one(ProgrammeVersion, course.version_id))
+
+    def programme_of(self, version: ProgrammeVersion) -> Programme:
+        """The programme that a version is."""
         return _read(version.source)
 
     async def programme_of(self, course: Course, row: LedgerRow) -> Programme:

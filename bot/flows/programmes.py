@@ -99,6 +99,8 @@ async def look(desk: Desk, person: Person, coach: Coach, version_id: int) -> Non
     rows = await previewing.buttons(desk, person, version)
     if version.published_at is None:
         rows = (*rows, *column(Button(words.gettext("Publish"), f"publish:{version.id}")))
+    else:
+        rows = (*rows, *column(Button(words.gettext("Report"), f"report:{version.id}")))
     await desk.say(person, Message(words.say("coach.programmes", items=[inviting.item_of(version)]), rows))
     if version.published_at is not None:
         await moving.offer(desk, person, version)

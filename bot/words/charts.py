@@ -11,6 +11,7 @@ from plans.charts.digest import DigestWords
 from plans.charts.doses import DosesWords
 from plans.charts.fortnight import FortnightWords
 from plans.charts.progress import ProgressWords
+from plans.charts.staying import StayingWords
 from plans.rules import Verdict
 
 
@@ -84,6 +85,21 @@ def doses_words(words: Words, title: str) -> DosesWords:
         over=_("what came, at most"),
         minutes=_(" min"),
         nothing=_("nothing noted yet"),
+    )
+
+
+def staying_words(words: Words, title: str, note: str) -> StayingWords:
+    """Every word on who stays with a programme."""
+    _ = words.gettext
+    return StayingWords(
+        title=title,
+        note=note,
+        stays=_("get further than this day"),
+        interval=_("95 % interval"),
+        still=_("still on this day"),
+        day=_("day of the programme"),
+        there=_("people who came to this day"),
+        nothing=_("nobody has begun"),
     )
 
 

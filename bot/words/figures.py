@@ -59,12 +59,12 @@ def rate(found: Rate) -> str:
 
 
 def percent(low: float, high: float) -> str:
-    """From one share to another.
+    r"""From one share to another, with a blank that does not break.
 
     >>> percent(0.5, 0.704), percent(0.8, 0.801)
-    ('50–70 %', '80 %')
+    ('50–70\xa0%', '80\xa0%')
     """
-    return f"{span((low, high))} %"
+    return f"{span((low, high))}\N{NO-BREAK SPACE}%"
 
 
 def span(ends: tuple[float, float], *, sign: bool = False) -> str:

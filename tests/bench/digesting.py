@@ -6,7 +6,8 @@ with its message and most with a check-in. Ours reads them by `db.weeks` and rec
 the same numbers, each client's slopes by `scipy.stats.theilslopes`; they are spared what only ours does: whether a
 slope is more than chance, each client's own comparison, and whom to look at first. Both must find the same numbers.
 
-Each runs in processes of its own, in turns; peak memory is the process's own. Seconds are those of the processor, as other work shares it; medians are compared.
+Each runs in processes of its own, in turns; peak memory is the process's own.
+Seconds are those of the processor, as other work shares it; medians are compared.
 """
 
 from __future__ import annotations

@@ -112,7 +112,7 @@ async def test_the_weekly_digest_agrees_with_the_ledger_to_the_row(database: Dat
     assert f"{said['done']} of {len(sessions)} done" in plain(together)
     assert f"{said[None]} unanswered" in plain(together)
     low, high = said["done"], said["done"] + said[None]
-    assert f"Done: {round(100 * low / len(sessions))}–{round(100 * high / len(sessions))} %" in plain(together)
+    assert f"Done: {round(100 * low / len(sessions))}–{round(100 * high / len(sessions))}\xa0%" in plain(together)
     assert f"{said['done']}/{len(sessions)}" in file_of(page)
     assert plain(first).startswith("Week of Tue 24 Mar to Mon 30 Mar")
 
