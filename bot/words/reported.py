@@ -68,11 +68,14 @@ def text(words: Words, told: Told) -> Markup:
 
 
 def _past(told: Told) -> list[tuple[int, str]]:
-    """Which share gets past the middle of the programme and to its last day, as far as anybody has come."""
-    last = len(told.programme.days)
-    furthest = max((day.day for day in told.report.days if day.had), default=0)
-    days = dict.fromkeys(day for day in (last // 2, last - 1) if 0 < day <= furthest)
-    return [(day, _share(told.report, day)) for day in days]
+    """Which share gets past the middle and past the last session, as far as anybody has come."""
+    last, furthest = _last(told.report), max((day.day for day in told.report.days if day.had), default=0)
+    return [(day, _share(told.report, day)) for day in dict.fromkeys((last // 2, last)) if 0 < day <= furthest]
+
+
+def _last(found: ProgrammeReport) -> int:
+    """The last day that has a session."""
+    return max((day.day for day in found.days), default=0)
 
 
 def _share(found: ProgrammeReport, day: int) -> str:
@@ -154,7 +157,7 @@ def chart(words: Words, told: Told) -> Staying:
     found = told.report
     note = words.gettext("{count} people have begun").format(count=found.begun)
     return Staying(
-        days=len(told.programme.days),
+        days=_last(found),
         until=max(found.stays, default=0),
         drops=tuple(Drop(step.time, step.share, step.low, step.high) for step in found.staying.steps),
         still=found.on_days,

@@ -194,6 +194,21 @@ async def test_the_digest_counts_done_and_unanswered_with_bounds(chat: Practice)
     when = (await chat.tap(COACH, together, "When it comes"))[-1]
     assert "on Monday at 17:00" in when.text
     assert "on Friday at 17:00" in (await chat.tap(COACH, when, "Fri"))[-1].text
+    assert "one row for each client and date" in (await chat.tap(COACH, together, "As a table"))[-1].text
+    assert "to read or print" in (await chat.tap(COACH, together, "As a page"))[-1].text
+    assert (await chat.tap(COACH, together, "All people"))[-1].text.startswith("Your people")
+
+
+async def test_a_programmes_report_comes_with_its_curve_page_and_table(chat: Practice) -> None:
+    client = await Client.joins(chat, "Counted")
+    await client.tap("All done, no pain")
+    listed = (await chat.say(COACH, "/programmes"))[-1]
+    label = next(label for label, _data in listed.buttons if label.startswith("Report Hips"))
+    report, page, table = await chat.tap(COACH, listed, label)
+    assert report.photo is not None
+    assert " began: " in report.text
+    assert "to read or print" in page.text
+    assert "as a table" in table.text
 
 
 async def test_the_coach_sees_two_weeks_and_the_dose_by_week(chat: Practice) -> None:
