@@ -127,7 +127,7 @@ async def test_the_weekly_digest_agrees_with_the_ledger_to_the_row(database: Dat
 
 
 async def test_whoever_needs_the_coach_stands_first_with_the_reason(database: Database) -> None:
-    await group(database)
+    await group(database, lives=(*LIVES, Life("Pia", stops=25)))
     await does(database, weekly)
     first, together, *_files = await sent(database)
     lines = [line for line in plain(first).splitlines() if re.match(r"\d+\. ", line)]
@@ -137,6 +137,7 @@ async def test_whoever_needs_the_coach_stands_first_with_the_reason(database: Da
     assert first["reply_markup"]["inline_keyboard"][0][0]["text"] == "Eva"
     assert "Dag (6/6)" in plain(together)
     assert "Finished: Ada, Hal" in plain(together)
+    assert "Stopped: Pia" in plain(together), "Gus has stopped before this week"
 
 
 async def test_the_chart_shows_the_same_weeks(database: Database) -> None:
