@@ -26,9 +26,3 @@ def fit_of(course: Course, row: LedgerRow, pairs: Pairs) -> Fit:
     return replace(
         lasting_fit(course), spares=area_that_hurts(pairs), lacks=tuple(row.lacks or ()), minutes=row.minutes
     )
-
-
-def lasting_fit(course: Course) -> Fit:
-    """What every day of a course must allow for, whatever its date brings."""
-    found = screened(course.screened or {})
-    return Fit(barred=tuple(course.barred or ()), older=found.older, loose=found.loose)

@@ -226,16 +226,11 @@ class Desk:
 
     async def programme(self, course: Course) -> Programme:
         """The programme version that a course keeps."""
-        return self.programme_of(await self.session.get_one(ProgrammeVersion, course.version_id))
-
-    def programme_of(self, version: ProgrammeVersion) -> Programme:
-        """The programme that a version is."""
-        return _read(version.source)
+        return programme_in(await self.session.get_one(ProgrammeVersion, course.version_id))
 
     async def programme_of(self, course: Course, row: LedgerRow) -> Programme:
         """The programme version whose day a row holds, which its course may have left since."""
-        version = await self.session.get_one(ProgrammeVersion, row.version_id or course.version_id)
-        return _read(version.source)
+        return programme_in(await self.session.get_one(ProgrammeVersion, row.version_id or course.version_id))
 
     def _key(self) -> str:
         self._said += 1

@@ -6,7 +6,7 @@ from datetime import timedelta
 
 from pydantic import TypeAdapter
 
-from bot.flows import clients, digest_files, digest_said, joining, times, weeks
+from bot.flows import digest_files, digest_said, joining, people, times, weeks
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed, own_version
 from bot.flows.weeks import Digest
@@ -58,7 +58,7 @@ async def now(desk: Desk, person: Person, coach: Coach) -> None:
 async def tapped(desk: Desk, person: Person, coach: Coach, what: str, value: str) -> None:
     """One button under the digest. Raises NotAllowed for another one, or for somebody else's version."""
     if what == "people":
-        await clients.people_list(desk, person, coach)
+        await people.show(desk, person, coach)
     elif what == "table":
         await desk.document(person, *digest_files.table(desk, person, await _running(desk, person, coach)))
     elif what == "page":

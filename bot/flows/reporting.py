@@ -9,7 +9,7 @@ from markupsafe import Markup
 from pydantic import TypeAdapter
 
 from bot.flows import bodies
-from bot.flows.desk import Desk
+from bot.flows.desk import Desk, programme_in
 from bot.flows.rights import own_version
 from bot.words import Words, reported
 from bot.words.changes import changes
@@ -59,7 +59,7 @@ async def show(desk: Desk, person: Person, coach: Coach, version_id: int) -> Non
 
 
 async def _came(desk: Desk, version: ProgrammeVersion) -> Came:
-    programme = desk.programme_of(version)
+    programme = programme_in(version)
     found = await weeks.of_version(desk.session, version.id)
     clients = [
         Client(

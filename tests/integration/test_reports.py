@@ -178,6 +178,9 @@ async def test_only_a_coachs_own_versions_have_a_button_and_a_report(database: D
     await does(database, programmes.list_programmes)
     (listed,) = await sent(database)
     labels = [row[0]["text"] for row in listed["reply_markup"]["inline_keyboard"]]
-    assert [label.split()[0] for label in labels] == ["Publish", "Report"]
+    assert [label.split()[0] for label in labels] == ["Publish", "Look", "Look", "Your"]
+    await does(database, lambda desk, person, coach: programmes.look(desk, person, coach, 1))
+    buttons = [row[0]["callback_data"] for row in (await sent(database))[-1]["reply_markup"]["inline_keyboard"]]
+    assert "report:1" in buttons
     with pytest.raises(NotAllowed):
         await reported(database, theirs)
