@@ -21,9 +21,10 @@ from bot.flows import (
     settings,
 )
 from bot.flows.desk import Desk
-from bot.flows.rights import coach_only
+from bot.flows.rights import acting_for
 from bot.words.message import Message
 from db import courses, people
+from db.helpers import Right
 from db.schema import Coach, Person
 
 Command = Callable[[Desk, Person, str], Awaitable[None]]
@@ -90,9 +91,9 @@ async def _measure(desk: Desk, person: Person, rest: str) -> None:
     await measuring.asked(desk, person, rest)
 
 
-def _for_coach(act: Callable[[Desk, Person, Coach], Awaitable[None]]) -> Command:
+def _for_coach(act: Callable[[Desk, Person, Coach], Awaitable[None]], right: Right) -> Command:
     async def command(desk: Desk, person: Person, rest: str) -> None:
-        await act(desk, person, await coach_only(desk, person))
+        await act(desk, person, await acting_for(desk, person, right))
 
     return command
 
@@ -111,10 +112,10 @@ COMMANDS: Mapping[str, Command] = {
     "mine": _mine,
     "privacy": _privacy,
     "stop": _stop,
-    "people": _for_coach(clients.people_list),
-    "programmes": _for_coach(programmes.list_programmes),
-    "invite": _for_coach(inviting.choose_invite),
-    "digest": _for_coach(digest.now),
+    "people": _for_coach(clients.people_list, Right.SEE),
+    "programmes": _for_coach(programmes.list_programmes, Right.PUBLISH),
+    "invite": _for_coach(inviting.choose_invite, Right.PUBLISH),
+    "digest": _for_coach(digest.now, Right.SEE),
 }
 """What can be typed after a slash."""
 

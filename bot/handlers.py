@@ -20,8 +20,9 @@ from telegram.ext import (
 )
 
 from bot.commands import COMMANDS, Command
-from bot.flows import day, joining, listening, photos, programmes, telling
+from bot.flows import calling, day, joining, listening, photos, programmes, telling
 from bot.flows.desk import Desk
+from bot.flows.installation import DEFAULTS, Installation
 from bot.flows.rights import NotAllowed
 from bot.taps import ONCE, tap
 from bot.words import language_of
@@ -50,9 +51,9 @@ STORED: ContextVar[Stored] = ContextVar("stored")
 """Set by whoever takes an update out of the inbox, for as long as it is handled."""
 
 
-def handlers(bot_username: str) -> list[BaseHandler[Any, Any, Any]]:
+def handlers(bot_username: str, installation: Installation = DEFAULTS) -> list[BaseHandler[Any, Any, Any]]:
     """The handlers in the order in which they are asked; everything a person can send has one."""
-    rooms = _Rooms(bot_username)
+    rooms = _Rooms(bot_username, installation)
     return [
         MessageHandler(~filters.ChatType.PRIVATE, rooms.not_private),
         CallbackQueryHandler(rooms.tapped),
@@ -69,8 +70,9 @@ def handlers(bot_username: str) -> list[BaseHandler[Any, Any, Any]]:
 class _Rooms:
     """Makes a desk for each update, and lets one use case sit at it."""
 
-    def __init__(self, bot_username: str) -> None:
+    def __init__(self, bot_username: str, installation: Installation) -> None:
         self._bot_username = bot_username
+        self._installation = installation
 
     def _desk(self, update: Update) -> Desk:
         message = update.message or update.edited_message
@@ -82,6 +84,7 @@ class _Rooms:
             update_id=update.update_id,
             machine_now=STORED.get().machine_now,
             said_at=message.date if message else None,
+            installation=self._installation,
         )
 
     async def _person(self, desk: Desk, update: Update) -> Person:
@@ -182,8 +185,9 @@ class _Rooms:
             gone = await people.mark_unreachable(desk.session, change.chat.id, desk.now)
             if gone is not None:
                 await telling.unreachable(desk, gone)
+                await calling.lost(desk, gone)
         else:
-            await self._person(desk, update)
+            await calling.returned(desk, await self._person(desk, update))
 
 
 def _label(user: User) -> str:

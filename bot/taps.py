@@ -6,6 +6,7 @@ from collections.abc import Awaitable, Callable, Mapping
 
 from bot.flows import (
     away,
+    calling,
     checkin,
     clients,
     day,
@@ -26,10 +27,11 @@ from bot.flows import (
     settings,
 )
 from bot.flows.desk import Desk
-from bot.flows.rights import NotAllowed, coach_only
+from bot.flows.rights import NotAllowed, coach_of_course, coach_of_version
 from bot.words.message import Message
 from db import courses
-from db.schema import Course, Person
+from db.helpers import Right
+from db.schema import Coach, Course, Person
 from plans.localtime import zone_names
 
 Tap = Callable[[Desk, Person, list[str]], Awaitable[str | None]]
@@ -62,6 +64,11 @@ async def _own_course(desk: Desk, person: Person, words: list[str]) -> Course:
     if course is None or course.person_id != person.id:
         raise NotAllowed("checkin.not_yours")
     return course
+
+
+async def _coach(desk: Desk, person: Person, words: list[str], right: Right) -> Coach:
+    """The coach of the course that a button names, for whom this person may do that. Raises NotAllowed."""
+    return await coach_of_course(desk, person, _number(words, 0), right)
 
 
 async def _tap_checkin(desk: Desk, person: Person, words: list[str]) -> str | None:
@@ -125,7 +132,7 @@ async def _tap_photo(desk: Desk, person: Person, words: list[str]) -> None:
 
 
 async def _tap_photos(desk: Desk, person: Person, words: list[str]) -> None:
-    await clients.show_photos(desk, person, await coach_only(desk, person), _number(words, 0))
+    await clients.show_photos(desk, person, await _coach(desk, person, words, Right.SEE), _number(words, 0))
 
 
 async def _tap_have(desk: Desk, person: Person, words: list[str]) -> None:
@@ -150,36 +157,49 @@ async def _tap_stop(desk: Desk, person: Person, words: list[str]) -> None:
 
 
 async def _tap_publish(desk: Desk, person: Person, words: list[str]) -> None:
-    await programmes.publish(desk, person, await coach_only(desk, person), _number(words, 0))
+    version = _number(words, 0)
+    await programmes.publish(desk, person, await coach_of_version(desk, person, version, Right.PUBLISH), version)
 
 
 async def _tap_invite(desk: Desk, person: Person, words: list[str]) -> None:
-    await inviting.invite(desk, person, await coach_only(desk, person), _number(words, 0), _number(words, 1))
+    version, places = _number(words, 0), _number(words, 1)
+    coach = await coach_of_version(desk, person, version, Right.PUBLISH)
+    await inviting.invite(desk, person, coach, version, places)
 
 
 async def _tap_client(desk: Desk, person: Person, words: list[str]) -> None:
-    await clients.client_page(desk, person, await coach_only(desk, person), _number(words, 0))
+    await clients.client_page(desk, person, await _coach(desk, person, words, Right.SEE), _number(words, 0))
 
 
 async def _tap_doses(desk: Desk, person: Person, words: list[str]) -> None:
-    await doses.show(desk, person, await coach_only(desk, person), _number(words, 0))
+    await doses.show(desk, person, await _coach(desk, person, words, Right.SEE), _number(words, 0))
 
 
 async def _tap_rule(desk: Desk, person: Person, words: list[str]) -> None:
-    await ruling.overrule(desk, person, await coach_only(desk, person), _number(words, 0), _word(words, 1))
+    await ruling.overrule(
+        desk, person, await _coach(desk, person, words, Right.RULE), _number(words, 0), _word(words, 1)
+    )
 
 
 async def _tap_bar(desk: Desk, person: Person, words: list[str]) -> None:
-    await ruling.bar(desk, person, await coach_only(desk, person), _number(words, 0), _word(words, 1))
+    await ruling.bar(desk, person, await _coach(desk, person, words, Right.RULE), _number(words, 0), _word(words, 1))
 
 
 async def _tap_go(desk: Desk, person: Person, words: list[str]) -> None:
-    await ruling.ask_found_out(desk, person, await coach_only(desk, person), _number(words, 0))
+    await ruling.ask_found_out(desk, person, await _coach(desk, person, words, Right.RULE), _number(words, 0))
 
 
 async def _tap_found(desk: Desk, person: Person, words: list[str]) -> None:
     note = ruling.QUICK_NOTES.get(_word(words, 1), "")
-    await ruling.let_go(desk, person, await coach_only(desk, person), _number(words, 0), note)
+    await ruling.let_go(desk, person, await _coach(desk, person, words, Right.RULE), _number(words, 0), note)
+
+
+async def _tap_seen(desk: Desk, person: Person, words: list[str]) -> str:
+    return await calling.seen(desk, person, _number(words, 0))
+
+
+async def _tap_listed(desk: Desk, person: Person, words: list[str]) -> None:
+    await calling.seen_list(desk, person, _number(words, 0), _number(words, 1))
 
 
 async def _tap_short(desk: Desk, person: Person, words: list[str]) -> None:
@@ -223,6 +243,8 @@ TAPS: Mapping[str, Tap] = {
     "away": _tap_away,
     "measure": _tap_measure,
     "found": _tap_found,
+    "seen": _tap_seen,
+    "listed": _tap_listed,
     "photo": _tap_photo,
     "photos": _tap_photos,
     "have": _tap_have,
@@ -233,6 +255,6 @@ TAPS: Mapping[str, Tap] = {
 
 ONCE = frozenset(
     {"join", "screen", "begin", "zone", "time", "stop", "found", "well", "today", "pause", "short", "away"}
-    | {"photo", "have", "mine"}
+    | {"photo", "have", "mine", "listed"}
 )
 """Questions whose buttons go away with the answer."""

@@ -101,7 +101,9 @@ class Told(_Plain):
 
     cause: str
     facts: dict[str, Any]
+    report: dict[str, Any] = Field(description="your words, and what was decided")
     opened_at: datetime
+    seen_at: datetime | None
     closed_at: datetime | None
 
 
@@ -206,7 +208,15 @@ async def _course(session: AsyncSession, course: Course) -> CourseData:
         photos_taken_at=[photo.at for photo in photos],
         coach_decided=[CoachWord(what=one.what, note=one.note, at=one.at) for one in overrules],
         coach_was_told=[
-            Told(cause=one.cause, facts=one.facts, opened_at=one.opened_at, closed_at=one.closed_at) for one in alerts
+            Told(
+                cause=one.cause,
+                facts=one.facts,
+                report=one.report or {},
+                opened_at=one.opened_at,
+                seen_at=one.seen_at,
+                closed_at=one.closed_at,
+            )
+            for one in alerts
         ],
     )
 

@@ -314,7 +314,16 @@ async def _tell_of_making(desk: Desk, course: Course, past: list[Entry], row: Le
     fresh = [v for v in decision.votes if v.rule in SEEN_IN_THE_MORNING or (waits and v.tell is Tell.NOW)]
     await telling.tell(desk, course, fresh, row=row)
     if decision.question is Question.FLAG:
-        await telling.tell_of(desk, course, cause="unsure-flag", at_once=True, row=row, facts={"flag": "unsure"})
+        await telling.tell_of(
+            desk,
+            course,
+            cause="unsure-flag",
+            at_once=True,
+            row=row,
+            facts={"flag": "unsure"},
+            red=True,
+            decided="asked",
+        )
     elif decision.kind is RowKind.ASKING and past and past[-1].kind is RowKind.ASKING:
         await telling.tell_of(desk, course, cause="no-answer", at_once=False, row=row)
     if decision.kind is RowKind.SESSION:

@@ -20,9 +20,11 @@ from bot.flows import (
 )
 from bot.flows.asking import Asked, about, open_for, waits_for
 from bot.flows.desk import Desk
+from bot.flows.rights import NotAllowed, coach_of_course
 from bot.words.message import Message
 from db import courses, people
 from db.courses import CourseState
+from db.helpers import Right
 from db.schema import Course, LedgerRow, Person
 from plans.checkin import CheckIn
 from plans.fitting import missed, things
@@ -67,8 +69,9 @@ async def _answers_own_question(desk: Desk, person: Person, text: str) -> bool:
         case Asked.NAME:
             await settings.type_name(desk, person, text)
         case Asked.FOUND_OUT:
-            coach = await people.coach_of(desk.session, person)
-            if coach is None:
+            try:
+                coach = await coach_of_course(desk, person, about(person), Right.RULE)
+            except NotAllowed:
                 return False
             await ruling.let_go(desk, person, coach, about(person), text)
         case None:
