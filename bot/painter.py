@@ -13,6 +13,7 @@ from typing import Any, BinaryIO
 
 from pydantic import TypeAdapter
 
+from plans.charts.code import Code, code_svg
 from plans.charts.digest import Digest, digest_svg
 from plans.charts.doses import Doses, doses_svg
 from plans.charts.fortnight import Fortnight, fortnight_svg
@@ -47,6 +48,7 @@ KINDS: Mapping[str, Callable[[Mapping[str, Any], str], bytes]] = {
     "fortnight": _chart(Fortnight, fortnight_svg),
     "doses": _chart(Doses, doses_svg),
     "digest": _chart(Digest, digest_svg),
+    "code": _chart(Code, code_svg),
 }
 """What can be drawn, by the recipe's `kind`, from what its `of` says."""
 

@@ -167,6 +167,22 @@ async def _tap_invite(desk: Desk, person: Person, words: list[str]) -> None:
     await inviting.invite(desk, person, coach, version, places)
 
 
+async def _tap_draft(desk: Desk, person: Person, words: list[str]) -> None:
+    await inviting.tapped(desk, person, words)
+
+
+async def _tap_invites(desk: Desk, person: Person, words: list[str]) -> None:
+    await inviting.show_open(desk, person, _number(words, 0))
+
+
+async def _tap_revoke(desk: Desk, person: Person, words: list[str]) -> None:
+    await inviting.revoke(desk, person, _number(words, 0))
+
+
+async def _tap_guardian(desk: Desk, person: Person, words: list[str]) -> None:
+    await inviting.ask_guardian(desk, person, _number(words, 0))
+
+
 async def _tap_client(desk: Desk, person: Person, words: list[str]) -> None:
     await clients.client_page(desk, person, await _coach(desk, person, words, Right.SEE), _number(words, 0))
 
@@ -233,6 +249,10 @@ TAPS: Mapping[str, Tap] = {
     "stop": _tap_stop,
     "publish": _tap_publish,
     "invite": _tap_invite,
+    "draft": _tap_draft,
+    "invites": _tap_invites,
+    "revoke": _tap_revoke,
+    "guardian": _tap_guardian,
     "client": _tap_client,
     "doses": _tap_doses,
     "rule": _tap_rule,
@@ -255,6 +275,6 @@ TAPS: Mapping[str, Tap] = {
 
 ONCE = frozenset(
     {"join", "screen", "begin", "zone", "time", "stop", "found", "well", "today", "pause", "short", "away"}
-    | {"photo", "have", "mine", "listed"}
+    | {"photo", "have", "mine", "listed", "draft", "revoke"}
 )
 """Questions whose buttons go away with the answer."""

@@ -14,6 +14,8 @@ class Asked(StrEnum):
     MORNING = "morning"
     NAME = "name"
     FOUND_OUT = "found-out"
+    INVITATION = "invitation"
+    GUARDIAN = "guardian"
 
 
 def open_for(person: Person, asked: Asked, of: int | None = None) -> None:

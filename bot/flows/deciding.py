@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 
 from sqlalchemy import select
@@ -38,7 +39,8 @@ async def ahead(desk: Desk, course: Course, programme: Programme, past: list[Ent
 def pace_on(programme: Programme, course: Course, day: date) -> Pace:
     """The calendar of a course; one that has no start yet would start on `day`."""
     chosen = tuple(course.weekdays) if course.weekdays else None
-    return pace_of(programme, course.starts_on or day, chosen)
+    pace = pace_of(programme, course.group_start or course.starts_on or day, chosen)
+    return pace if course.pace is None else replace(pace, together=course.pace == "together")
 
 
 def settings_of(programme: Programme) -> Settings:

@@ -9,6 +9,7 @@ from bot.flows import (
     checkin,
     day,
     health,
+    inviting,
     joining,
     leaving,
     measuring,
@@ -61,6 +62,16 @@ async def heard(desk: Desk, person: Person, text: str) -> None:
 
 
 async def _answers_own_question(desk: Desk, person: Person, text: str) -> bool:
+    """Whether an open question has taken the words; one that this person may not answer any more is closed."""
+    try:
+        return await _answered(desk, person, text)
+    except NotAllowed as refused:
+        person.asking = None
+        await desk.say(person, Message(desk.words(person).say(refused.words)))
+        return True
+
+
+async def _answered(desk: Desk, person: Person, text: str) -> bool:
     match waits_for(person):
         case Asked.ZONE:
             await joining.type_zone(desk, person, text)
@@ -74,6 +85,10 @@ async def _answers_own_question(desk: Desk, person: Person, text: str) -> bool:
             except NotAllowed:
                 return False
             await ruling.let_go(desk, person, coach, about(person), text)
+        case Asked.INVITATION:
+            await inviting.typed(desk, person, text)
+        case Asked.GUARDIAN:
+            await inviting.type_guardian(desk, person, text)
         case None:
             return False
     return True

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import secrets
-from collections.abc import AsyncIterator, Awaitable, Callable
+from collections.abc import AsyncIterator, Awaitable, Callable, Sequence
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, field
 from datetime import UTC, date, datetime, time
@@ -18,13 +18,14 @@ from sqlalchemy.ext.asyncio import AsyncSession
 from telegram import Bot
 
 from bot.clocks import Machine, SystemMachine
+from bot.flows import joining, listening
 from bot.flows.desk import Desk
 from bot.flows.failing import Hooks
 from bot.flows.installation import DEFAULTS, Installation
 from bot.sending import Sender
 from bot.taps import tap
 from bot.ticks import Ticker
-from db import outbox
+from db import copying, outbox
 from db.engine import Database
 from db.schema import Alert, Coach, Course, Helper, LedgerRow, Outbox, Person, ProgrammeVersion
 from tests.integration.fakes import Call, FakePlatform, SetCalendar, bot_at, database_in, platform_running, refusal
@@ -76,7 +77,11 @@ class Practice:
             session.add(Coach(id=1, person_id=COACH, **made))
             await session.flush()
             session.add(Helper(coach_id=1, person_id=HELPER, sees=True, hears=hears, added_at=START))
-            session.add(ProgrammeVersion(id=1, coach_id=1, digest="d", title="Rowing", source=SAMPLE, stored_at=START))
+            session.add(
+                ProgrammeVersion(
+                    id=1, coach_id=1, digest="d", title="Rowing", source=SAMPLE, stored_at=START, published_at=START
+                )
+            )
             await session.flush()
             session.add(
                 Course(
@@ -87,6 +92,8 @@ class Practice:
             row = LedgerRow(id=1, course_id=1, person_id=CLIENT, local_date=date(2026, 5, 4), zone="UTC", level=0)
             row.kind, row.day, row.made_at = "session", 1, START
             session.add(row)
+            await session.flush()
+            await copying._continue_numbers(await session.connection())
 
         await self.database.write(job)
 
@@ -95,7 +102,8 @@ class Practice:
         cause = f"test:{secrets.token_hex(4)}"
 
         async def write(session: AsyncSession) -> T:
-            desk = Desk(session, self.calendar.now(), cause, "easeward_bot", installation=self.installation)
+            now = self.calendar.now()
+            desk = Desk(session, now, cause, "easeward_bot", said_at=now, installation=self.installation)
             return await job(desk)
 
         return await self.database.write(write)
@@ -107,6 +115,45 @@ class Practice:
             return await tap(desk, await desk.session.get_one(Person, person), data)
 
         return await self.at_desk(job)
+
+    async def types(self, person: int, text: str) -> None:
+        """Somebody types something."""
+
+        async def job(desk: Desk) -> None:
+            await listening.heard(desk, await desk.session.get_one(Person, person), text)
+
+        await self.at_desk(job)
+
+    async def meets(self, *chats: int) -> None:
+        """People who write for the first time."""
+
+        async def job(desk: Desk) -> None:
+            desk.session.add_all([Person(id=n, chat=n, label=f"P{n}", created_at=desk.now) for n in chats])
+
+        await self.at_desk(job)
+
+    async def opens_link(self, person: int, token: str) -> str:
+        """What somebody is told who opens a link."""
+
+        async def job(desk: Desk) -> None:
+            await joining.open_link(desk, await desk.session.get_one(Person, person), token)
+
+        await self.at_desk(job)
+        return (await self.put_so_far(person))[-1]
+
+    async def course_of(self, person: int) -> Course:
+        """The newest course of somebody."""
+        async with self.database.reading() as session:
+            found = await session.scalar(
+                select(Course).where(Course.person_id == person).order_by(Course.id.desc()).limit(1)
+            )
+            assert found is not None
+            return found
+
+    async def has_course(self, person: int) -> bool:
+        """Whether somebody has any course."""
+        async with self.database.reading() as session:
+            return await session.scalar(select(Course.id).where(Course.person_id == person).limit(1)) is not None
 
     async def tick(self, **later: float) -> None:
         """Moves the calendar and does what is due."""
@@ -142,11 +189,14 @@ class Practice:
         async with self.database.reading() as session:
             return not await outbox.open_work(session)
 
+    async def rows(self, chat: int) -> Sequence[Outbox]:
+        """What was put for a chat."""
+        async with self.database.reading() as session:
+            return (await session.scalars(select(Outbox).where(Outbox.chat == chat).order_by(Outbox.id))).all()
+
     async def put_so_far(self, chat: int) -> list[str]:
         """The texts of messages to a chat that have not left."""
-        async with self.database.reading() as session:
-            rows = await session.scalars(select(Outbox.payload).where(Outbox.chat == chat).order_by(Outbox.id))
-            return [str(row.get("text", row.get("caption", ""))) for row in rows]
+        return [str(row.payload.get("text", row.payload.get("caption", ""))) for row in await self.rows(chat)]
 
     async def alert(self) -> Alert:
         """The newest alert."""
