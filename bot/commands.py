@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Awaitable, Callable, Mapping
 
 from bot.flows import (
+    assistants,
     away,
     clients,
     day,
@@ -23,7 +24,7 @@ from bot.flows import (
 from bot.flows.desk import Desk
 from bot.flows.rights import acting_for
 from bot.words.message import Message
-from db import courses, people
+from db import courses, helpers, people
 from db.helpers import Right
 from db.schema import Coach, Person
 
@@ -36,15 +37,26 @@ async def _start(desk: Desk, person: Person, rest: str) -> None:
         await joining.open_link(desk, person, rest)
     elif course is not None and course.state == courses.CourseState.JOINING:
         await joining.ask_next(desk, person, course)
-    elif course is None and await people.coach_of(desk.session, person) is None:
+    elif course is None and not await _has_a_part(desk, person):
         await desk.say(person, Message(desk.words(person).say("joining.stranger")))
     else:
         await _help(desk, person, rest)
 
 
-async def _help(desk: Desk, person: Person, rest: str) -> None:
+async def _has_a_part(desk: Desk, person: Person) -> bool:
+    """Whether somebody is a coach or helps one."""
     is_coach = await people.coach_of(desk.session, person) is not None
-    await desk.say(person, Message(desk.words(person).say("coach.help" if is_coach else "client.help")))
+    return is_coach or bool(await helpers.helped_by(desk.session, person))
+
+
+async def _help(desk: Desk, person: Person, rest: str) -> None:
+    helps = await assistants.help_words(desk, person)
+    is_coach = await people.coach_of(desk.session, person) is not None
+    has_course = await courses.open_course(desk.session, person) is not None
+    if is_coach or has_course or helps is None:
+        await desk.say(person, Message(desk.words(person).say("coach.help" if is_coach else "client.help")))
+    if helps is not None:
+        await desk.say(person, helps)
 
 
 async def _privacy(desk: Desk, person: Person, rest: str) -> None:

@@ -23,13 +23,14 @@ from bot.commands import COMMANDS, Command
 from bot.flows import calling, day, joining, listening, photos, programmes, telling
 from bot.flows.desk import Desk
 from bot.flows.installation import DEFAULTS, Installation
-from bot.flows.rights import NotAllowed
+from bot.flows.rights import NotAllowed, acting_for
 from bot.taps import ONCE, tap
 from bot.words import language_of
 from bot.words.message import Message
 from db import people
+from db.helpers import Right
 from db.people import Spoken
-from db.schema import Person
+from db.schema import Coach, Person
 from db.writer import current_session
 from plans.redflags import find_flag
 from plans.units import units_of
@@ -129,7 +130,10 @@ class _Rooms:
     async def document(self, update: Update, context: Context) -> None:
         desk = self._desk(update)
         person = await self._person(desk, update)
-        coach = await people.coach_of(desk.session, person)
+        try:
+            coach: Coach | None = await acting_for(desk, person, Right.PUBLISH)
+        except NotAllowed:
+            coach = None
         document = update.effective_message.document if update.effective_message else None
         if coach is None or document is None:
             await self._caption_heard(desk, person, update)

@@ -5,13 +5,16 @@ from __future__ import annotations
 from collections.abc import Awaitable, Callable, Mapping
 
 from bot.flows import (
+    assistants,
     away,
     calling,
     checkin,
     clients,
+    coach_page,
     day,
     doses,
     evening,
+    handing_over,
     how,
     inviting,
     joining,
@@ -27,7 +30,7 @@ from bot.flows import (
     settings,
 )
 from bot.flows.desk import Desk
-from bot.flows.rights import NotAllowed, coach_of_course, coach_of_version
+from bot.flows.rights import NotAllowed, coach_of_course, coach_of_version, coach_only
 from bot.words.message import Message
 from db import courses
 from db.helpers import Right
@@ -80,7 +83,8 @@ async def _tap_morning(desk: Desk, person: Person, words: list[str]) -> str | No
 
 
 async def _tap_join(desk: Desk, person: Person, words: list[str]) -> None:
-    await joining.agree(desk, person, await _own_course(desk, person, words), _word(words, 1))
+    course = await _own_course(desk, person, words)
+    await joining.agree(desk, person, course, _word(words, 1), _number(words, 2) if len(words) > 2 else 0)
 
 
 async def _tap_screen(desk: Desk, person: Person, words: list[str]) -> None:
@@ -183,6 +187,23 @@ async def _tap_guardian(desk: Desk, person: Person, words: list[str]) -> None:
     await inviting.ask_guardian(desk, person, _number(words, 0))
 
 
+async def _tap_own_page(desk: Desk, person: Person, words: list[str]) -> None:
+    await coach_page.tapped(desk, person, words)
+
+
+async def _tap_helping(desk: Desk, person: Person, words: list[str]) -> None:
+    await assistants.helping(desk, person, words[0], _number(words, 1))
+
+
+async def _tap_hand_over(desk: Desk, person: Person, words: list[str]) -> None:
+    coach = await coach_only(desk, person)
+    await handing_over.offer(desk, person, coach, _number(words, 0))
+
+
+async def _tap_hand(desk: Desk, person: Person, words: list[str]) -> None:
+    await handing_over.answered(desk, person, _number(words, 0), _number(words, 1), _word(words, 2))
+
+
 async def _tap_client(desk: Desk, person: Person, words: list[str]) -> None:
     await clients.client_page(desk, person, await _coach(desk, person, words, Right.SEE), _number(words, 0))
 
@@ -250,6 +271,10 @@ TAPS: Mapping[str, Tap] = {
     "publish": _tap_publish,
     "invite": _tap_invite,
     "draft": _tap_draft,
+    "coach": _tap_own_page,
+    "helping": _tap_helping,
+    "handover": _tap_hand_over,
+    "hand": _tap_hand,
     "invites": _tap_invites,
     "revoke": _tap_revoke,
     "guardian": _tap_guardian,
@@ -275,6 +300,6 @@ TAPS: Mapping[str, Tap] = {
 
 ONCE = frozenset(
     {"join", "screen", "begin", "zone", "time", "stop", "found", "well", "today", "pause", "short", "away"}
-    | {"photo", "have", "mine", "listed", "draft", "revoke"}
+    | {"photo", "have", "mine", "listed", "draft", "revoke", "hand"}
 )
 """Questions whose buttons go away with the answer."""

@@ -16,6 +16,10 @@ class Asked(StrEnum):
     FOUND_OUT = "found-out"
     INVITATION = "invitation"
     GUARDIAN = "guardian"
+    TRAINING = "training"
+    HOURS = "hours"
+    OWN_TERMS = "own-terms"
+    ABSENCE = "absence"
 
 
 def open_for(person: Person, asked: Asked, of: int | None = None) -> None:

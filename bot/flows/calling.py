@@ -173,7 +173,7 @@ async def _message(desk: Desk, course: Course, alert: Alert, reader: Person) -> 
         "facts": alert.facts,
         "day": report.get("day"),
         "said": _said(CheckIn(**report["said"]), words) if report.get("said") else "",
-        "words": report.get("words", []),
+        "words": _fitting(report.get("words", [])),
         "when": _moment(reader, alert.opened_at),
         "since": f"{date.fromisoformat(since):%a %d %b}" if since else "",
         "events": alert.events,
@@ -194,6 +194,16 @@ async def _buttons(desk: Desk, course: Course, coach: Coach, alert: Alert, reade
     if await rights.may(desk, reader, coach, Right.SEE):
         found.append(Button(_("Open their page"), f"client:{course.id}"))
     return found
+
+
+QUOTED = 200
+"""Letters of a client's own words in one call; all of them stand on the client's page. Our own choice."""
+
+
+def _fitting(quotes: list[str]) -> list[str]:
+    """The quotes with an equal share of the room each."""
+    room = QUOTED // max(1, len(quotes))
+    return [quote if len(quote) <= room else f"{quote[: room - 1]}…" for quote in quotes]
 
 
 def _said(said: CheckIn, words: Words) -> str:

@@ -100,6 +100,8 @@ async def client_page(desk: Desk, person: Person, coach: Coach, course_id: int) 
         alerts=opened,
     )
     actions = _actions(desk, person, course)
+    if course.state in (CourseState.ACTIVE, CourseState.WAITING) and coach.person_id == person.id:
+        actions = (*actions, (Button(words.gettext("Hand over"), f"handover:{course.id}"),))
     if await photos.taken(desk, course):
         actions = (*actions, (Button(words.gettext("Photos"), f"photos:{course.id}"),))
     await desk.say(person, Message(text, actions))

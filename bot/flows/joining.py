@@ -4,11 +4,22 @@ from __future__ import annotations
 
 from datetime import date, time, timedelta
 
-from bot.flows import day, evening, health, places, starting, telling, times
+from bot.flows import (
+    assistants,
+    coach_page,
+    day,
+    evening,
+    handing_over,
+    health,
+    places,
+    starting,
+    telling,
+    times,
+)
 from bot.flows.asking import Asked, close, open_for
 from bot.flows.desk import TERMS, Desk
-from bot.words.message import Button, Message, column
-from db import courses, due, links, people
+from bot.words.message import Button, Message, column, joined
+from db import coaches, courses, due, links, people
 from db.courses import CourseState
 from db.links import LinkProblem
 from db.schema import Coach, Course, Invite, Person
@@ -24,8 +35,21 @@ async def open_link(desk: Desk, person: Person, token: str) -> None:
         await desk.say(person, Message(desk.words(person).say("inviting.too_many")))
     elif token.startswith(links.COACH):
         await _become_coach(desk, person, token)
+    elif token.startswith(links.DOOR):
+        await _open_door(desk, person, token)
     else:
         await _be_invited(desk, person, token)
+
+
+async def _open_door(desk: Desk, person: Person, token: str) -> None:
+    """A coach's one-time link: for an assistant, or for the coach who takes a client over."""
+    door = await links.find_door(desk.session, token, desk.now)
+    if door is None:
+        await _does_not_open(desk, person, LinkProblem.UNKNOWN)
+    elif door.course_id is not None:
+        await handing_over.opened(desk, person, door)
+    else:
+        await assistants.come(desk, person, door)
 
 
 async def _does_not_open(desk: Desk, person: Person, problem: LinkProblem) -> None:
@@ -87,7 +111,7 @@ async def ask_next(desk: Desk, person: Person, course: Course) -> None:
     if course.starts_on is not None:
         return
     if not await people.has_agreed(desk.session, person, TERMS) or course.invite_id is not None:
-        await desk.say(person, await _agreement(desk, person, course))
+        await _ask_to_agree(desk, person, course)
     elif (step := next_step(course.screened or {})) is not None:
         await desk.say(person, health.question(desk, person, course, step))
     elif person.zone is None:
@@ -114,7 +138,16 @@ async def _last_question(desk: Desk, person: Person, course: Course) -> Message:
     return Message(words.say("joining.begin", time=at), buttons)
 
 
-async def _agreement(desk: Desk, person: Person, course: Course) -> Message:
+async def _ask_to_agree(desk: Desk, person: Person, course: Course) -> None:
+    """What the coach says of themselves, then the agreement."""
+    coach = await desk.session.get_one(Coach, course.coach_id)
+    page = await coach_page.about(desk, coach)
+    if not page.is_empty:
+        await desk.say(person, Message(desk.words(person).say("coaching.about", p=page)))
+    await desk.say(person, await _agreement(desk, person, course, page.number))
+
+
+async def _agreement(desk: Desk, person: Person, course: Course, number: int) -> Message:
     words = desk.words(person)
     programme = await desk.programme(course)
     coach = await telling.coach_person(desk, course)
@@ -129,10 +162,11 @@ async def _agreement(desk: Desk, person: Person, course: Course) -> Message:
     )
     _ = words.gettext
     buttons = column(
-        Button(_("I agree"), f"join:{course.id}:agree"),
+        Button(_("I agree"), f"join:{course.id}:agree" + (f":{number}" if number else "")),
         Button(_("No, thank you"), f"join:{course.id}:no"),
     )
-    return Message(text, buttons)
+    terms = words.say("coaching.with_terms", coach=coach.label, number=number) if number else None
+    return Message(joined(text, terms), buttons)
 
 
 def morning_question(desk: Desk, person: Person) -> Message:
@@ -142,14 +176,22 @@ def morning_question(desk: Desk, person: Person) -> Message:
     return Message(text, (tuple(buttons[:3]), tuple(buttons[3:])))
 
 
-async def agree(desk: Desk, person: Person, course: Course, value: str) -> None:
-    """The answer to the agreement; a place of the invitation is taken with a yes."""
+async def agree(desk: Desk, person: Person, course: Course, value: str, number: int) -> None:
+    """The answer to the agreement; a place of the invitation is taken with a yes.
+
+    `number` is the version of the coach's terms that was shown; if they have changed since, they are shown again.
+    """
     words = desk.words(person)
     if course.state != CourseState.JOINING or course.invite_id is None:
         return
     if value != "agree":
         await desk.session.delete(course)
         await desk.say(person, Message(words.say("joining.declined")))
+        return
+    coach = await desk.session.get_one(Coach, course.coach_id)
+    terms = await coaches.terms_of(desk.session, coach)
+    if (terms.number if terms is not None else 0) != number:
+        await _ask_to_agree(desk, person, course)
         return
     if not await links.take_place(desk.session, course.invite_id, person, desk.now):
         await desk.session.delete(course)
@@ -158,6 +200,9 @@ async def agree(desk: Desk, person: Person, course: Course, value: str) -> None:
     await starting.take_terms(desk, course, await desk.session.get_one(Invite, course.invite_id))
     course.invite_id = None
     await people.agree(desk.session, person, text_version=TERMS, now=desk.now)
+    if number:
+        agreed = coaches.text_version(coach.id, number)
+        await people.agree(desk.session, person, text_version=agreed, now=desk.now)
     await ask_next(desk, person, course)
 
 

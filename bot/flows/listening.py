@@ -5,8 +5,11 @@ from __future__ import annotations
 import re
 
 from bot.flows import (
+    absences,
+    assistants,
     bodies,
     checkin,
+    coach_page,
     day,
     health,
     inviting,
@@ -57,6 +60,8 @@ async def heard(desk: Desk, person: Person, text: str) -> None:
         await _client_says(desk, person, course, text)
     elif await people.coach_of(desk.session, person) is not None:
         await desk.say(person, Message(desk.words(person).say("coach.help")))
+    elif (helps := await assistants.help_words(desk, person)) is not None:
+        await desk.say(person, helps)
     else:
         await desk.say(person, Message(desk.words(person).say("joining.stranger")))
 
@@ -89,6 +94,10 @@ async def _answered(desk: Desk, person: Person, text: str) -> bool:
             await inviting.typed(desk, person, text)
         case Asked.GUARDIAN:
             await inviting.type_guardian(desk, person, text)
+        case Asked.TRAINING | Asked.HOURS | Asked.OWN_TERMS as asked:
+            await coach_page.typed(desk, person, asked, text)
+        case Asked.ABSENCE:
+            await absences.typed(desk, person, text)
         case None:
             return False
     return True

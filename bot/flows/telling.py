@@ -16,8 +16,8 @@ from db.schema import Coach, Course, LedgerRow, Person
 from plans.checkin import CheckIn
 from plans.rules import Tell, Verdict, Vote
 
-QUOTED = 200
-"""Characters of a client's own words that an alert repeats; all of them stand on the client's page."""
+KEPT = 1000
+"""Characters of a client's own words that stay with an alert."""
 LISTED = 40
 """Lines of a morning list: more do not fit into one message."""
 
@@ -118,15 +118,11 @@ async def _report(
     since = calling.hurts_since(told, usual)
     return {
         "said": {name: value for name, value in asdict(said).items() if value not in (None, False)} if said else None,
-        "words": [_shortened(quote)] if quote else [],
+        "words": [quote[:KEPT]] if quote else [],
         "day": row.day if row else None,
         "since": since.isoformat() if since else None,
         "decided": decided,
     }
-
-
-def _shortened(quote: str) -> str:
-    return quote if len(quote) <= QUOTED else f"{quote[: QUOTED - 1]}…"
 
 
 async def _plan_list(desk: Desk, course: Course, coach: Person) -> None:

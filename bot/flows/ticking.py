@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Awaitable, Callable, Mapping
 
-from bot.flows import calling, day, digest, evening, mine, telling
+from bot.flows import absences, calling, day, digest, evening, mine, telling
 from bot.flows.desk import Desk
 from db.due import DueKind
 
@@ -14,6 +14,7 @@ WHEN_DUE: Mapping[str, Callable[[Desk, int], Awaitable[None]]] = {
     DueKind.DIGEST: digest.weekly,
     DueKind.LIST: telling.morning_list,
     DueKind.CALL: calling.again,
+    DueKind.ABSENCE: absences.begins,
     DueKind.THINGS: evening.ask_for_things,
     DueKind.TRACES: mine.forget_traces,
 }
@@ -25,6 +26,7 @@ PLANNED: Mapping[str, Callable[[Desk, int], Awaitable[None]]] = {
     DueKind.DIGEST: digest.plan,
     DueKind.LIST: telling.plan_list,
     DueKind.CALL: calling.keep_instant,
+    DueKind.ABSENCE: absences.plan,
     DueKind.THINGS: evening.replan_things,
     DueKind.TRACES: mine.plan_forgetting,
 }
