@@ -10,7 +10,8 @@ from typing import Any
 from sqlalchemy import exists, func, select, update
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from db.schema import Alert, AlertCall, Coach, Course, Helper, LedgerRow, Person
+from db.due import DueKind
+from db.schema import Alert, AlertCall, Coach, Course, Due, Helper, LedgerRow, Person
 from plans.checkin import Flag
 
 
@@ -115,13 +116,27 @@ async def calls_of(session: AsyncSession, alert: Alert) -> Sequence[tuple[AlertC
     return [(call, person) for call, person in found]
 
 
-async def unseen_of(session: AsyncSession, coach: Coach) -> Sequence[Alert]:
-    """A coach's alerts that are to be called until somebody has seen them."""
-    query = select(Alert).join(Course, Course.id == Alert.course_id).where(Course.coach_id == coach.id, *_UNSEEN)
+_UNSEEN = (Alert.at_once.is_(True), Alert.seen_at.is_(None), Alert.closed_at.is_(None))
+_CALLED = exists().where(Due.kind == DueKind.CALL, Due.subject == Alert.id)
+"""Has a next call of its own; an alert without one goes along with a graver one that the same answer raised."""
+
+
+async def called(session: AsyncSession, course: Course) -> Sequence[Alert]:
+    """A client's alerts that are called until somebody has seen them."""
+    query = select(Alert).where(Alert.course_id == course.id, *_UNSEEN, _CALLED)
     return (await session.scalars(query.order_by(Alert.id))).all()
 
 
-_UNSEEN = (Alert.at_once.is_(True), Alert.seen_at.is_(None), Alert.closed_at.is_(None))
+async def along(session: AsyncSession, course: Course) -> Sequence[Alert]:
+    """A client's unseen alerts that go along with those that are called."""
+    query = select(Alert).where(Alert.course_id == course.id, *_UNSEEN, ~_CALLED)
+    return (await session.scalars(query.order_by(Alert.id))).all()
+
+
+async def called_of(session: AsyncSession, coach: Coach) -> Sequence[int]:
+    """The numbers of all alerts of a coach's clients that are called until somebody has seen them."""
+    query = select(Alert.id).join(Course, Course.id == Alert.course_id)
+    return (await session.scalars(query.where(Course.coach_id == coach.id, *_UNSEEN, _CALLED).order_by(Alert.id))).all()
 
 
 async def unseen_before(session: AsyncSession, moment: datetime) -> int:

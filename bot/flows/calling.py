@@ -6,7 +6,7 @@ and `decided` (waits, held, rests, asked, or nothing).
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from datetime import date, datetime, time, timedelta
 
 from bot.flows import rights, showing, times
@@ -37,10 +37,17 @@ async def call(desk: Desk, course: Course, alert: Alert) -> None:
     await _ring(desk, course, alert)
 
 
-async def more(desk: Desk, course: Course, alert: Alert) -> None:
-    """What has joined an alert that nobody has seen yet stands in the messages that are there."""
+async def more(desk: Desk, course: Course) -> None:
+    """What has joined a client's alerts that nobody has seen yet stands in the messages that are there."""
+    along = await alerts.along(desk.session, course)
+    for alert in await alerts.called(desk.session, course):
+        await _show(desk, course, alert, along)
+
+
+async def _show(desk: Desk, course: Course, alert: Alert, along: Sequence[Alert]) -> None:
+    """All messages of an alert as it stands now."""
     for made, person in await alerts.calls_of(desk.session, alert):
-        await desk.edit(person, await _message(desk, course, alert, person), made.outbox_id)
+        await desk.edit(person, await _message(desk, course, alert, along, person), made.outbox_id)
 
 
 async def again(desk: Desk, alert_id: int) -> None:
@@ -71,8 +78,8 @@ async def returned(desk: Desk, person: Person) -> None:
 
 async def _all_again(desk: Desk, person: Person) -> None:
     coach = await people.coach_of(desk.session, person)
-    for alert in await alerts.unseen_of(desk.session, coach) if coach is not None else ():
-        await again(desk, alert.id)
+    for number in await alerts.called_of(desk.session, coach) if coach is not None else ():
+        await again(desk, number)
 
 
 async def _ring(desk: Desk, course: Course, alert: Alert) -> None:
@@ -83,8 +90,9 @@ async def _ring(desk: Desk, course: Course, alert: Alert) -> None:
     called = [own, *await _in_place_of(desk, coach, own)]
     if alert.rung >= STANDING_BY or own.unreachable_since is not None:
         called += await helpers.hearing(desk.session, coach)
+    along = [one for one in await alerts.along(desk.session, course) if one.id != alert.id]
     for person in dict.fromkeys(called):
-        message = await _message(desk, course, alert, person)
+        message = await _message(desk, course, alert, along, person)
         number = await alerts.next_number(desk.session, alert)
         row = await desk.send(person, message, key=f"alert:{alert.id}:{number}", kind=Kind.ALERT)
         await alerts.note_call(desk.session, alert, person, row, desk.now)
@@ -133,11 +141,13 @@ async def seen(desk: Desk, person: Person, alert_id: int) -> str:
     if course is None:
         raise NotAllowed("checkin.not_yours")
     if alert.seen_at is None:
-        alert.seen_at, alert.seen_by = desk.now, person.id
-        if course.state != CourseState.WAITING:
-            alert.closed_at = alert.closed_at or desk.now
+        along = await alerts.along(desk.session, course)
+        for one in (alert, *along):
+            one.seen_at, one.seen_by = desk.now, person.id
+            if course.state != CourseState.WAITING:
+                one.closed_at = one.closed_at or desk.now
         await due.cancel(desk.session, DueKind.CALL, alert.id)
-        await more(desk, course, alert)
+        await _show(desk, course, alert, along)
     return str(await _seen_words(desk, alert, person))
 
 
@@ -161,7 +171,7 @@ async def _seen_words(desk: Desk, alert: Alert, reader: Person) -> str:
 # --- what a call says ---------------------------------------------------------------------------------------------
 
 
-async def _message(desk: Desk, course: Course, alert: Alert, reader: Person) -> Message:
+async def _message(desk: Desk, course: Course, alert: Alert, along: Sequence[Alert], reader: Person) -> Message:
     client = await desk.session.get_one(Person, course.person_id)
     coach = await desk.session.get_one(Coach, course.coach_id)
     own = await desk.session.get_one(Person, coach.person_id)
@@ -169,8 +179,7 @@ async def _message(desk: Desk, course: Course, alert: Alert, reader: Person) -> 
     since = report.get("since")
     told = {
         "label": client.label,
-        "cause": alert.cause,
-        "facts": alert.facts,
+        "causes": [(one.cause, one.facts) for one in (alert, *along)],
         "day": report.get("day"),
         "said": _said(CheckIn(**report["said"]), words) if report.get("said") else "",
         "words": _fitting(report.get("words", [])),

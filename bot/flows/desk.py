@@ -23,7 +23,7 @@ from plans.programme import Programme
 from plans.reading import read_programme
 from plans.units import Units
 
-TERMS = "2026-11"
+TERMS = "2026-11-26"
 """The version of the text that a client agrees to."""
 
 

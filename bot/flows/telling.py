@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import asdict
 from typing import Any
 
@@ -12,7 +12,7 @@ from bot.words.message import Button, Message, column
 from db import alerts, courses, due, helpers
 from db.alerts import News
 from db.delivery import LANES, Kind
-from db.schema import Coach, Course, LedgerRow, Person
+from db.schema import Alert, Coach, Course, LedgerRow, Person
 from plans.checkin import CheckIn
 from plans.rules import Tell, Verdict, Vote
 
@@ -51,22 +51,27 @@ async def tell(
     said: CheckIn | None = None,
     quote: str | None = None,
 ) -> None:
-    """Raises an alert for each vote that the coach is to hear of."""
-    for vote in votes:
-        if vote.tell is not None:
-            decided = {Verdict.REFER: "waits", Verdict.REST: "rests"}.get(vote.verdict) if vote.verdict else None
-            await tell_of(
-                desk,
+    """Raises an alert for each vote that the coach is to hear of; one call stands for all that one answer raises."""
+    told = sorted((vote for vote in votes if vote.tell is not None), key=lambda vote: vote.verdict or 0, reverse=True)
+    raised = []
+    for vote in told:
+        decided = {Verdict.REFER: "waits", Verdict.REST: "rests"}.get(vote.verdict, "") if vote.verdict else ""
+        at_once, red = vote.tell is Tell.NOW, vote.verdict is Verdict.REFER
+        report = await _report(desk, course, row, said, quote, decided) if at_once else {}
+        raised.append(
+            await alerts.raise_alert(
+                desk.session,
                 course,
                 cause=vote.rule,
-                at_once=vote.tell is Tell.NOW,
+                at_once=at_once,
+                red=red,
                 facts=vote.facts,
+                report=report,
                 row=row,
-                said=said,
-                quote=quote,
-                red=vote.verdict is Verdict.REFER,
-                decided=decided or "",
+                now=desk.now,
             )
+        )
+    await _act(desk, course, raised)
 
 
 async def tell_of(
@@ -87,7 +92,7 @@ async def tell_of(
     `red` is a red flag; `decided` is what was decided for the client already: see bot/flows/calling.py.
     """
     report = await _report(desk, course, row, said, quote, decided) if at_once else {}
-    alert, news = await alerts.raise_alert(
+    raised = await alerts.raise_alert(
         desk.session,
         course,
         cause=cause,
@@ -98,11 +103,21 @@ async def tell_of(
         row=row,
         now=desk.now,
     )
-    if news is News.CALL:
-        await calling.call(desk, course, alert)
-    elif news is News.MORE:
-        await calling.more(desk, course, alert)
-    elif news is News.LIST:
+    await _act(desk, course, [raised])
+
+
+async def _act(desk: Desk, course: Course, raised: Sequence[tuple[Alert, News]]) -> None:
+    """Calls for the gravest of what is new, the first; what is left goes along with it or stands on the list."""
+    news = {what for _alert, what in raised}
+    new = [alert for alert, what in raised if what is News.CALL]
+    for alert in new:
+        alert.told_at = desk.now
+    await desk.session.flush()
+    if new:
+        await calling.call(desk, course, new[0])
+    if News.MORE in news:
+        await calling.more(desk, course)
+    if News.LIST in news:
         await _plan_list(desk, course, await coach_person(desk, course))
 
 

@@ -18,6 +18,7 @@ from db import due
 from db.due import DueKind
 from db.schema import Absence, Alert, Coach, Course, Helper, LedgerRow, Person
 from plans.checkin import CheckIn, Kind, Place, Side
+from plans.rules import Tell, Verdict, Vote
 from tests.integration.coaching import CLIENT, COACH, HELPER, Practice, practice_in
 from tests.integration.fakes import until
 
@@ -306,3 +307,45 @@ async def test_a_coach_who_comes_back_is_called_at_once(practice: Practice) -> N
 
     await practice.at_desk(back)
     assert "Called again" in (await practice.put_so_far(COACH))[-1]
+
+
+# --- one call for one answer ----------------------------------------------------------------------------------------
+
+
+async def say_sharp_pop(practice: Practice) -> None:
+    """One answer that two rules refer for."""
+
+    async def job(desk: Desk) -> None:
+        course = await desk.session.get_one(Course, 1)
+        course.state = "waiting"
+        votes = [
+            Vote("excessive", Verdict.REST, Tell.NOW, {"pain": 6}),
+            Vote("red-flag", Verdict.REFER, Tell.NOW, {"flag": "same-day"}),
+            Vote("strain-like", Verdict.REFER, Tell.NOW, {"kind": "pop", "pain": 6}),
+        ]
+        await telling.tell(desk, course, votes, row=await desk.session.get_one(LedgerRow, 1), said=SHARP)
+
+    await practice.at_desk(job)
+
+
+async def test_one_answer_is_one_call_that_names_all_its_reasons(practice: Practice) -> None:
+    await say_sharp_pop(practice)
+    (text,) = await practice.put_so_far(COACH)
+    assert "a red flag (same-day); strain-like: pop, pain 6; pain 6 of 10 · day 1" in text
+    async with practice.database.reading() as session:
+        ids = list(await session.scalars(select(Alert.id).order_by(Alert.id)))
+        assert len(ids) == 3
+        called = [await due.planned(session, DueKind.CALL, number) for number in ids]
+    assert [at is not None for at in called] == [True, False, False]
+    await practice.tapped(COACH, f"seen:{ids[0]}")
+    assert "strain-like" in (await practice.put_so_far(COACH))[-1]
+    async with practice.database.reading() as session:
+        assert all([seen is not None for seen in await session.scalars(select(Alert.seen_at))])
+
+
+async def test_what_went_along_is_called_itself_when_it_comes_again_after_seen(practice: Practice) -> None:
+    await say_sharp_pop(practice)
+    await practice.tapped(COACH, "seen:1")
+    before = len(await practice.put_so_far(COACH))
+    await flag(practice, level="emergency")
+    assert "Kim needs a look" in (await practice.put_so_far(COACH))[before]
