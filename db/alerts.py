@@ -158,6 +158,14 @@ async def deaf_coaches(session: AsyncSession) -> Sequence[tuple[Coach, bool]]:
     return [(coach, heard) for coach, heard in found]
 
 
+async def list_again(session: AsyncSession, coach_id: int) -> bool:
+    """Puts what was told on a list and is still open on the next list once more; False when there is nothing."""
+    mine = select(Course.id).where(Course.coach_id == coach_id)
+    told = (Alert.at_once.is_(False), Alert.told_at.is_not(None), Alert.closed_at.is_(None))
+    again = update(Alert).where(Alert.course_id.in_(mine), *told).values(told_at=None).returning(Alert.id)
+    return (await session.execute(again)).first() is not None
+
+
 async def close_list(session: AsyncSession, coach_id: int, upto: int, now: datetime) -> None:
     """Closes what a coach's morning list has told of, up to an alert's number."""
     mine = select(Course.id).where(Course.coach_id == coach_id)

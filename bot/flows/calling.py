@@ -72,8 +72,11 @@ async def lost(desk: Desk, person: Person) -> None:
 
 
 async def returned(desk: Desk, person: Person) -> None:
-    """A coach can be reached again: what nobody has seen is called now."""
+    """A coach can be reached again: what nobody has seen is called now, lists come once more in the morning."""
     await _all_again(desk, person)
+    coach = await people.coach_of(desk.session, person)
+    if coach is not None and await alerts.list_again(desk.session, coach.id):
+        await due.plan_by(desk.session, DueKind.LIST, coach.id, times.next_morning(person, desk.now))
 
 
 async def _all_again(desk: Desk, person: Person) -> None:
@@ -198,7 +201,8 @@ async def _message(desk: Desk, course: Course, alert: Alert, along: Sequence[Ale
 async def _buttons(desk: Desk, course: Course, coach: Coach, alert: Alert, reader: Person) -> list[Button]:
     _ = desk.words(reader).gettext
     found = [] if alert.seen_at is not None else [Button(_("Seen"), f"seen:{alert.id}")]
-    if course.state == CourseState.WAITING and await rights.may(desk, reader, coach, Right.RULE):
+    waits = course.state == CourseState.WAITING or (alert.report or {}).get("decided") in ("waits", "held")
+    if waits and await rights.may(desk, reader, coach, Right.RULE):
         found.append(Button(_("Let go on"), f"go:{course.id}"))
     if await rights.may(desk, reader, coach, Right.SEE):
         found.append(Button(_("Open their page"), f"client:{course.id}"))

@@ -68,7 +68,7 @@ async def show(desk: Desk, person: Person, coach: Coach) -> None:
     words = desk.words(person)
     _ = words.gettext
     rows: Rows = (
-        (Button(_("Another name"), "settings:name"), Button(_("Training"), "coach:training")),
+        (Button(_("Name"), "coach:name"), Button(_("Training"), "coach:training")),
         (Button(_("Answering hours"), "coach:hours"), Button(_("Own terms"), "coach:terms")),
         (Button(_("Assistants"), "coach:assistants"), Button(_("I am away"), "coach:away")),
     )
@@ -79,7 +79,7 @@ async def tapped(desk: Desk, person: Person, words: list[str]) -> None:
     """One button of a coach's own. Raises NotAllowed for anybody else, and for another button."""
     coach = await coach_only(desk, person)
     what, rest = words[0], words[1:]
-    asks = {"training": Asked.TRAINING, "terms": Asked.OWN_TERMS}
+    asks = {"name": Asked.NAME, "training": Asked.TRAINING, "terms": Asked.OWN_TERMS}
     if what == "page":
         await show(desk, person, coach)
     elif what in asks:

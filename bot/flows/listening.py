@@ -29,7 +29,7 @@ from bot.words.message import Message
 from db import courses, people
 from db.courses import CourseState
 from db.helpers import Right
-from db.schema import Course, LedgerRow, Person
+from db.schema import Coach, Course, LedgerRow, Person
 from plans.checkin import CheckIn
 from plans.fitting import missed, things
 from plans.ledger import Question, RowKind
@@ -266,6 +266,8 @@ async def _not_read(desk: Desk, person: Person, course: Course, text: str) -> No
 
 
 async def _pass_on(desk: Desk, person: Person, course: Course, text: str) -> None:
-    coach = await telling.note(desk, course, text)
+    reader = await telling.note(desk, course, text)
+    coach = await desk.session.get_one(Coach, course.coach_id)
+    hours = coach_page.hours_of(coach) if reader.id == coach.person_id else ""
     await checkin.note(desk, person, None, [("note", text[:4096])])
-    await desk.say(person, Message(desk.words(person).say("checkin.passed_on", coach=coach.label)))
+    await desk.say(person, Message(desk.words(person).say("checkin.passed_on", coach=reader.label, hours=hours)))

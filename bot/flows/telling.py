@@ -152,7 +152,10 @@ async def plan_list(desk: Desk, coach_id: int) -> None:
 
 
 async def morning_list(desk: Desk, coach_id: int) -> None:
-    """Sends one list of everything that could wait until the coach's morning, to the stand-in too."""
+    """Sends one list of everything that could wait until the coach's morning, to the stand-in too.
+
+    While the coach cannot be reached it goes to the assistants who get alerts.
+    """
     coach = await desk.session.get_one(Coach, coach_id)
     person = await desk.session.get_one(Person, coach.person_id)
     waiting = await alerts.for_list(desk.session, coach_id)
@@ -166,7 +169,10 @@ async def morning_list(desk: Desk, coach_id: int) -> None:
         alert.told_at = desk.now
     upto = max(alert.id for alert, _course in waiting)
     stand_in = await standing_in(desk, coach)
-    for reader in [person] if stand_in is None else [person, stand_in]:
+    readers = [person] if stand_in is None else [person, stand_in]
+    if person.unreachable_since is not None:
+        readers += await helpers.hearing(desk.session, coach)
+    for reader in dict.fromkeys(readers):
         words = desk.words(reader)
         of = person.label if reader.id != person.id else ""
         text = words.say("alerts.list", items=items[:LISTED], more=len(items[LISTED:]), coach=of)

@@ -349,3 +349,25 @@ async def test_what_went_along_is_called_itself_when_it_comes_again_after_seen(p
     before = len(await practice.put_so_far(COACH))
     await flag(practice, level="emergency")
     assert "Kim needs a look" in (await practice.put_so_far(COACH))[before]
+
+
+async def test_a_list_that_a_blocked_coach_did_not_get_goes_to_the_assistant_and_comes_once_more(
+    practice: Practice,
+) -> None:
+    async def blocked(desk: Desk) -> None:
+        (await desk.session.get_one(Person, COACH)).unreachable_since = desk.now
+
+    async def back(desk: Desk) -> None:
+        coach = await desk.session.get_one(Person, COACH)
+        coach.unreachable_since = None
+        await calling.returned(desk, coach)
+
+    await listed(practice)
+    await practice.at_desk(blocked)
+    await practice.tick(days=1)
+    (text,) = await practice.put_so_far(HELPER)
+    assert "This morning's list of Coach" in text
+    await practice.at_desk(back)
+    await practice.tick(days=1)
+    assert len(await practice.put_so_far(COACH)) == 2
+    assert len(await practice.put_so_far(HELPER)) == 1
