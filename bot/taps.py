@@ -191,6 +191,10 @@ async def _tap_own_page(desk: Desk, person: Person, words: list[str]) -> None:
     await coach_page.tapped(desk, person, words)
 
 
+async def _tap_about(desk: Desk, person: Person, words: list[str]) -> None:
+    await coach_page.for_client(desk, person, await _own_course(desk, person, words))
+
+
 async def _tap_helping(desk: Desk, person: Person, words: list[str]) -> None:
     await assistants.helping(desk, person, words[0], _number(words, 1))
 
@@ -273,6 +277,7 @@ TAPS: Mapping[str, Tap] = {
     "draft": _tap_draft,
     "coach": _tap_own_page,
     "helping": _tap_helping,
+    "about": _tap_about,
     "handover": _tap_hand_over,
     "hand": _tap_hand,
     "invites": _tap_invites,

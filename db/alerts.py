@@ -74,7 +74,7 @@ def _join(
     if (_level(facts), _pain(facts)) >= (_level(found.facts), _pain(found.facts)):
         found.facts = dict(facts)
     before = found.report or {}
-    quotes = [*before.get("words", ()), *report.get("words", ())][-QUOTES:]
+    quotes = list(dict.fromkeys([*before.get("words", ()), *report.get("words", ())]))[-QUOTES:]
     found.report = {**before, **report, "words": quotes, "since": before.get("since") or report.get("since")}
     found.at_once, found.red = found.at_once or at_once, found.red or red
     if not found.at_once:

@@ -138,15 +138,26 @@ async def begins(desk: Desk, absence_id: int) -> None:
     own = await desk.session.get_one(Person, coach.person_id)
     stand_in = await desk.session.get(Person, absence.stand_in_id) if absence.stand_in_id is not None else None
     for client in await _clients(desk, coach):
-        words = desk.words(client)
-        text = words.say(
-            "coaching.client_away",
-            coach=own.label,
-            last=drafts.day(words, absence.last_on),
-            name=stand_in.label if stand_in is not None else "",
-        )
-        key = f"away:{absence.id}:{absence.first_on}:{client.id}:{absence.stand_in_id or 0}"
-        await desk.send(client, Message(text), key=key, kind=Kind.ANSWER)
+        await _tell(desk, client, absence, own, stand_in)
+
+
+async def tell_newcomer(desk: Desk, client: Person, course: Course) -> None:
+    """Somebody has joined while the coach is away: they are told who looks after them."""
+    coach = await desk.session.get_one(Coach, course.coach_id)
+    own = await desk.session.get_one(Person, coach.person_id)
+    absence = await helpers.absence_on(desk.session, coach, times.today(own, desk.now))
+    if absence is not None and absence.told_at is not None and own.id != client.id:
+        stand_in = await desk.session.get(Person, absence.stand_in_id) if absence.stand_in_id is not None else None
+        await _tell(desk, client, absence, own, stand_in)
+
+
+async def _tell(desk: Desk, client: Person, absence: Absence, own: Person, stand_in: Person | None) -> None:
+    """Tells a client once of an absence as it stands."""
+    words = desk.words(client)
+    last, name = drafts.day(words, absence.last_on), stand_in.label if stand_in is not None else ""
+    text = words.say("coaching.client_away", coach=own.label, last=last, name=name)
+    key = f"away:{absence.id}:{absence.first_on}:{client.id}:{absence.stand_in_id or 0}"
+    await desk.send(client, Message(text), key=key, kind=Kind.ANSWER)
 
 
 async def _clients(desk: Desk, coach: Coach) -> list[Person]:

@@ -185,7 +185,7 @@ async def _message(desk: Desk, course: Course, alert: Alert, along: Sequence[Ale
         "causes": [(one.cause, one.facts) for one in (alert, *along)],
         "day": report.get("day"),
         "said": _said(CheckIn(**report["said"]), words) if report.get("said") else "",
-        "words": _fitting(report.get("words", [])),
+        "words": _fitting(_quotes(alert, *along)),
         "when": _moment(reader, alert.opened_at),
         "since": f"{date.fromisoformat(since):%a %d %b}" if since else "",
         "events": alert.events,
@@ -211,6 +211,12 @@ async def _buttons(desk: Desk, course: Course, coach: Coach, alert: Alert, reade
 
 QUOTED = 200
 """Letters of a client's own words in one call; all of them stand on the client's page. Our own choice."""
+
+
+def _quotes(*told: Alert) -> list[str]:
+    """The client's words in what a call stands for, each once, the newest last."""
+    quotes = dict.fromkeys(quote for one in told for quote in (one.report or {}).get("words", ()))
+    return list(quotes)[-alerts.QUOTES :]
 
 
 def _fitting(quotes: list[str]) -> list[str]:

@@ -8,13 +8,13 @@ from datetime import time
 
 from markupsafe import Markup
 
-from bot.flows import absences, assistants, places
+from bot.flows import absences, assistants, places, times
 from bot.flows.asking import Asked, close, open_for
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed, coach_only
 from bot.words.message import Button, Message, Rows
 from db import coaches
-from db.schema import Coach, Person
+from db.schema import Coach, Course, Person
 
 LONGEST_TRAINING, LONGEST_TERMS = 300, 1500
 """Letters; terms stand in one message with the rest of the page."""
@@ -38,29 +38,31 @@ class About:
         return not (self.training or self.hours or self.terms)
 
 
-async def about(desk: Desk, coach: Coach) -> About:
-    """What clients read of a coach as it stands."""
+async def about(desk: Desk, reader: Person, coach: Coach) -> About:
+    """What clients read of a coach as it stands; hours on another clock than the reader's say which."""
     person = await desk.session.get_one(Person, coach.person_id)
     terms = await coaches.terms_of(desk.session, coach)
     return About(
         person.label,
         coach.training or "",
-        hours_of(coach),
+        hours_of(coach, person, reader),
         terms.text if terms is not None else "",
         terms.number if terms is not None else 0,
     )
 
 
-def hours_of(coach: Coach) -> str:
-    """A coach's answering hours; empty where they have set none."""
+def hours_of(coach: Coach, own: Person, reader: Person) -> str:
+    """A coach's answering hours; empty where they have set none. `own` is the coach as a person."""
     if coach.answers_from is None or coach.answers_until is None:
         return ""
-    return f"{coach.answers_from:%H:%M}-{coach.answers_until:%H:%M}"
+    hours = f"{coach.answers_from:%H:%M} - {coach.answers_until:%H:%M}"
+    elsewhere = times.zone_of(own) != times.zone_of(reader)
+    return f"{hours} ({times.zone_of(own).rpartition('/')[2].replace('_', ' ')})" if elsewhere else hours
 
 
 async def about_words(desk: Desk, reader: Person, coach: Coach) -> Markup:
     """The same in words."""
-    return desk.words(reader).say("coaching.about", p=await about(desk, coach))
+    return desk.words(reader).say("coaching.about", p=await about(desk, reader, coach))
 
 
 async def show(desk: Desk, person: Person, coach: Coach) -> None:
@@ -98,6 +100,12 @@ async def tapped(desk: Desk, person: Person, words: list[str]) -> None:
         await absences.tapped(desk, person, coach, what, rest)
     else:
         raise NotAllowed("checkin.not_yours")
+
+
+async def for_client(desk: Desk, reader: Person, course: Course) -> None:
+    """A client reads once more what their coach says."""
+    coach = await desk.session.get_one(Coach, course.coach_id)
+    await desk.say(reader, Message(await about_words(desk, reader, coach)))
 
 
 async def _take_hours(desk: Desk, person: Person, coach: Coach, text: str) -> None:

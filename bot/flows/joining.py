@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import date, time, timedelta
 
 from bot.flows import (
+    absences,
     assistants,
     coach_page,
     day,
@@ -85,11 +86,7 @@ async def _be_invited(desk: Desk, person: Person, token: str) -> None:
     if not isinstance(invite, Invite):
         await _does_not_open(desk, person, invite)
         return
-    coach = await desk.session.get_one(Coach, invite.coach_id)
-    closed = await starting.closed_until(desk, coach)
-    if closed is not None:
-        own = await desk.session.get_one(Person, coach.person_id)
-        await desk.say(person, Message(words.say("inviting.coach_away", coach=own.label, until=f"{closed:%d %b}")))
+    if await _is_closed(desk, person, await desk.session.get_one(Coach, invite.coach_id)):
         return
     course = await courses.open_course(desk.session, person)
     if course is not None and course.state != CourseState.JOINING:
@@ -102,6 +99,17 @@ async def _be_invited(desk: Desk, person: Person, token: str) -> None:
     course.coach_id, course.version_id, course.invite_id = invite.coach_id, invite.version_id, invite.id
     await desk.session.flush()
     await ask_next(desk, person, course)
+
+
+async def _is_closed(desk: Desk, person: Person, coach: Coach) -> bool:
+    """Says so when a coach is away and nobody stands in: nobody joins meanwhile."""
+    closed = await starting.closed_until(desk, coach)
+    if closed is None:
+        return False
+    own = await desk.session.get_one(Person, coach.person_id)
+    text = desk.words(person).say("inviting.coach_away", coach=own.label, until=f"{closed:%d %b}")
+    await desk.say(person, Message(text))
+    return True
 
 
 async def ask_next(desk: Desk, person: Person, course: Course) -> None:
@@ -141,7 +149,7 @@ async def _last_question(desk: Desk, person: Person, course: Course) -> Message:
 async def _ask_to_agree(desk: Desk, person: Person, course: Course) -> None:
     """What the coach says of themselves, then the agreement."""
     coach = await desk.session.get_one(Coach, course.coach_id)
-    page = await coach_page.about(desk, coach)
+    page = await coach_page.about(desk, person, coach)
     if not page.is_empty:
         await desk.say(person, Message(desk.words(person).say("coaching.about", p=page)))
     await desk.say(person, await _agreement(desk, person, course, page.number))
@@ -192,6 +200,8 @@ async def agree(desk: Desk, person: Person, course: Course, value: str, number: 
     terms = await coaches.terms_of(desk.session, coach)
     if (terms.number if terms is not None else 0) != number:
         await _ask_to_agree(desk, person, course)
+        return
+    if await _is_closed(desk, person, coach):
         return
     if not await links.take_place(desk.session, course.invite_id, person, desk.now):
         await desk.session.delete(course)
@@ -311,6 +321,7 @@ async def begin(desk: Desk, person: Person, course: Course, value: str) -> None:
     text = desk.words(coach).say("coach.joined", label=person.label, title=programme.title)
     await desk.say(coach, Message(text))
     await health.tell_coach(desk, course)
+    await absences.tell_newcomer(desk, person, course)
     if screened(course.screened or {}).waits:
         course.state = CourseState.WAITING
         await desk.say(person, starting.waits(desk, person, coach, programme))

@@ -55,6 +55,7 @@ async def _buttons(desk: Desk, person: Person, course: Course | None, programme:
         found.append(Button(_("My health has changed"), "settings:health"))
         if course.at_hand:
             found.append(Button(_("Things at hand"), "settings:things"))
+        found.append(Button(_("About my coach"), f"about:{course.id}"))
     if course is not None and await photos.taken(desk, course):
         found.append(Button(_("Forget my photos"), "photo:forget"))
     found.append(Button(_("My data"), "mine:show"))

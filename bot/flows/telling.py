@@ -128,6 +128,8 @@ async def _report(
     pairs = [(r, entry) for r, entry in await courses.history(desk.session, course) if row and r.id <= row.id]
     if said is None and pairs:
         said = next((entry.checkin for _row, entry in reversed(pairs) if entry.checkin != CheckIn()), None)
+    if quote is None and pairs:
+        quote = await courses.last_words(desk.session, [r for r, _entry in pairs[-2:]])
     usual = bodies.usual_of(course)
     told = [(r.local_date, said if said and row and r.id == row.id else entry.checkin) for r, entry in pairs]
     since = calling.hurts_since(told, usual)

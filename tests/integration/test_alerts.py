@@ -14,9 +14,9 @@ from bot.clocks import SystemMachine
 from bot.flows import calling, telling
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
-from db import due
+from db import courses, due, erasure
 from db.due import DueKind
-from db.schema import Absence, Alert, Coach, Course, Helper, LedgerRow, Person
+from db.schema import Absence, Alert, AlertCall, Coach, Course, Due, Helper, LedgerRow, Person
 from plans.checkin import CheckIn, Kind, Place, Side
 from plans.rules import Tell, Verdict, Vote
 from tests.integration.coaching import CLIENT, COACH, HELPER, Practice, practice_in
@@ -246,6 +246,35 @@ class LongAfter(SystemMachine):
 
     def now(self) -> float:
         return super().now() + 1000
+
+
+async def test_words_typed_before_the_tap_that_raised_it_stand_in_the_call(practice: Practice) -> None:
+    async def typed(desk: Desk) -> None:
+        row = await desk.session.get_one(LedgerRow, 1)
+        person = await desk.session.get_one(Person, CLIENT)
+        said = [("words", "my knee feels funny")]
+        await courses.note_answer(desk.session, update_id=1, person=person, row=row, said=said, now=desk.now)
+
+    async def tapped(desk: Desk) -> None:
+        course = await desk.session.get_one(Course, 1)
+        row = await desk.session.get_one(LedgerRow, 1)
+        await telling.tell_of(desk, course, cause="excessive", at_once=True, facts={"pain": 6}, row=row, said=SHARP)
+
+    await practice.at_desk(typed)
+    await practice.at_desk(tapped)
+    assert '"my knee feels funny"' in (await practice.put_so_far(COACH))[-1]
+
+
+async def test_an_erased_client_leaves_no_alert_and_nothing_due(practice: Practice) -> None:
+    await flag(practice)
+
+    async def erased(desk: Desk) -> None:
+        await erasure.erase(desk.session, await desk.session.get_one(Person, CLIENT), desk.now)
+
+    await practice.at_desk(erased)
+    async with practice.database.reading() as session:
+        for table in (Alert, AlertCall, Due):
+            assert (await session.scalars(select(table))).all() == []
 
 
 # --- never lost -----------------------------------------------------------------------------------------------------

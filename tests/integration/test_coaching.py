@@ -71,7 +71,7 @@ async def test_a_page_is_filled_by_taps_and_lines_and_read_before_joining(practi
         await practice.tapped(COACH, f"coach:{tapped}")
         await practice.types(COACH, said)
     page = (await practice.put_so_far(COACH))[-1]
-    for part in ("Sports school, three years", "Pay by the month.", "version 1", "from 17:00-20:00"):
+    for part in ("Sports school, three years", "Pay by the month.", "version 1", "at 17:00 - 20:00"):
         assert part in page
     await practice.tapped(COACH, f"draft:{Draft(1).data}:make")
     await practice.opens_link(NEW, await token_in(practice, COACH))
@@ -200,6 +200,15 @@ async def test_an_erased_assistant_leaves_nothing_behind(practice: Practice) -> 
     assert away.stand_in_id is None
 
 
+async def test_a_coach_who_helps_another_finds_those_people_apart_from_their_own(practice: Practice) -> None:
+    await practice.tapped(COACH, "coach:add")
+    await practice.opens_link(OTHER, await token_in(practice, COACH))
+    assert "Nobody has joined yet" in await commanded(practice, OTHER, "people")
+    await practice.tapped(OTHER, "helping:people:2")
+    assert "Kim" in (await practice.put_so_far(OTHER))[-1]
+    await practice.tapped(OTHER, "client:1")
+
+
 # --- away -----------------------------------------------------------------------------------------------------------
 
 
@@ -256,6 +265,27 @@ async def test_who_does_not_leave_after_all_tells_nobody(practice: Practice) -> 
 async def test_days_that_cannot_be_are_refused(practice: Practice, days: str) -> None:
     with pytest.raises(NotAllowed):
         await practice.tapped(COACH, f"coach:leave:{days}:0")
+
+
+async def test_who_joins_meanwhile_is_told_too_and_nobody_does_without_a_stand_in(practice: Practice) -> None:
+    await practice.tapped(COACH, f"draft:{Draft(1, 5).data}:make")
+    token = await token_in(practice, COACH)
+    await practice.opens_link(NEW, token)
+    await practice.tapped(COACH, "coach:leave:2026-05-05:2026-05-08:0")
+    await practice.tick(days=1)
+    course = (await practice.course_of(NEW)).id
+    await practice.tapped(NEW, f"join:{course}:agree")
+    assert "Coach is away until 08 May" in (await practice.put_so_far(NEW))[-1]
+    await practice.tapped(COACH, "coach:back")
+    await practice.tapped(COACH, "coach:leave:2026-05-05:2026-05-08:1")
+    await practice.tick(hours=1)
+    answers = {"age": "adult", "inside": "none", "outside": "none", "active": "yes", "usual": "0"}
+    for data in (f"join:{course}:agree", *(f"screen:{course}:{step}:{value}" for step, value in answers.items())):
+        await practice.tapped(NEW, data)
+    for data in ("zone:UTC", "time:0700", f"begin:{course}:tomorrow"):
+        await practice.tapped(NEW, data)
+    told = await told_away(practice, NEW)
+    assert len([text for text in told if "Help looks after you" in text]) == 1
 
 
 # --- to another coach -----------------------------------------------------------------------------------------------
