@@ -60,7 +60,7 @@ def invite_buttons(desk: Desk, person: Person, versions: Sequence[ProgrammeVersi
     _ = desk.words(person).gettext
     rows: list[tuple[Button, ...]] = []
     for version in versions:
-        more = Button(_("More choices"), f"draft:{Draft(version.id).data}:show")
+        more = Button(_("More choices"), f"invite:{version.id}:0")
         if len(versions) > 1:
             one, many = f"{version.title[:20]}: 1", f"{version.title[:20]}: 10"
             more = replace(more, label=f"{version.title[:20]}: …")
@@ -84,7 +84,13 @@ def item_of(version: ProgrammeVersion) -> dict[str, object]:
 
 
 async def invite(desk: Desk, person: Person, coach: Coach, version_id: int, places: int) -> None:
-    """Makes an invitation link. Raises NotAllowed for a version that is not the coach's or not published."""
+    """Makes an invitation link, or with 0 places shows what can be chosen.
+
+    Raises NotAllowed for a version that is not the coach's or not published.
+    """
+    if places == 0:
+        await _show(desk, person, coach, Draft(version_id))
+        return
     if places not in PLACES:
         raise NotAllowed("checkin.not_yours")
     await _make(desk, person, coach, Draft(version_id, places))

@@ -71,7 +71,7 @@ async def test_a_page_is_filled_by_taps_and_lines_and_read_before_joining(practi
         await practice.tapped(COACH, f"coach:{tapped}")
         await practice.types(COACH, said)
     page = (await practice.put_so_far(COACH))[-1]
-    for part in ("Sports school, three years", "Pay by the month.", "version 1", "at 17:00 - 20:00"):
+    for part in ("Sports school, three years", "Pay by the month.", "version 1", "Hours for answers: 17:00 - 20:00"):
         assert part in page
     await practice.tapped(COACH, f"draft:{Draft(1).data}:make")
     await practice.opens_link(NEW, await token_in(practice, COACH))
