@@ -94,7 +94,7 @@ async def running(
             await _share_clock(database, machine)
             application = built(settings.token.get_secret_value(), settings.api_url)
             username = await _meet_platform(application)
-            add_handlers(application, handlers(username))
+            add_handlers(application, handlers(username, settings.installation))
             house = _House(settings, database, application, username, calendar, machine)
             try:
                 async with house.loops(role) as program:
@@ -154,10 +154,16 @@ class _House:
 
     @asynccontextmanager
     async def _working(self, role: Role, worker: str) -> AsyncIterator[Running]:
-        hooks = failing.Hooks(self.calendar, self.username)
+        hooks = failing.Hooks(self.calendar, self.username, self.settings.installation)
         request = self.application.bot.request
         real = isinstance(self.calendar, SystemCalendar) and isinstance(request, AiohttpRequest)
-        ticker = Ticker(self.database, self.calendar, self.username, clock=request.clock if real else None)
+        ticker = Ticker(
+            self.database,
+            self.calendar,
+            self.username,
+            clock=request.clock if real else None,
+            installation=self.settings.installation,
+        )
         failed = asyncio.get_running_loop().create_future()
         sender = self._sender(worker, hooks) if role is not Role.UPDATES else None
         inbox = self._inbox(worker, hooks) if role is not Role.SENDER else None

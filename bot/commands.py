@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Awaitable, Callable, Mapping
 
 from bot.flows import (
+    assistants,
     away,
     day,
     digest,
@@ -22,9 +23,10 @@ from bot.flows import (
 from bot.flows import people as clients_list
 from bot.flows.asking import turn_away
 from bot.flows.desk import Desk
-from bot.flows.rights import coach_only
+from bot.flows.rights import acting_for
 from bot.words.message import Message
-from db import courses, people
+from db import courses, helpers, people
+from db.helpers import Right
 from db.schema import Coach, Person
 
 Command = Callable[[Desk, Person, str], Awaitable[None]]
@@ -36,15 +38,26 @@ async def _start(desk: Desk, person: Person, rest: str) -> None:
         await joining.open_link(desk, person, rest)
     elif course is not None and course.state == courses.CourseState.JOINING:
         await joining.ask_next(desk, person, course)
-    elif course is None and await people.coach_of(desk.session, person) is None:
+    elif course is None and not await _has_a_part(desk, person):
         await desk.say(person, Message(desk.words(person).say("joining.stranger")))
     else:
         await _help(desk, person, rest)
 
 
-async def _help(desk: Desk, person: Person, rest: str) -> None:
+async def _has_a_part(desk: Desk, person: Person) -> bool:
+    """Whether somebody is a coach or helps one."""
     is_coach = await people.coach_of(desk.session, person) is not None
-    await desk.say(person, Message(desk.words(person).say("coach.help" if is_coach else "client.help")))
+    return is_coach or bool(await helpers.helped_by(desk.session, person))
+
+
+async def _help(desk: Desk, person: Person, rest: str) -> None:
+    helps = await assistants.help_words(desk, person)
+    is_coach = await people.coach_of(desk.session, person) is not None
+    has_course = await courses.open_course(desk.session, person) is not None
+    if is_coach or has_course or helps is None:
+        await desk.say(person, Message(desk.words(person).say("coach.help" if is_coach else "client.help")))
+    if helps is not None:
+        await desk.say(person, helps)
 
 
 async def _privacy(desk: Desk, person: Person, rest: str) -> None:
@@ -91,9 +104,9 @@ async def _measure(desk: Desk, person: Person, rest: str) -> None:
     await measuring.asked(desk, person, rest)
 
 
-def _for_coach(act: Callable[[Desk, Person, Coach], Awaitable[None]]) -> Command:
+def _for_coach(act: Callable[[Desk, Person, Coach], Awaitable[None]], right: Right) -> Command:
     async def command(desk: Desk, person: Person, rest: str) -> None:
-        coach = await coach_only(desk, person)
+        coach = await acting_for(desk, person, right)
         turn_away(person)
         await act(desk, person, coach)
 
@@ -101,7 +114,7 @@ def _for_coach(act: Callable[[Desk, Person, Coach], Awaitable[None]]) -> Command
 
 
 async def _people(desk: Desk, person: Person, rest: str) -> None:
-    coach = await coach_only(desk, person)
+    coach = await acting_for(desk, person, Right.SEE)
     turn_away(person)
     await clients_list.show(desk, person, coach, rest)
 
@@ -121,9 +134,9 @@ COMMANDS: Mapping[str, Command] = {
     "privacy": _privacy,
     "stop": _stop,
     "people": _people,
-    "programmes": _for_coach(programmes.list_programmes),
-    "invite": _for_coach(inviting.choose_invite),
-    "digest": _for_coach(digest.now),
+    "programmes": _for_coach(programmes.list_programmes, Right.PUBLISH),
+    "invite": _for_coach(inviting.choose_invite, Right.PUBLISH),
+    "digest": _for_coach(digest.now, Right.SEE),
 }
 """What can be typed after a slash."""
 

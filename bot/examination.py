@@ -5,17 +5,19 @@ from __future__ import annotations
 import sys
 from collections.abc import AsyncIterator
 from dataclasses import asdict, dataclass
+from datetime import timedelta
 from importlib.metadata import version
 from pathlib import Path
 
 from sqlalchemy.exc import SQLAlchemyError
+from sqlalchemy.ext.asyncio import AsyncSession
 from telegram import Bot
 from telegram.error import TelegramError
 
-from bot.clocks import WRONG_SECONDS
+from bot.clocks import WRONG_SECONDS, SystemCalendar
 from bot.settings import Settings
 from bot.transport import AiohttpRequest
-from db import engine, inbox, migrate, outbox
+from db import alerts, engine, inbox, migrate, outbox
 from plans.localtime import data_version
 
 SAFE_SQLITE = (3, 51, 3)
@@ -83,6 +85,7 @@ async def _database(settings: Settings) -> AsyncIterator[Finding]:
             yield _engine(database.version)
             async with database.reading() as session:
                 yield _commits(await engine.forgetful(session))
+                yield await alerts_of(session)
                 yield _counts("messages out", await outbox.counts(session), ("unknown",))
                 yield _counts("updates in", await inbox.counts(session), ("failed",))
     except (SQLAlchemyError, OSError) as error:
@@ -103,6 +106,25 @@ def _commits(off: list[str]) -> Finding:
         return Finding("commits", True, "what is confirmed is on disk")
     found = f"{', '.join(off)} off: after a crash messages may leave a second time and answers be lost"
     return Finding("commits", False, found, f"set {', '.join(off)} to on in the server's configuration")
+
+
+UNSEEN = timedelta(hours=24)
+"""An alert that nobody has seen for so long needs another way to somebody. Our own choice."""
+
+
+async def alerts_of(session: AsyncSession) -> Finding:
+    """Whether alerts reach somebody."""
+    deaf = await alerts.deaf_coaches(session)
+    unseen = await alerts.unseen_before(session, SystemCalendar().now() - UNSEEN)
+    found, todo = [], []
+    for coach, heard in deaf:
+        found.append(f"coach {coach.id} has blocked the bot, " + ("an assistant hears" if heard else "nobody hears"))
+    if deaf:
+        todo.append("tell that coach, or let them add an assistant who receives alerts")
+    if unseen:
+        found.append(f"{unseen} open for more than a day and seen by nobody")
+        todo.append("ask the coaches to tap Seen")
+    return Finding("alerts", not found, "; ".join(found) or "every alert reaches somebody", "; ".join(todo))
 
 
 def _counts(thing: str, counts: dict[str, int], odd: tuple[str, ...]) -> Finding:

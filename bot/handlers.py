@@ -20,15 +20,17 @@ from telegram.ext import (
 )
 
 from bot.commands import COMMANDS, Command
-from bot.flows import day, joining, listening, photos, programmes, recordings, telling
+from bot.flows import calling, day, joining, listening, photos, programmes, recordings, telling
 from bot.flows.desk import Desk
-from bot.flows.rights import NotAllowed
+from bot.flows.installation import DEFAULTS, Installation
+from bot.flows.rights import NotAllowed, acting_for
 from bot.taps import ONCE, tap
 from bot.words import language_of
 from bot.words.message import Message
 from db import people
+from db.helpers import Right
 from db.people import Spoken
-from db.schema import Person
+from db.schema import Coach, Person
 from db.writer import current_session
 from plans.redflags import find_flag
 from plans.units import units_of
@@ -50,9 +52,9 @@ STORED: ContextVar[Stored] = ContextVar("stored")
 """Set by whoever takes an update out of the inbox, for as long as it is handled."""
 
 
-def handlers(bot_username: str) -> list[BaseHandler[Any, Any, Any]]:
+def handlers(bot_username: str, installation: Installation = DEFAULTS) -> list[BaseHandler[Any, Any, Any]]:
     """The handlers in the order in which they are asked; everything a person can send has one."""
-    rooms = _Rooms(bot_username)
+    rooms = _Rooms(bot_username, installation)
     return [
         MessageHandler(~filters.ChatType.PRIVATE, rooms.not_private),
         CallbackQueryHandler(rooms.tapped),
@@ -70,8 +72,9 @@ def handlers(bot_username: str) -> list[BaseHandler[Any, Any, Any]]:
 class _Rooms:
     """Makes a desk for each update, and lets one use case sit at it."""
 
-    def __init__(self, bot_username: str) -> None:
+    def __init__(self, bot_username: str, installation: Installation) -> None:
         self._bot_username = bot_username
+        self._installation = installation
 
     def _desk(self, update: Update) -> Desk:
         message = update.message or update.edited_message
@@ -83,6 +86,7 @@ class _Rooms:
             update_id=update.update_id,
             machine_now=STORED.get().machine_now,
             said_at=message.date if message else None,
+            installation=self._installation,
         )
 
     async def _person(self, desk: Desk, update: Update) -> Person:
@@ -95,7 +99,7 @@ class _Rooms:
         was_gone = before is not None and before.unreachable_since is not None
         person = await people.known(desk.session, chat.id, spoken, now=desk.now)
         if was_gone:
-            await telling.tell_again(desk, person)
+            await calling.returned(desk, person)
         return person
 
     def commanded(self, act: Command) -> Callable[[Update, Context], Coroutine[Any, Any, None]]:
@@ -133,7 +137,10 @@ class _Rooms:
     async def document(self, update: Update, context: Context) -> None:
         desk = self._desk(update)
         person = await self._person(desk, update)
-        coach = await people.coach_of(desk.session, person)
+        try:
+            coach: Coach | None = await acting_for(desk, person, Right.PUBLISH)
+        except NotAllowed:
+            coach = None
         document = update.effective_message.document if update.effective_message else None
         if coach is None or document is None:
             await self._caption_heard(desk, person, update)
@@ -207,6 +214,7 @@ class _Rooms:
             gone = await people.mark_unreachable(desk.session, change.chat.id, desk.now)
             if gone is not None:
                 await telling.unreachable(desk, gone)
+                await calling.lost(desk, gone)
         else:
             await self._person(desk, update)
 

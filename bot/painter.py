@@ -13,6 +13,7 @@ from typing import Any, BinaryIO
 
 from pydantic import TypeAdapter
 
+from plans.charts.code import Code, code_svg
 from plans.charts.digest import Digest, digest_svg
 from plans.charts.doses import Doses, doses_svg
 from plans.charts.fortnight import Fortnight, fortnight_svg
@@ -49,6 +50,7 @@ KINDS: Mapping[str, Callable[[Mapping[str, Any], str], bytes]] = {
     "doses": _chart(Doses, doses_svg),
     "digest": _chart(Digest, digest_svg),
     "staying": _chart(Staying, staying_svg),
+    "code": _chart(Code, code_svg),
 }
 """What can be drawn, by the recipe's `kind`, from what its `of` says."""
 

@@ -220,7 +220,7 @@ class _Scene:
     def link(self, chat: int) -> str:
         """The token of the newest link in a chat."""
         for _change, message in reversed(self._platform.messages(chat)):
-            found = re.search(r"\?start=([\w-]+)", message.get("text", ""))
+            found = re.search(r"\?start=([\w-]+)", message.get("text") or message.get("caption", ""))
             if found is not None:
                 return found[1]
         raise LookupError(f"no link in the chat of {chat}")

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
 from pathlib import Path
 
 from platformdirs import user_data_path
 from pydantic import Field, SecretStr, model_validator
 from pydantic_settings import BaseSettings, SettingsConfigDict
+
+from bot.flows.installation import Installation
 
 
 def data_folder() -> Path:
@@ -40,6 +43,11 @@ class Settings(BaseSettings):
     webhook_url: str | None = Field(None, description="The public address for updates; without it the bot asks.")
     webhook_secret: SecretStr | None = Field(None, description="What the platform shows there. Secret.")
     webhook_secret_file: Path | None = Field(None, description="A file that holds that secret instead.")
+    red_flag_minutes: int = Field(
+        60, ge=5, description="After so long a red flag that nobody has seen is called again."
+    )
+    alert_minutes: int = Field(240, ge=5, description="The same for every other alert; never in a coach's quiet hours.")
+    minors: bool = Field(False, description="Whether coaches may invite people under 18, with a guardian's consent.")
     log_level: str = Field("INFO", description="DEBUG, INFO, WARNING or ERROR.")
 
     @model_validator(mode="after")
@@ -51,6 +59,13 @@ class Settings(BaseSettings):
         if self.webhook_secret is None and self.webhook_secret_file is not None:
             self.webhook_secret = _secret("EASEWARD_WEBHOOK_SECRET_FILE", self.webhook_secret_file)
         return self
+
+    @property
+    def installation(self) -> Installation:
+        """What is set for all coaches."""
+        return Installation(
+            timedelta(minutes=self.red_flag_minutes), timedelta(minutes=self.alert_minutes), self.minors
+        )
 
 
 def _secret(name: str, file: Path) -> SecretStr:

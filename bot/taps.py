@@ -5,15 +5,19 @@ from __future__ import annotations
 from collections.abc import Awaitable, Callable, Mapping
 
 from bot.flows import (
+    assistants,
     away,
+    calling,
     checkin,
     clients,
+    coach_page,
     day,
     digest,
     doses,
     evening,
     finishing,
     groups,
+    handing_over,
     how,
     inviting,
     joining,
@@ -37,10 +41,11 @@ from bot.flows import (
     upkeeping,
 )
 from bot.flows.desk import Desk
-from bot.flows.rights import NotAllowed, coach_only
+from bot.flows.rights import NotAllowed, acting_for, coach_of_course, coach_of_version, coach_only
 from bot.words.message import Message
 from db import courses
-from db.schema import Course, Person
+from db.helpers import Right
+from db.schema import Coach, Course, Person
 from plans.localtime import zone_names
 
 Tap = Callable[[Desk, Person, list[str]], Awaitable[str | None]]
@@ -75,6 +80,11 @@ async def _own_course(desk: Desk, person: Person, words: list[str]) -> Course:
     return course
 
 
+async def _coach(desk: Desk, person: Person, words: list[str], right: Right) -> Coach:
+    """The coach of the course that a button names, for whom this person may do that. Raises NotAllowed."""
+    return await coach_of_course(desk, person, _number(words, 0), right)
+
+
 async def _tap_checkin(desk: Desk, person: Person, words: list[str]) -> str | None:
     return await checkin.tap(desk, person, _number(words, 0), _word(words, 1), _word(words, 2))
 
@@ -90,7 +100,8 @@ async def _tap_morning(desk: Desk, person: Person, words: list[str]) -> str | No
 
 
 async def _tap_join(desk: Desk, person: Person, words: list[str]) -> None:
-    await joining.agree(desk, person, await _own_course(desk, person, words), _word(words, 1))
+    course = await _own_course(desk, person, words)
+    await joining.agree(desk, person, course, _word(words, 1), _number(words, 2) if len(words) > 2 else 0)
 
 
 async def _tap_screen(desk: Desk, person: Person, words: list[str]) -> None:
@@ -142,7 +153,7 @@ async def _tap_photo(desk: Desk, person: Person, words: list[str]) -> None:
 
 
 async def _tap_photos(desk: Desk, person: Person, words: list[str]) -> None:
-    await clients.show_photos(desk, person, await coach_only(desk, person), _number(words, 0))
+    await clients.show_photos(desk, person, await _coach(desk, person, words, Right.SEE), _number(words, 0))
 
 
 async def _tap_have(desk: Desk, person: Person, words: list[str]) -> None:
@@ -175,19 +186,59 @@ async def _tap_stop(desk: Desk, person: Person, words: list[str]) -> None:
 
 
 async def _tap_publish(desk: Desk, person: Person, words: list[str]) -> None:
-    await programmes.publish(desk, person, await coach_only(desk, person), _number(words, 0))
+    version = _number(words, 0)
+    await programmes.publish(desk, person, await coach_of_version(desk, person, version, Right.PUBLISH), version)
 
 
 async def _tap_invite(desk: Desk, person: Person, words: list[str]) -> None:
-    await inviting.invite(desk, person, await coach_only(desk, person), _number(words, 0), _number(words, 1))
+    version, places = _number(words, 0), _number(words, 1)
+    coach = await coach_of_version(desk, person, version, Right.PUBLISH)
+    await inviting.invite(desk, person, coach, version, places)
+
+
+async def _tap_draft(desk: Desk, person: Person, words: list[str]) -> None:
+    await inviting.tapped(desk, person, words)
+
+
+async def _tap_invites(desk: Desk, person: Person, words: list[str]) -> None:
+    await inviting.show_open(desk, person, _number(words, 0))
+
+
+async def _tap_revoke(desk: Desk, person: Person, words: list[str]) -> None:
+    await inviting.revoke(desk, person, _number(words, 0))
+
+
+async def _tap_guardian(desk: Desk, person: Person, words: list[str]) -> None:
+    await inviting.ask_guardian(desk, person, _number(words, 0))
+
+
+async def _tap_own_page(desk: Desk, person: Person, words: list[str]) -> None:
+    await coach_page.tapped(desk, person, words)
+
+
+async def _tap_about(desk: Desk, person: Person, words: list[str]) -> None:
+    await coach_page.for_client(desk, person, await _own_course(desk, person, words))
+
+
+async def _tap_helping(desk: Desk, person: Person, words: list[str]) -> None:
+    await assistants.helping(desk, person, words[0], _number(words, 1))
+
+
+async def _tap_hand_over(desk: Desk, person: Person, words: list[str]) -> None:
+    coach = await coach_only(desk, person)
+    await handing_over.offer(desk, person, coach, _number(words, 0))
+
+
+async def _tap_hand(desk: Desk, person: Person, words: list[str]) -> None:
+    await handing_over.answered(desk, person, _number(words, 0), _number(words, 1), _word(words, 2))
 
 
 async def _tap_client(desk: Desk, person: Person, words: list[str]) -> None:
-    await clients.client_page(desk, person, await coach_only(desk, person), _number(words, 0))
+    await clients.client_page(desk, person, await _coach(desk, person, words, Right.SEE), _number(words, 0))
 
 
 async def _tap_doses(desk: Desk, person: Person, words: list[str]) -> None:
-    await doses.show(desk, person, await coach_only(desk, person), _number(words, 0))
+    await doses.show(desk, person, await _coach(desk, person, words, Right.SEE), _number(words, 0))
 
 
 async def _tap_digest(desk: Desk, person: Person, words: list[str]) -> None:
@@ -199,16 +250,16 @@ async def _tap_report(desk: Desk, person: Person, words: list[str]) -> None:
 
 
 async def _tap_rule(desk: Desk, person: Person, words: list[str]) -> None:
-    coach, course = await coach_only(desk, person), _number(words, 0)
+    coach, course = await _coach(desk, person, words, Right.RULE), _number(words, 0)
     await overruling.tapped(desk, person, coach, course, _word(words, 1), _word(words, 2), _word(words, 3))
 
 
 async def _tap_undo(desk: Desk, person: Person, words: list[str]) -> None:
-    await overruling.undo(desk, person, await coach_only(desk, person), _number(words, 0))
+    await overruling.undo(desk, person, await _coach(desk, person, words, Right.RULE), _number(words, 0))
 
 
 async def _tap_steer(desk: Desk, person: Person, words: list[str]) -> None:
-    coach, course = await coach_only(desk, person), _number(words, 0)
+    coach, course = await _coach(desk, person, words, Right.RULE), _number(words, 0)
     await steering.tapped(desk, person, coach, course, _word(words, 1), _word(words, 2))
 
 
@@ -217,7 +268,7 @@ async def _tap_reply(desk: Desk, person: Person, words: list[str]) -> None:
 
 
 async def _tap_reasons(desk: Desk, person: Person, words: list[str]) -> None:
-    await clients.every_reason(desk, person, await coach_only(desk, person), _number(words, 0))
+    await clients.every_reason(desk, person, await _coach(desk, person, words, Right.SEE), _number(words, 0))
 
 
 async def _tap_preview(desk: Desk, person: Person, words: list[str]) -> None:
@@ -248,20 +299,28 @@ async def _tap_film(desk: Desk, person: Person, words: list[str]) -> None:
 
 
 async def _tap_people(desk: Desk, person: Person, words: list[str]) -> None:
-    await people.turn(desk, person, await coach_only(desk, person), words)
+    await people.turn(desk, person, await acting_for(desk, person, Right.SEE), words)
 
 
 async def _tap_bar(desk: Desk, person: Person, words: list[str]) -> None:
-    await ruling.bar(desk, person, await coach_only(desk, person), _number(words, 0), _word(words, 1))
+    await ruling.bar(desk, person, await _coach(desk, person, words, Right.RULE), _number(words, 0), _word(words, 1))
 
 
 async def _tap_go(desk: Desk, person: Person, words: list[str]) -> None:
-    await ruling.ask_found_out(desk, person, await coach_only(desk, person), _number(words, 0))
+    await ruling.ask_found_out(desk, person, await _coach(desk, person, words, Right.RULE), _number(words, 0))
 
 
 async def _tap_found(desk: Desk, person: Person, words: list[str]) -> None:
     note = ruling.QUICK_NOTES.get(_word(words, 1), "")
-    await ruling.let_go(desk, person, await coach_only(desk, person), _number(words, 0), note)
+    await ruling.let_go(desk, person, await _coach(desk, person, words, Right.RULE), _number(words, 0), note)
+
+
+async def _tap_seen(desk: Desk, person: Person, words: list[str]) -> str:
+    return await calling.seen(desk, person, _number(words, 0))
+
+
+async def _tap_listed(desk: Desk, person: Person, words: list[str]) -> None:
+    await calling.seen_list(desk, person, _number(words, 0), _number(words, 1))
 
 
 async def _tap_short(desk: Desk, person: Person, words: list[str]) -> None:
@@ -296,6 +355,15 @@ TAPS: Mapping[str, Tap] = {
     "stop": _tap_stop,
     "publish": _tap_publish,
     "invite": _tap_invite,
+    "draft": _tap_draft,
+    "coach": _tap_own_page,
+    "helping": _tap_helping,
+    "about": _tap_about,
+    "handover": _tap_hand_over,
+    "hand": _tap_hand,
+    "invites": _tap_invites,
+    "revoke": _tap_revoke,
+    "guardian": _tap_guardian,
     "client": _tap_client,
     "doses": _tap_doses,
     "digest": _tap_digest,
@@ -318,6 +386,8 @@ TAPS: Mapping[str, Tap] = {
     "away": _tap_away,
     "measure": _tap_measure,
     "found": _tap_found,
+    "seen": _tap_seen,
+    "listed": _tap_listed,
     "photo": _tap_photo,
     "photos": _tap_photos,
     "have": _tap_have,
@@ -330,6 +400,6 @@ TAPS: Mapping[str, Tap] = {
 
 ONCE = frozenset(
     {"join", "screen", "begin", "zone", "time", "stop", "found", "well", "today", "pause", "short", "away"}
-    | {"photo", "have", "mine", "liked"}
+    | {"photo", "have", "mine", "liked", "listed", "draft", "revoke", "hand"}
 )
 """Questions whose buttons go away with the answer."""

@@ -13,6 +13,7 @@ from sqlalchemy.ext.asyncio import AsyncSession
 
 from bot.clocks import WRONG_SECONDS, Calendar, PlatformClock
 from bot.flows.desk import Desk
+from bot.flows.installation import DEFAULTS, Installation
 from bot.flows.ticking import PLANNED, WHEN_DUE
 from db import due
 from db.engine import Database
@@ -33,13 +34,20 @@ class Ticker:
     """Does what is due. One tick at a time; a failing one is put off and never holds up the others."""
 
     def __init__(
-        self, database: Database, calendar: Calendar, bot_username: str, *, clock: PlatformClock | None = None
+        self,
+        database: Database,
+        calendar: Calendar,
+        bot_username: str,
+        *,
+        clock: PlatformClock | None = None,
+        installation: Installation = DEFAULTS,
     ) -> None:
         """With `clock` nothing is done by itself while the calendar is known to be wrong."""
         self._clock = clock
         self._database = database
         self._calendar = calendar
         self._bot_username = bot_username
+        self._installation = installation
         self.lock = asyncio.Lock()
         """Held during a tick, and by whoever moves the calendar."""
 
@@ -89,7 +97,9 @@ class Ticker:
         await WHEN_DUE[found.kind](desk, found.subject)
 
     def _desk(self, session: AsyncSession, cause: str, now: datetime) -> Desk:
-        return Desk(session=session, now=now, cause=cause, bot_username=self._bot_username)
+        return Desk(
+            session=session, now=now, cause=cause, bot_username=self._bot_username, installation=self._installation
+        )
 
     async def _plan_again(self, now: datetime) -> None:
         """Computes anew what was planned with another release of the zone data, the soonest first, some a tick."""

@@ -230,6 +230,12 @@ async def note_answer(
     await session.flush()
 
 
+async def last_words(session: AsyncSession, rows: Sequence[LedgerRow]) -> str | None:
+    """What a client last typed about any of these rows."""
+    mine = select(Answer.value).where(Answer.field == "words", Answer.ledger_id.in_([row.id for row in rows]))
+    return await session.scalar(mine.order_by(Answer.id.desc()).limit(1))
+
+
 async def last_answer_id(session: AsyncSession, course: Course) -> int | None:
     """The newest answer of a course's client, for knowing what a coach had seen."""
     return await session.scalar(

@@ -10,21 +10,29 @@ from sqlalchemy.ext.asyncio import AsyncSession
 
 from db.due import DueKind
 from db.schema import (
+    Absence,
     Alert,
+    AlertCall,
     Answer,
     ChatPace,
     CheckInRow,
     Coach,
     CoachLink,
     CoachNote,
+    CoachTerms,
     Consent,
     Course,
+    Door,
     Due,
     Erasure,
     GroupLetter,
     GroupMessage,
+    Guesses,
+    HandOver,
+    Helper,
     Inbox,
     Invite,
+    InviteUse,
     LedgerRow,
     MeasureRow,
     Outbox,
@@ -54,10 +62,18 @@ async def erase(session: AsyncSession, person: Person, now: datetime, *, but_upd
     courses = select(Course.id).where(Course.person_id == person.id)
     await session.execute(update(Course).where(Course.person_id == person.id).values(after_id=None))
     letters = select(GroupLetter.id).where(GroupLetter.course_id.in_(courses))
+    alerts = select(Alert.id).where(Alert.course_id.in_(courses))
     for table, whose in (
         (Due, Due.kind.in_([DueKind.MORNING, DueKind.THINGS, DueKind.RETEST]) & (Due.subject == person.id)),
         (Due, (Due.kind == DueKind.NUDGE) & Due.subject.in_(rows)),
+        (Due, (Due.kind == DueKind.CALL) & Due.subject.in_(alerts)),
+        (AlertCall, AlertCall.alert_id.in_(alerts) | (AlertCall.person_id == person.id)),
         (Alert, Alert.course_id.in_(courses)),
+        (HandOver, HandOver.course_id.in_(courses)),
+        (Door, Door.course_id.in_(courses)),
+        (InviteUse, InviteUse.person_id == person.id),
+        (Guesses, Guesses.chat == person.chat),
+        (Helper, Helper.person_id == person.id),
         (Overrule, Overrule.course_id.in_(courses)),
         (CoachNote, CoachNote.course_id.in_(courses)),
         (Due, (Due.kind == DueKind.LETTER) & Due.subject.in_(letters)),
@@ -74,16 +90,35 @@ async def erase(session: AsyncSession, person: Person, now: datetime, *, but_upd
         (ChatPace, ChatPace.chat == person.chat),
     ):
         await session.execute(delete(table).where(whose))
-    await session.execute(update(CoachLink).where(CoachLink.used_by == person.id).values(used_by=None))
+    for named, column in (
+        (CoachLink, CoachLink.used_by),
+        (Door, Door.used_by),
+        (Alert, Alert.seen_by),
+        (Absence, Absence.stand_in_id),
+    ):
+        await session.execute(update(named).where(column == person.id).values({column: None}))
     await _forget_messages(session, Outbox.chat == person.chat)
     if coach is not None:
         copies = GroupLetter.message_id.in_(select(GroupMessage.id).where(GroupMessage.coach_id == coach))
         await session.execute(delete(GroupLetter).where(copies))
-        for owned in (Recording, GroupMessage, Invite, ProgrammeVersion):
+        for owned in (Recording, GroupMessage):
             await session.execute(delete(owned).where(owned.coach_id == coach))
+        await _forget_coach(session, coach)
         await session.execute(delete(Due).where(Due.kind.in_([DueKind.DIGEST, DueKind.LIST]), Due.subject == coach))
         await session.execute(delete(Coach).where(Coach.id == coach))
     await session.execute(delete(Person).where(Person.id == person.id))
+
+
+async def _forget_coach(session: AsyncSession, coach: int) -> None:
+    """What is a coach's own; a course that went over to another coach loses the invitation that it came by."""
+    invites = select(Invite.id).where(Invite.coach_id == coach)
+    away = select(Absence.id).where(Absence.coach_id == coach)
+    await session.execute(update(Course).where(Course.joined_by.in_(invites)).values(joined_by=None))
+    await session.execute(delete(InviteUse).where(InviteUse.invite_id.in_(invites)))
+    await session.execute(delete(Due).where(Due.kind == DueKind.ABSENCE, Due.subject.in_(away)))
+    await session.execute(delete(HandOver).where(or_(HandOver.from_coach_id == coach, HandOver.to_coach_id == coach)))
+    for owned in (Invite, Door, Absence, Helper, CoachTerms, ProgrammeVersion):
+        await session.execute(delete(owned).where(owned.coach_id == coach))
 
 
 async def forget_traces(session: AsyncSession, chat: int) -> bool:

@@ -10,16 +10,21 @@ from pydantic import BaseModel, ConfigDict, Field
 from sqlalchemy import select
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from db import courses
+from db import courses, helpers
+from db.helpers import Right
 from db.schema import (
+    Absence,
     Alert,
     Answer,
     Coach,
     CoachNote,
+    CoachTerms,
     Consent,
     Course,
     GroupLetter,
     GroupMessage,
+    Invite,
+    InviteUse,
     LedgerRow,
     MeasureRow,
     Overrule,
@@ -112,7 +117,9 @@ class Told(_Plain):
 
     cause: str
     facts: dict[str, Any]
+    report: dict[str, Any] = Field(description="your words, and what was decided")
     opened_at: datetime
+    seen_at: datetime | None
     closed_at: datetime | None
 
 
@@ -130,6 +137,7 @@ class CourseData(_Plain):
     left_out: list[str]
     at_hand: dict[str, bool | None]
     liked_best: list[str] = Field(description="movements")
+    guardian: str | None = Field(description="who has agreed for somebody under 18, and when, as the coach wrote it")
     training_weekdays: list[int] = Field(description="chosen by the client; Monday is 0")
     days: list[LedgerDay]
     tests: list[Test]
@@ -138,6 +146,47 @@ class CourseData(_Plain):
     coach_noted: list[NoteOfCoach]
     coach_wrote_to_all: list[NoteOfCoach] = Field(description="messages that the coach sent to many at once")
     coach_was_told: list[Told]
+
+
+class Opened(_Plain):
+    """An invitation that was opened."""
+
+    programme: str
+    opened_at: datetime
+    joined_at: datetime | None
+
+
+class Terms(_Plain):
+    """One version of a coach's own terms."""
+
+    number: int
+    text: str
+    at: datetime
+
+
+class Away(_Plain):
+    """Dates on which a coach is away."""
+
+    first_on: date
+    last_on: date
+    stand_in: str | None
+
+
+class Coaching(_Plain):
+    """What somebody has said of themselves as a coach, and who helps them."""
+
+    training: str | None
+    answering_hours: str | None
+    terms: list[Terms]
+    assistants: list[str]
+    away: list[Away]
+
+
+class Helps(_Plain):
+    """A coach who is helped, and the rights for that."""
+
+    coach: str
+    rights: list[str]
 
 
 class AnswerGiven(_Plain):
@@ -162,6 +211,9 @@ class OwnData(_Plain):
     agreements: list[Agreement]
     courses: list[CourseData]
     answers: list[AnswerGiven]
+    invitations: list[Opened]
+    coaching: Coaching | None
+    helps: list[Helps]
 
 
 async def own_data(session: AsyncSession, person: Person) -> OwnData:
@@ -189,7 +241,53 @@ async def own_data(session: AsyncSession, person: Person) -> OwnData:
         ],
         courses=[await _course(session, one) for one in own],
         answers=[AnswerGiven(at=one.at, field=one.field, value=one.value) for one in answers],
+        invitations=await _invitations(session, person),
+        coaching=await _coaching(session, person),
+        helps=await _helps(session, person),
     )
+
+
+async def _invitations(session: AsyncSession, person: Person) -> list[Opened]:
+    query = (
+        select(InviteUse, ProgrammeVersion.title)
+        .join(Invite, Invite.id == InviteUse.invite_id)
+        .join(ProgrammeVersion, ProgrammeVersion.id == Invite.version_id)
+        .where(InviteUse.person_id == person.id)
+        .order_by(InviteUse.id)
+    )
+    return [
+        Opened(programme=title, opened_at=use.opened_at, joined_at=use.joined_at)
+        for use, title in await session.execute(query)
+    ]
+
+
+async def _coaching(session: AsyncSession, person: Person) -> Coaching | None:
+    coach = await session.scalar(select(Coach).where(Coach.person_id == person.id))
+    if coach is None:
+        return None
+    terms = await _all(session, select(CoachTerms).where(CoachTerms.coach_id == coach.id).order_by(CoachTerms.number))
+    away = await session.execute(
+        select(Absence, Person.label)
+        .outerjoin(Person, Person.id == Absence.stand_in_id)
+        .where(Absence.coach_id == coach.id)
+        .order_by(Absence.id)
+    )
+    hours = f"{coach.answers_from:%H:%M}-{coach.answers_until:%H:%M}" if coach.answers_from else None
+    return Coaching(
+        training=coach.training,
+        answering_hours=hours,
+        terms=[Terms(number=one.number, text=one.text, at=one.at) for one in terms],
+        assistants=[who.label for _helper, who in await helpers.of_coach(session, coach)],
+        away=[Away(first_on=one.first_on, last_on=one.last_on, stand_in=label) for one, label in away],
+    )
+
+
+async def _helps(session: AsyncSession, person: Person) -> list[Helps]:
+    found = []
+    for helper, coach in await helpers.helped_by(session, person):
+        label = (await session.get_one(Person, coach.person_id)).label
+        found.append(Helps(coach=label, rights=[str(right) for right in Right if getattr(helper, right)]))
+    return found
 
 
 async def _all(session: AsyncSession, query: Any) -> Sequence[Any]:
@@ -223,6 +321,7 @@ async def _course(session: AsyncSession, course: Course) -> CourseData:
         left_out=course.barred or [],
         at_hand=course.at_hand or {},
         liked_best=course.favourites or [],
+        guardian=await _guardian(session, course),
         training_weekdays=course.weekdays or [],
         days=[_day(row, entry) for row, entry in await courses.history(session, course)],
         tests=[_test(test) for test in tests],
@@ -231,9 +330,22 @@ async def _course(session: AsyncSession, course: Course) -> CourseData:
         coach_wrote_to_all=[NoteOfCoach(text=one.text or "", at=one.sent_at or one.made_at) for one in to_all],
         coach_noted=[NoteOfCoach(text=one.text, at=one.at) for one in notes],
         coach_was_told=[
-            Told(cause=one.cause, facts=one.facts, opened_at=one.opened_at, closed_at=one.closed_at) for one in alerts
+            Told(
+                cause=one.cause,
+                facts=one.facts,
+                report=one.report or {},
+                opened_at=one.opened_at,
+                seen_at=one.seen_at,
+                closed_at=one.closed_at,
+            )
+            for one in alerts
         ],
     )
+
+
+async def _guardian(session: AsyncSession, course: Course) -> str | None:
+    invite = await session.get(Invite, course.joined_by) if course.joined_by is not None else None
+    return f"{invite.guardian}, {invite.guardian_on}" if invite is not None and invite.guardian else None
 
 
 def _of(table: Any, course: Course) -> Any:

@@ -31,6 +31,24 @@ async def store(
     return version
 
 
+async def copied(session: AsyncSession, version: ProgrammeVersion, coach: Coach) -> ProgrammeVersion:
+    """The same version among another coach's, where a client of it goes over to them."""
+    query = select(ProgrammeVersion).where(ProgrammeVersion.coach_id == coach.id)
+    found = await session.scalar(query.where(ProgrammeVersion.digest == version.digest))
+    if found is None:
+        found = ProgrammeVersion(
+            coach_id=coach.id,
+            digest=version.digest,
+            title=version.title,
+            source=version.source,
+            stored_at=version.stored_at,
+            published_at=version.published_at,
+        )
+        session.add(found)
+        await session.flush()
+    return found
+
+
 async def of_coach(session: AsyncSession, coach: Coach) -> Sequence[ProgrammeVersion]:
     """A coach's versions, newest first."""
     found = await session.scalars(

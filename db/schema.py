@@ -128,7 +128,60 @@ class Coach(Base):
     """0 is Monday."""
     digest_at: Mapped[time] = mapped_column(default=time(17))
     """Local time of the weekly digest."""
+    training: Mapped[str | None]
+    """What this coach has learnt, in their own words, as clients read it."""
+    answers_from: Mapped[time | None]
+    """Local time from which this coach reads and answers; None, with `answers_until`, for no hours of their own."""
+    answers_until: Mapped[time | None]
     created_at: Mapped[datetime]
+
+
+class CoachTerms(Base):
+    """A coach's own terms, in each version that there was; an empty text says that there are none any more."""
+
+    __tablename__ = "coach_terms"
+    __table_args__ = (UniqueConstraint("coach_id", "number"),)
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    coach_id: Mapped[int] = mapped_column(ForeignKey("coach.id"))
+    number: Mapped[int]
+    """From 1; a client agrees to one number."""
+    text: Mapped[str]
+    at: Mapped[datetime]
+
+
+class Helper(Base):
+    """Somebody who helps a coach, with the rights that the coach has given."""
+
+    __tablename__ = "helper"
+    __table_args__ = (UniqueConstraint("coach_id", "person_id"),)
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    coach_id: Mapped[int] = mapped_column(ForeignKey("coach.id"))
+    person_id: Mapped[int] = mapped_column(ForeignKey("person.id"), index=True)
+    sees: Mapped[bool] = mapped_column(default=True)
+    """People and their pages."""
+    rules: Mapped[bool] = mapped_column(default=False)
+    publishes: Mapped[bool] = mapped_column(default=False)
+    """Programmes and invitations."""
+    hears: Mapped[bool] = mapped_column(default=False)
+    """Alerts that the coach has not seen."""
+    added_at: Mapped[datetime]
+
+
+class Absence(Base):
+    """Dates on which a coach is away, and who stands in for them."""
+
+    __tablename__ = "absence"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    coach_id: Mapped[int] = mapped_column(ForeignKey("coach.id"), index=True)
+    first_on: Mapped[date]
+    last_on: Mapped[date]
+    """The last date away; both are dates of the coach's own clock."""
+    stand_in_id: Mapped[int | None] = mapped_column(ForeignKey("person.id"))
+    told_at: Mapped[datetime | None]
+    """When the coach's clients were told."""
 
 
 class CoachLink(Base):
@@ -143,6 +196,36 @@ class CoachLink(Base):
     used_at: Mapped[datetime | None]
 
 
+class Door(Base):
+    """A one-time link that opens something of a coach's to one person; only its hash is stored."""
+
+    __tablename__ = "door"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    token_hash: Mapped[str] = mapped_column(unique=True)
+    coach_id: Mapped[int] = mapped_column(ForeignKey("coach.id"))
+    course_id: Mapped[int | None] = mapped_column(ForeignKey("course.id"))
+    """The course that is handed over; without one the link makes an assistant."""
+    expires_at: Mapped[datetime]
+    used_by: Mapped[int | None] = mapped_column(ForeignKey("person.id"))
+    used_at: Mapped[datetime | None]
+
+
+class HandOver(Base):
+    """A course that is to go to another coach, and what its client says to that."""
+
+    __tablename__ = "hand_over"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    course_id: Mapped[int] = mapped_column(ForeignKey("course.id"), index=True)
+    from_coach_id: Mapped[int] = mapped_column(ForeignKey("coach.id"))
+    to_coach_id: Mapped[int] = mapped_column(ForeignKey("coach.id"))
+    asked_at: Mapped[datetime]
+    answer: Mapped[str | None]
+    """yes or no; None while the client has not said."""
+    answered_at: Mapped[datetime | None]
+
+
 class Invite(Base):
     """A link by which clients join one programme version; only its hash is stored."""
 
@@ -154,7 +237,40 @@ class Invite(Base):
     token_hash: Mapped[str] = mapped_column(unique=True)
     places: Mapped[int]
     used: Mapped[int] = mapped_column(default=0)
+    made_at: Mapped[datetime]
     expires_at: Mapped[datetime]
+    """When the last date to join is over on the coach's clock."""
+    revoked_at: Mapped[datetime | None]
+    starts_on: Mapped[date | None]
+    """The date on which its people begin; None: each when they like."""
+    pace: Mapped[str | None]
+    """own or together; None: as the programme says."""
+    guardian: Mapped[str | None]
+    """Who has agreed for somebody under 18, as the coach wrote it down."""
+    guardian_on: Mapped[date | None]
+
+
+class InviteUse(Base):
+    """Somebody who has opened an invitation, and whether they took a place."""
+
+    __tablename__ = "invite_use"
+    __table_args__ = (UniqueConstraint("invite_id", "person_id"),)
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    invite_id: Mapped[int] = mapped_column(ForeignKey("invite.id"))
+    person_id: Mapped[int] = mapped_column(ForeignKey("person.id"), index=True)
+    opened_at: Mapped[datetime]
+    joined_at: Mapped[datetime | None]
+
+
+class Guesses(Base):
+    """How many links that open nothing a chat has tried lately."""
+
+    __tablename__ = "guesses"
+
+    chat: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
+    since: Mapped[datetime]
+    count: Mapped[int]
 
 
 # --- programmes and courses -----------------------------------------------------------------------------------------
@@ -257,6 +373,9 @@ class Course(Base):
     next_version_id: Mapped[int | None] = mapped_column(ForeignKey("programme_version.id"))
     """The version that the coach moves this client to when the next row is made."""
     invite_id: Mapped[int | None] = mapped_column(ForeignKey("invite.id"))
+    """The invitation that is still to be agreed to."""
+    joined_by: Mapped[int | None] = mapped_column(ForeignKey("invite.id"))
+    """The invitation by which the client has joined."""
     state: Mapped[str]
     """joining, active, waiting (for the coach), finished, stopped."""
     day: Mapped[int] = mapped_column(default=1)
@@ -266,6 +385,10 @@ class Course(Base):
     rests_taken: Mapped[int] = mapped_column(default=0)
     """How many of the rest days that follow the day in hand are already taken."""
     starts_on: Mapped[date | None]
+    group_start: Mapped[date | None]
+    """The date from which a group counts its days, when that is not the date on which this client begins."""
+    pace: Mapped[str | None]
+    """own or together, as the invitation said; None: as the programme says."""
     screened: Mapped[dict[str, str] | None] = mapped_column(JSON)
     """What was answered about age and health: see `plans.screening`."""
     paused: Mapped[str | None]
@@ -431,10 +554,32 @@ class Alert(Base):
     at_once: Mapped[bool]
     """False: for the coach's next morning list."""
     facts: Mapped[dict[str, Any]]
+    report: Mapped[dict[str, Any] | None]
+    """What else whoever is called must know: see bot/flows/calling.py."""
+    red: Mapped[bool] = mapped_column(default=False)
+    """A red flag: the second call comes sooner, and at any hour."""
     events: Mapped[int] = mapped_column(default=1)
     opened_at: Mapped[datetime]
     told_at: Mapped[datetime | None]
+    rung: Mapped[int] = mapped_column(default=0)
+    """How far up the ladder it was called: 1 the coach, 2 the coach again, 3 whoever stands by them."""
+    seen_at: Mapped[datetime | None]
+    seen_by: Mapped[int | None] = mapped_column(ForeignKey("person.id"))
     closed_at: Mapped[datetime | None]
+
+
+class AlertCall(Base):
+    """One call for an alert: whom it went to, and the message."""
+
+    __tablename__ = "alert_call"
+    __table_args__ = (UniqueConstraint("alert_id", "number"),)
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    alert_id: Mapped[int] = mapped_column(ForeignKey("alert.id"))
+    number: Mapped[int]
+    person_id: Mapped[int] = mapped_column(ForeignKey("person.id"), index=True)
+    outbox_id: Mapped[int] = mapped_column(ForeignKey("outbox.id"))
+    at: Mapped[datetime]
 
 
 class Overrule(Base):
@@ -480,7 +625,7 @@ class Due(Base):
 
     id: Mapped[int] = mapped_column(primary_key=True)
     kind: Mapped[str]
-    """morning (subject: person), nudge (ledger row), digest and morning-list (coach)."""
+    """morning (subject: person), nudge (ledger row), digest and morning-list (coach): see db/due.py."""
     subject: Mapped[int]
     at: Mapped[datetime]
     zone_data: Mapped[str]

@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import datetime
 
-from sqlalchemy import select
+from sqlalchemy import select, update
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from db import courses
 from db.schema import Course, LedgerRow, MeasureRow
 from plans.dose import LEFT, RIGHT
 from plans.measures import MEASURES, Measure, counted
+from plans.programme import MeasureTask
 
 
 async def taken(session: AsyncSession, course: Course) -> Sequence[MeasureRow]:
@@ -26,6 +27,14 @@ async def days_tested(session: AsyncSession, course: Course, measure: str) -> se
     query = select(LedgerRow.day).join(MeasureRow, MeasureRow.ledger_id == LedgerRow.id)
     taken_here = query.where(LedgerRow.course_id == course.id, MeasureRow.measure == measure)
     return set((await session.scalars(taken_here.where(MeasureRow.value.is_not(None)))).all())
+
+
+async def adopt(session: AsyncSession, course: Course, row: LedgerRow, task: MeasureTask | None) -> None:
+    """A test that was taken before the first day, while waiting, counts as the one that this day asks for."""
+    if task is None:
+        return
+    mine = (MeasureRow.course_id == course.id, MeasureRow.measure == task.measure, MeasureRow.ledger_id.is_(None))
+    await session.execute(update(MeasureRow).where(*mine, MeasureRow.value.is_not(None)).values(ledger_id=row.id))
 
 
 async def open_ones(session: AsyncSession, course: Course) -> Sequence[MeasureRow]:

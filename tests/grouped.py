@@ -195,7 +195,9 @@ class _Living:
                     self.course,
                     cause=vote.rule,
                     at_once=vote.tell is Tell.NOW,
+                    red=False,
                     facts=vote.facts,
+                    report={},
                     row=row,
                     now=now,
                 )

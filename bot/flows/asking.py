@@ -28,6 +28,12 @@ class Asked(StrEnum):
     """(recording) which movement it shows"""
     REPLY = "reply"
     """(course) a client's answer to it"""
+    INVITATION = "invitation"
+    GUARDIAN = "guardian"
+    TRAINING = "training"
+    HOURS = "hours"
+    OWN_TERMS = "own-terms"
+    ABSENCE = "absence"
 
 
 def open_for(person: Person, asked: Asked, of: int | None = None) -> None:

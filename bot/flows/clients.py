@@ -85,7 +85,10 @@ async def client_page(desk: Desk, person: Person, coach: Coach, course_id: int) 
         notes=[_dated(words, client, note.at, note.text) for note in (await steering.notes_of(desk, course))[:NOTES]],
         rows=[_row_line(words, row, entry) for row, entry in pairs[-DATES:]],
     )
-    await desk.say(person, Message(text, await _actions(desk, words, course)))
+    actions = await _actions(desk, words, course)
+    if course.state in steering.RUNNING and coach.person_id == person.id:
+        actions = (*actions, (Button(words.gettext("Hand over"), f"handover:{course.id}"),))
+    await desk.say(person, Message(text, actions))
 
 
 def _state(course: Course, client: Person) -> dict[str, object]:

@@ -94,7 +94,7 @@ async def today(desk: Desk, person: Person) -> None:
     day = times.today(person, desk.now)
     row = await courses.row_on(desk.session, course, day)
     if row is None and course.starts_on is not None and day < course.starts_on:
-        when = course.starts_on.strftime("%A")
+        when = course.starts_on.strftime("%A" if (course.starts_on - day).days < 7 else "%A %d %b")
         await desk.say(person, Message(words.say("day.nothing_yet", when=when)))
     elif row is None:
         await make(desk, person, course, day, by_itself=False)
@@ -151,6 +151,8 @@ async def make(desk: Desk, person: Person, course: Course, day: date, *, by_itse
         return
     row = await courses.make_row(desk.session, course, decision, day=day, zone=times.zone_of(person), now=desk.now)
     row.lacks = deciding.lacking(programme, course, row)
+    if not any(entry.day for entry in past):
+        await tests.adopt(desk.session, course, row, programme.day(row.day or 1).measure)
     await _tell_of_making(desk, course, past, row, decision)
     if decision.kind is RowKind.WAITING:
         course.state = CourseState.WAITING
@@ -322,7 +324,16 @@ async def _tell_of_making(desk: Desk, course: Course, past: list[Entry], row: Le
     fresh = [v for v in decision.votes if v.rule in SEEN_IN_THE_MORNING or (waits and v.tell is Tell.NOW)]
     await telling.tell(desk, course, fresh, row=row)
     if decision.question is Question.FLAG:
-        await telling.tell_of(desk, course, cause="unsure-flag", at_once=True, row=row, facts={"flag": "unsure"})
+        await telling.tell_of(
+            desk,
+            course,
+            cause="unsure-flag",
+            at_once=True,
+            row=row,
+            facts={"flag": "unsure"},
+            red=True,
+            decided="asked",
+        )
     elif decision.kind is RowKind.ASKING and past and past[-1].kind is RowKind.ASKING:
         await telling.tell_of(desk, course, cause="no-answer", at_once=False, row=row)
     if decision.kind is RowKind.SESSION:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from datetime import date
 
 from sqlalchemy import select, update
@@ -52,7 +53,8 @@ def _within(programme: Programme, past: list[Entry]) -> list[Entry]:
 def pace_on(programme: Programme, course: Course, day: date) -> Pace:
     """The calendar of a course; one that has no start yet would start on `day`."""
     chosen = tuple(course.weekdays) if course.weekdays else None
-    return pace_of(programme, course.starts_on or day, chosen)
+    pace = pace_of(programme, course.group_start or course.starts_on or day, chosen)
+    return pace if course.pace is None else replace(pace, together=course.pace == "together")
 
 
 def settings_of(programme: Programme) -> Settings:

@@ -12,6 +12,7 @@ from typing import Any
 from markupsafe import Markup
 from sqlalchemy.ext.asyncio import AsyncSession
 
+from bot.flows.installation import DEFAULTS, Installation
 from bot.words import Words, words
 from bot.words.message import Message
 from db import outbox
@@ -22,7 +23,7 @@ from plans.programme import Programme
 from plans.reading import read_programme
 from plans.units import Units
 
-TERMS = "2026-11"
+TERMS = "2026-11-26"
 """The version of the text that a client agrees to."""
 
 
@@ -39,6 +40,7 @@ class Desk:
     """The machine clock in seconds; only for what is to leave some seconds later."""
     said_at: datetime | None = None
     """When the words that set this off were first sent; an answer belongs to that date."""
+    installation: Installation = DEFAULTS
     typed: bool = False
     """Whether it was words that set this off: they are answered below, a tap changes the message it was under."""
     tapped: int | None = None

@@ -69,7 +69,7 @@ async def has_changed(desk: Desk, person: Person, course: Course, text: str | No
     if newest is not None and open_still and await courses.said_of(desk.session, newest) == CheckIn():
         newest.kind = RowKind.WAITING
     await outbox.withdraw(desk.session, person.chat, "waiting")
-    await telling.tell_of(desk, course, cause="health-changed", at_once=True, row=newest, quote=text, waits=True)
+    await telling.tell_of(desk, course, cause="health-changed", at_once=True, row=newest, quote=text, decided="held")
     await desk.say(person, Message(desk.words(person).say("health.changed")))
     await ask_on(desk, person, course)
 
@@ -90,7 +90,7 @@ async def tell_coach(desk: Desk, course: Course) -> None:
     found = screened(course.screened or {})
     if found.waits or course.state == CourseState.WAITING:
         facts: dict[str, int | float | str | bool] = {"waits": " ".join(found.waits), "usual": _usual(course)}
-        await telling.tell_of(desk, course, cause="screening", at_once=True, facts=facts, waits=True)
+        await telling.tell_of(desk, course, cause="screening", at_once=True, facts=facts, decided="held")
     if found.noted:
         facts = {"noted": " ".join(found.noted)}
         await telling.tell_of(desk, course, cause="screening-noted", at_once=False, facts=facts)

@@ -4,12 +4,25 @@ from __future__ import annotations
 
 from datetime import date, time, timedelta
 
-from bot.flows import day, evening, health, places, telling, times
+from bot.flows import (
+    absences,
+    assistants,
+    coach_page,
+    day,
+    evening,
+    handing_over,
+    health,
+    places,
+    starting,
+    telling,
+    times,
+)
 from bot.flows.asking import Asked, close, open_for
 from bot.flows.desk import TERMS, Desk
-from bot.words.message import Button, Message, column
-from db import courses, due, links, people
+from bot.words.message import Button, Message, column, joined
+from db import coaches, courses, due, links, people
 from db.courses import CourseState
+from db.links import LinkProblem
 from db.schema import Coach, Course, Invite, Person
 from plans import dose, localtime
 from plans.screening import next_step, screened
@@ -19,17 +32,39 @@ MORNINGS = ("06:00", "06:30", "07:00", "07:30", "08:00", "09:00")
 
 async def open_link(desk: Desk, person: Person, token: str) -> None:
     """/start with a token: a coach's one-time link, or an invitation."""
-    if token.startswith("coach-"):
+    if await links.guesses_too_much(desk.session, person.chat, desk.now):
+        await desk.say(person, Message(desk.words(person).say("inviting.too_many")))
+    elif token.startswith(links.COACH):
         await _become_coach(desk, person, token)
+    elif token.startswith(links.DOOR):
+        await _open_door(desk, person, token)
     else:
         await _be_invited(desk, person, token)
+
+
+async def _open_door(desk: Desk, person: Person, token: str) -> None:
+    """A coach's one-time link: for an assistant, or for the coach who takes a client over."""
+    door = await links.find_door(desk.session, token, desk.now)
+    if door is None:
+        await _does_not_open(desk, person, LinkProblem.UNKNOWN)
+    elif door.course_id is not None:
+        await handing_over.opened(desk, person, door)
+    else:
+        await assistants.come(desk, person, door)
+
+
+async def _does_not_open(desk: Desk, person: Person, problem: LinkProblem) -> None:
+    """Says so in the same words whatever the link was, unless this chat has held it; and counts a guess."""
+    if problem is LinkProblem.UNKNOWN:
+        await links.note_guess(desk.session, person.chat, desk.now)
+    await desk.say(person, Message(desk.words(person).say("joining.link_problem", problem=problem)))
 
 
 async def _become_coach(desk: Desk, person: Person, token: str) -> None:
     words = desk.words(person)
     problem = await links.use_coach_link(desk.session, token, person, desk.now)
     if problem is not None:
-        await desk.say(person, Message(words.say("joining.link_problem", problem=problem)))
+        await _does_not_open(desk, person, problem)
         return
     coach = await people.make_coach(desk.session, person, desk.now)
     await plan_digest(desk, person, coach)
@@ -47,9 +82,11 @@ async def plan_digest(desk: Desk, person: Person, coach: Coach) -> None:
 
 async def _be_invited(desk: Desk, person: Person, token: str) -> None:
     words = desk.words(person)
-    invite = await links.find_invite(desk.session, token, desk.now)
+    invite = await links.open_invite(desk.session, token, person, desk.now)
     if not isinstance(invite, Invite):
-        await desk.say(person, Message(words.say("joining.link_problem", problem=invite)))
+        await _does_not_open(desk, person, invite)
+        return
+    if await _is_closed(desk, person, await desk.session.get_one(Coach, invite.coach_id)):
         return
     course = await courses.open_course(desk.session, person)
     if course is not None and course.state != CourseState.JOINING:
@@ -64,6 +101,17 @@ async def _be_invited(desk: Desk, person: Person, token: str) -> None:
     await ask_next(desk, person, course)
 
 
+async def _is_closed(desk: Desk, person: Person, coach: Coach) -> bool:
+    """Says so when a coach is away and nobody stands in: nobody joins meanwhile."""
+    closed = await starting.closed_until(desk, coach)
+    if closed is None:
+        return False
+    own = await desk.session.get_one(Person, coach.person_id)
+    text = desk.words(person).say("inviting.coach_away", coach=own.label, until=f"{closed:%d %b}")
+    await desk.say(person, Message(text))
+    return True
+
+
 async def ask_next(desk: Desk, person: Person, course: Course) -> None:
     """Asks the first thing that is missing before the course can begin."""
     words = desk.words(person)
@@ -71,7 +119,7 @@ async def ask_next(desk: Desk, person: Person, course: Course) -> None:
     if course.starts_on is not None:
         return
     if not await people.has_agreed(desk.session, person, TERMS) or course.invite_id is not None:
-        await desk.say(person, await _agreement(desk, person, course))
+        await _ask_to_agree(desk, person, course)
     elif (step := next_step(course.screened or {})) is not None:
         await desk.say(person, health.question(desk, person, course, step))
     elif person.zone is None:
@@ -79,15 +127,35 @@ async def ask_next(desk: Desk, person: Person, course: Course) -> None:
     elif person.morning is None:
         await desk.say(person, morning_question(desk, person))
     else:
-        buttons = column(
-            Button(_("Begin today"), f"begin:{course.id}:today"),
-            Button(_("Begin tomorrow"), f"begin:{course.id}:tomorrow"),
-        )
-        text = words.say("joining.begin", time=person.morning.strftime("%H:%M"))
-        await desk.say(person, Message(text, buttons))
+        await desk.say(person, await _last_question(desk, person, course))
 
 
-async def _agreement(desk: Desk, person: Person, course: Course) -> Message:
+async def _last_question(desk: Desk, person: Person, course: Course) -> Message:
+    """When to begin; a group's common date is only said."""
+    words = desk.words(person)
+    _ = words.gettext
+    at = (person.morning or times.MORNING).strftime("%H:%M")
+    fixed = await starting.fixed_start(desk, person, course)
+    if fixed is not None:
+        button = Button(_("I will be there"), f"begin:{course.id}:then")
+        return Message(words.say("inviting.begin_on", day=f"{fixed:%A %d %b}", time=at), column(button))
+    buttons = column(
+        Button(_("Begin today"), f"begin:{course.id}:today"),
+        Button(_("Begin tomorrow"), f"begin:{course.id}:tomorrow"),
+    )
+    return Message(words.say("joining.begin", time=at), buttons)
+
+
+async def _ask_to_agree(desk: Desk, person: Person, course: Course) -> None:
+    """What the coach says of themselves, then the agreement."""
+    coach = await desk.session.get_one(Coach, course.coach_id)
+    page = await coach_page.about(desk, person, coach)
+    if not page.is_empty:
+        await desk.say(person, Message(desk.words(person).say("coaching.about", p=page)))
+    await desk.say(person, await _agreement(desk, person, course, page.number))
+
+
+async def _agreement(desk: Desk, person: Person, course: Course, number: int) -> Message:
     words = desk.words(person)
     programme = await desk.programme(course)
     coach = await telling.coach_person(desk, course)
@@ -102,10 +170,11 @@ async def _agreement(desk: Desk, person: Person, course: Course) -> Message:
     )
     _ = words.gettext
     buttons = column(
-        Button(_("I agree"), f"join:{course.id}:agree"),
+        Button(_("I agree"), f"join:{course.id}:agree" + (f":{number}" if number else "")),
         Button(_("No, thank you"), f"join:{course.id}:no"),
     )
-    return Message(text, buttons)
+    terms = words.say("coaching.with_terms", coach=coach.label, number=number) if number else None
+    return Message(joined(text, terms), buttons)
 
 
 def morning_question(desk: Desk, person: Person) -> Message:
@@ -115,8 +184,11 @@ def morning_question(desk: Desk, person: Person) -> Message:
     return Message(text, (tuple(buttons[:3]), tuple(buttons[3:])))
 
 
-async def agree(desk: Desk, person: Person, course: Course, value: str) -> None:
-    """The answer to the agreement; a place of the invitation is taken with a yes."""
+async def agree(desk: Desk, person: Person, course: Course, value: str, number: int) -> None:
+    """The answer to the agreement; a place of the invitation is taken with a yes.
+
+    `number` is the version of the coach's terms that was shown; if they have changed since, they are shown again.
+    """
     words = desk.words(person)
     if course.state != CourseState.JOINING or course.invite_id is None:
         return
@@ -124,12 +196,23 @@ async def agree(desk: Desk, person: Person, course: Course, value: str) -> None:
         await courses.drop(desk.session, course)
         await desk.say(person, Message(words.say("joining.declined")))
         return
-    if not await links.take_place(desk.session, course.invite_id):
+    coach = await desk.session.get_one(Coach, course.coach_id)
+    terms = await coaches.terms_of(desk.session, coach)
+    if (terms.number if terms is not None else 0) != number:
+        await _ask_to_agree(desk, person, course)
+        return
+    if await _is_closed(desk, person, coach):
+        return
+    if not await links.take_place(desk.session, course.invite_id, person, desk.now):
         await courses.drop(desk.session, course)
         await desk.say(person, Message(words.say("joining.no_place")))
         return
+    await starting.take_terms(desk, course, await desk.session.get_one(Invite, course.invite_id))
     course.invite_id = None
     await people.agree(desk.session, person, text_version=TERMS, now=desk.now)
+    if number:
+        agreed = coaches.text_version(coach.id, number)
+        await people.agree(desk.session, person, text_version=agreed, now=desk.now)
     await ask_next(desk, person, course)
 
 
@@ -141,7 +224,7 @@ async def screen(desk: Desk, person: Person, course: Course, step: str, value: s
         return
     if course.state == CourseState.WAITING:
         await health.ask_on(desk, person, course)
-    elif screened(course.screened or {}).too_young:
+    elif screened(course.screened or {}).too_young and not await starting.guardian_agreed(desk, course):
         await courses.drop(desk.session, course)
         await desk.say(person, Message(desk.words(person).say("health.too_young")))
     else:
@@ -229,20 +312,26 @@ async def begin(desk: Desk, person: Person, course: Course, value: str) -> None:
     words = desk.words(person)
     today = times.today(person, desk.now)
     at_once = value == "today" and not await courses.has_row_of_any_course(desk.session, person, today)
-    course.starts_on = today if at_once else today + timedelta(days=1)
+    fixed = await starting.fixed_start(desk, person, course)
+    at_once = at_once and fixed is None
+    course.starts_on = fixed or (today if at_once else today + timedelta(days=1))
     course.state = CourseState.ACTIVE
     programme = await desk.programme(course)
     coach = await telling.coach_person(desk, course)
     text = desk.words(coach).say("coach.joined", label=person.label, title=programme.title)
     await desk.say(coach, Message(text))
     await health.tell_coach(desk, course)
+    await absences.tell_newcomer(desk, person, course)
     if screened(course.screened or {}).waits:
         course.state = CourseState.WAITING
-        await desk.say(person, Message(words.say("joining.waits", coach=coach.label)))
+        await desk.say(person, starting.waits(desk, person, coach, programme))
     elif at_once:
         await day.make(desk, person, course, today, by_itself=False)
     else:
         at = (person.morning or times.MORNING).strftime("%H:%M")
-        await desk.say(person, Message(words.say("joining.begins", time=at)))
+        begins = words.say("joining.begins", time=at)
+        if fixed is not None:
+            begins = words.say("inviting.begins_on", day=f"{fixed:%A %d %b}", time=at)
+        await desk.say(person, Message(begins))
         await evening.plan_things(desk, person, course)
     await day.plan_next(desk, person, course)

@@ -6,11 +6,15 @@ import re
 from dataclasses import replace
 
 from bot.flows import (
+    absences,
+    assistants,
     bodies,
     checkin,
+    coach_page,
     day,
     groups,
     health,
+    inviting,
     joining,
     leaving,
     measuring,
@@ -25,10 +29,12 @@ from bot.flows import (
 )
 from bot.flows.asking import OF_A_COACH, Asked, about, open_for, waits_for
 from bot.flows.desk import Desk
+from bot.flows.rights import NotAllowed, coach_of_course, coach_only
 from bot.words.message import Message, joined
 from db import courses, people
 from db.courses import CourseState
-from db.schema import Course, LedgerRow, Person
+from db.helpers import Right
+from db.schema import Coach, Course, LedgerRow, Person
 from plans.asked_number import only_number
 from plans.checkin import CheckIn, Completion
 from plans.fitting import missed, things
@@ -62,6 +68,8 @@ async def heard(desk: Desk, person: Person, text: str) -> None:
         return
     elif await people.coach_of(desk.session, person) is not None:
         await desk.say(person, Message(desk.words(person).say("coach.help")))
+    elif (helps := await assistants.help_words(desk, person)) is not None:
+        await desk.say(person, helps)
     else:
         await desk.say(person, Message(desk.words(person).say("joining.stranger")))
 
@@ -83,6 +91,16 @@ async def _after_the_end(desk: Desk, person: Person, text: str) -> bool:
 
 
 async def _answers_own_question(desk: Desk, person: Person, text: str) -> bool:
+    """Whether an open question has taken the words; one that this person may not answer any more is closed."""
+    try:
+        return await _answered(desk, person, text)
+    except NotAllowed as refused:
+        person.asking = None
+        await desk.say(person, Message(desk.words(person).say(refused.words)))
+        return True
+
+
+async def _answered(desk: Desk, person: Person, text: str) -> bool:
     match waits_for(person):
         case Asked.ZONE:
             await joining.type_zone(desk, person, text)
@@ -92,14 +110,30 @@ async def _answers_own_question(desk: Desk, person: Person, text: str) -> bool:
             await settings.type_name(desk, person, text)
         case Asked.REPLY:
             await steering.type_reply(desk, person, about(person), text)
+        case Asked.INVITATION:
+            await inviting.typed(desk, person, text)
+        case Asked.GUARDIAN:
+            await inviting.type_guardian(desk, person, text)
+        case Asked.TRAINING | Asked.HOURS | Asked.OWN_TERMS as asked:
+            await coach_page.typed(desk, person, asked, text)
+        case Asked.ABSENCE:
+            await absences.typed(desk, person, text)
         case None:
             return False
         case of_a_coach:
-            coach = await people.coach_of(desk.session, person)
-            if coach is None:
+            try:
+                coach = await _coach_typing(desk, person, of_a_coach)
+            except NotAllowed:
                 return False
             await _TYPED_BY_A_COACH[of_a_coach](desk, person, coach, about(person), text)
     return True
+
+
+async def _coach_typing(desk: Desk, person: Person, asked: Asked) -> Coach:
+    """The coach for whom somebody types an answer. Raises NotAllowed for whoever may not."""
+    if asked in (Asked.GROUP, Asked.MOVEMENT):
+        return await coach_only(desk, person)
+    return await coach_of_course(desk, person, about(person), Right.RULE)
 
 
 _TYPED_BY_A_COACH = {
@@ -301,6 +335,8 @@ async def _not_read(desk: Desk, person: Person, course: Course, text: str) -> No
 
 
 async def _pass_on(desk: Desk, person: Person, course: Course, text: str) -> None:
-    coach = await telling.note(desk, course, text)
+    reader = await telling.note(desk, course, text)
+    coach = await desk.session.get_one(Coach, course.coach_id)
+    hours = coach_page.hours_of(coach, reader, person) if reader.id == coach.person_id else ""
     await checkin.note(desk, person, None, [("note", text[:4096])])
-    await desk.say(person, Message(desk.words(person).say("checkin.passed_on", coach=coach.label)))
+    await desk.say(person, Message(desk.words(person).say("checkin.passed_on", coach=reader.label, hours=hours)))

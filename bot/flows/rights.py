@@ -2,8 +2,12 @@
 
 from __future__ import annotations
 
+from datetime import date
+
+from bot.flows import times
 from bot.flows.desk import Desk
-from db import courses, people
+from db import courses, helpers, people
+from db.helpers import STAND_IN, Right
 from db.schema import Coach, Course, Person, ProgrammeVersion
 
 
@@ -21,6 +25,63 @@ async def coach_only(desk: Desk, person: Person) -> Coach:
     if coach is None:
         raise NotAllowed("coach.not_a_coach")
     return coach
+
+
+async def may(desk: Desk, person: Person, coach: Coach, right: Right) -> bool:
+    """Whether somebody may do something for a coach: the coach, an assistant with that right, or the stand-in."""
+    if coach.person_id == person.id:
+        return True
+    helper = await helpers.helper(desk.session, coach.id, person)
+    if helper is None:
+        return False
+    return bool(getattr(helper, right)) or (right in STAND_IN and await stands_in(desk, person, coach))
+
+
+async def stands_in(desk: Desk, person: Person, coach: Coach) -> bool:
+    """Whether somebody stands in for a coach today."""
+    away = await helpers.absence_on(desk.session, coach, await coachs_today(desk, coach))
+    return away is not None and away.stand_in_id == person.id
+
+
+async def coachs_today(desk: Desk, coach: Coach) -> date:
+    """The date on a coach's clock."""
+    return times.today(await desk.session.get_one(Person, coach.person_id), desk.now)
+
+
+async def acting_for(desk: Desk, person: Person, right: Right) -> Coach:
+    """The coach for whom somebody's command is: themselves, or the first one whom they help with that right.
+
+    Raises NotAllowed for whoever has none.
+    """
+    coach = await people.coach_of(desk.session, person)
+    if coach is not None:
+        return coach
+    for _helper, helped in await helpers.helped_by(desk.session, person):
+        if await may(desk, person, helped, right):
+            return helped
+    raise NotAllowed("coach.not_a_coach")
+
+
+async def coach_of_course(desk: Desk, person: Person, course_id: int, right: Right) -> Coach:
+    """The coach of a course, for whom this person may do that. Raises NotAllowed for anybody else."""
+    course = await desk.session.get(Course, course_id)
+    coach = await desk.session.get(Coach, course.coach_id) if course is not None else None
+    return await _if_allowed(desk, person, coach, right)
+
+
+async def coach_of_version(desk: Desk, person: Person, version_id: int, right: Right) -> Coach:
+    """The coach of a programme version, for whom this person may do that. Raises NotAllowed for anybody else."""
+    version = await desk.session.get(ProgrammeVersion, version_id)
+    coach = await desk.session.get(Coach, version.coach_id) if version is not None else None
+    return await _if_allowed(desk, person, coach, right)
+
+
+async def _if_allowed(desk: Desk, person: Person, coach: Coach | None, right: Right) -> Coach:
+    if coach is not None and await may(desk, person, coach, right):
+        return coach
+    own = await people.coach_of(desk.session, person)
+    helped = await helpers.helped_by(desk.session, person)
+    raise NotAllowed("checkin.not_yours" if own is not None or helped else "coach.not_a_coach")
 
 
 async def own_course(desk: Desk, coach: Coach, course_id: int) -> Course:

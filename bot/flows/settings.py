@@ -7,13 +7,13 @@ from datetime import date
 
 from babel.dates import get_day_names
 
-from bot.flows import deciding, evening, health, joining, photos, times
+from bot.flows import assistants, deciding, evening, health, joining, photos, times
 from bot.flows.asking import Asked, close, open_for
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words import Words
 from bot.words.message import ON_PHONE, Button, Message, Rows, column
-from db import courses
+from db import courses, people
 from db.courses import CourseState
 from db.schema import Course, Person
 from plans.programme import Programme, Training
@@ -55,9 +55,13 @@ async def _buttons(desk: Desk, person: Person, course: Course | None, programme:
         found.append(Button(_("My health has changed"), "settings:health"))
         if course.at_hand:
             found.append(Button(_("Things at hand"), "settings:things"))
+        found.append(Button(_("About my coach"), f"about:{course.id}"))
     if course is not None and await photos.taken(desk, course):
         found.append(Button(_("Forget my photos"), "photo:forget"))
     found.append(Button(_("My data"), "mine:show"))
+    if await people.coach_of(desk.session, person) is not None:
+        found.append(Button(_("My page as coach"), "coach:page"))
+    found += await assistants.buttons_for(desk, person)
     rows: Rows = tuple(tuple(found[n : n + 2]) for n in range(0, len(found), 2))
     return (*rows, (Button(_("Stop the course"), "stop:ask"),)) if course is not None else rows
 

@@ -2,29 +2,44 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import asdict
+from typing import Any
 
-from sqlalchemy import select
-
-from bot.flows import times
+from bot.flows import bodies, calling, times
 from bot.flows.desk import Desk
-from bot.words.facts import facts
-from bot.words.message import Button, Message, column, joined
-from db import alerts, courses, due, outbox
-from db.courses import CourseState
-from db.delivery import LANES, Kind, State
+from bot.words.message import Button, Message, column
+from db import alerts, courses, due, helpers, outbox
+from db.alerts import News
+from db.delivery import LANES, Kind
 from db.schema import Alert, Coach, Course, LedgerRow, Person
 from plans.checkin import CheckIn
 from plans.rules import Tell, Verdict, Vote
 
-QUOTED = 300
-"""Characters of a client's own words that an alert repeats."""
+KEPT = 1000
+"""Characters of a client's own words that stay with an alert."""
+LISTED = 40
+"""Lines of a morning list: more do not fit into one message."""
 
 
 async def coach_person(desk: Desk, course: Course) -> Person:
     """The coach of a course, as a person with a chat."""
     coach = await desk.session.get_one(Coach, course.coach_id)
     return await desk.session.get_one(Person, coach.person_id)
+
+
+async def looks_after(desk: Desk, course: Course) -> Person:
+    """Who looks after a course today: its coach, or the stand-in while the coach is away."""
+    coach = await desk.session.get_one(Coach, course.coach_id)
+    person = await desk.session.get_one(Person, coach.person_id)
+    return (await standing_in(desk, coach)) or person
+
+
+async def standing_in(desk: Desk, coach: Coach) -> Person | None:
+    """The stand-in of a coach who is away today."""
+    person = await desk.session.get_one(Person, coach.person_id)
+    away = await helpers.absence_on(desk.session, coach, times.today(person, desk.now))
+    return await desk.session.get_one(Person, away.stand_in_id) if away and away.stand_in_id else None
 
 
 async def tell(
@@ -36,20 +51,27 @@ async def tell(
     said: CheckIn | None = None,
     quote: str | None = None,
 ) -> None:
-    """Raises an alert for each vote that the coach is to hear of."""
-    for vote in votes:
-        if vote.tell is not None:
-            await tell_of(
-                desk,
+    """Raises an alert for each vote that the coach is to hear of; one call stands for all that one answer raises."""
+    told = sorted((vote for vote in votes if vote.tell is not None), key=lambda vote: vote.verdict or 0, reverse=True)
+    raised = []
+    for vote in told:
+        decided = {Verdict.REFER: "waits", Verdict.REST: "rests"}.get(vote.verdict, "") if vote.verdict else ""
+        at_once, red = vote.tell is Tell.NOW, vote.verdict is Verdict.REFER
+        report = await _report(desk, course, row, said, quote, decided) if at_once else {}
+        raised.append(
+            await alerts.raise_alert(
+                desk.session,
                 course,
                 cause=vote.rule,
-                at_once=vote.tell is Tell.NOW,
+                at_once=at_once,
+                red=red,
                 facts=vote.facts,
+                report=report,
                 row=row,
-                said=said,
-                quote=quote,
-                waits=vote.verdict is Verdict.REFER,
+                now=desk.now,
             )
+        )
+    await _act(desk, course, raised)
 
 
 async def tell_of(
@@ -62,66 +84,62 @@ async def tell_of(
     facts: Mapping[str, int | float | str | bool] | None = None,
     said: CheckIn | None = None,
     quote: str | None = None,
-    waits: bool = False,
+    red: bool = False,
+    decided: str = "",
 ) -> None:
-    """Opens or joins one alert; tells the coach now, or plans it for the morning list."""
-    alert, now = await alerts.raise_alert(
-        desk.session, course, cause=cause, at_once=at_once, facts=facts or {}, row=row, now=desk.now
+    """Opens or joins one alert; calls the coach now, or plans it for the morning list.
+
+    `red` is a red flag; `decided` is what was decided for the client already: see bot/flows/calling.py.
+    """
+    report = await _report(desk, course, row, said, quote, decided) if at_once else {}
+    raised = await alerts.raise_alert(
+        desk.session,
+        course,
+        cause=cause,
+        at_once=at_once,
+        red=red,
+        facts=facts or {},
+        report=report,
+        row=row,
+        now=desk.now,
     )
-    coach = await coach_person(desk, course)
-    if now:
-        await _send(desk, course, coach, alert, row=row, said=said, quote=quote, waits=waits)
-    elif not alert.at_once and alert.told_at is None:
-        await _plan_list(desk, course, coach)
+    await _act(desk, course, [raised])
 
 
-async def _send(
-    desk: Desk,
-    course: Course,
-    coach: Person,
-    alert: Alert,
-    *,
-    row: LedgerRow | None,
-    said: CheckIn | None,
-    quote: str | None,
-    waits: bool,
-    call: int = 1,
-) -> None:
-    client = await desk.session.get_one(Person, course.person_id)
-    words = desk.words(coach)
-    text = words.say(
-        "coach.alert",
-        label=client.label,
-        cause=alert.cause,
-        facts=alert.facts,
-        said=facts(said, gettext=words.gettext) if said else "",
-        words=(quote or "")[:QUOTED],
-        day=row.day if row else None,
-    )
-    after = words.say("coach.alert_waits") if waits else None
-    buttons = [Button(words.gettext("Open their page"), f"client:{course.id}")]
-    if waits:
-        buttons.insert(0, Button(words.gettext("Let go on"), f"go:{course.id}"))
-    key = f"alert:{alert.id}:{'now' if alert.at_once else 'list'}:{call}"
-    await desk.send(coach, Message(joined(text, after), column(*buttons)), key=key, kind=Kind.ALERT)
-    alert.told_at = desk.now
+async def _act(desk: Desk, course: Course, raised: Sequence[tuple[Alert, News]]) -> None:
+    """Calls for the gravest of what is new, the first; what is left goes along with it or stands on the list."""
+    news = {what for _alert, what in raised}
+    new = [alert for alert, what in raised if what is News.CALL]
+    for alert in new:
+        alert.told_at = desk.now
+    await desk.session.flush()
+    if new:
+        await calling.call(desk, course, new[0])
+    if News.MORE in news:
+        await calling.more(desk, course)
+    if News.LIST in news:
+        await _plan_list(desk, course, await coach_person(desk, course))
 
 
-async def tell_again(desk: Desk, coach: Person) -> None:
-    """What a coach was to hear of at once while they could not be reached, now that they are heard of again."""
-    found = await desk.session.execute(
-        select(Alert, Course)
-        .join(Course, Course.id == Alert.course_id)
-        .join(Coach, Coach.id == Course.coach_id)
-        .where(Coach.person_id == coach.id, Alert.at_once, Alert.closed_at.is_(None))
-        .order_by(Alert.id)
-    )
-    for alert, course in found.all():
-        calls = await outbox.states_of(desk.session, f"alert:{alert.id}:now:")
-        if calls and set(calls) <= {State.REFUSED}:
-            waits = course.state == CourseState.WAITING
-            row = await desk.session.get(LedgerRow, alert.ledger_id) if alert.ledger_id is not None else None
-            await _send(desk, course, coach, alert, row=row, said=None, quote=None, waits=waits, call=len(calls) + 1)
+async def _report(
+    desk: Desk, course: Course, row: LedgerRow | None, said: CheckIn | None, quote: str | None, decided: str
+) -> dict[str, Any]:
+    """What a call must say beside cause and facts."""
+    pairs = [(r, entry) for r, entry in await courses.history(desk.session, course) if row and r.id <= row.id]
+    if said is None and pairs:
+        said = next((entry.checkin for _row, entry in reversed(pairs) if entry.checkin != CheckIn()), None)
+    if quote is None and pairs:
+        quote = await courses.last_words(desk.session, [r for r, _entry in pairs[-2:]])
+    usual = bodies.usual_of(course)
+    told = [(r.local_date, said if said and row and r.id == row.id else entry.checkin) for r, entry in pairs]
+    since = calling.hurts_since(told, usual)
+    return {
+        "said": {name: value for name, value in asdict(said).items() if value not in (None, False)} if said else None,
+        "words": [quote[:KEPT]] if quote else [],
+        "day": row.day if row else None,
+        "since": since.isoformat() if since else None,
+        "decided": decided,
+    }
 
 
 async def _plan_list(desk: Desk, course: Course, coach: Person) -> None:
@@ -136,7 +154,10 @@ async def plan_list(desk: Desk, coach_id: int) -> None:
 
 
 async def morning_list(desk: Desk, coach_id: int) -> None:
-    """Sends one list of everything that could wait until the coach's morning."""
+    """Sends one list of everything that could wait until the coach's morning, to the stand-in too.
+
+    While the coach cannot be reached it goes to the assistants who get alerts.
+    """
     coach = await desk.session.get_one(Coach, coach_id)
     person = await desk.session.get_one(Person, coach.person_id)
     waiting = await alerts.for_list(desk.session, coach_id)
@@ -148,18 +169,28 @@ async def morning_list(desk: Desk, coach_id: int) -> None:
         client = await desk.session.get_one(Person, course.person_id)
         items.append({"label": client.label, "cause": alert.cause, "facts": alert.facts})
         alert.told_at = desk.now
-    text = desk.words(person).say("coach.list", items=items)
-    key = f"list:{person.id}:{times.today(person, desk.now)}"
-    await desk.send(person, Message(text), key=key, kind=Kind.ALERT, lane=LANES[Kind.DIGEST])
+    upto = max(alert.id for alert, _course in waiting)
+    stand_in = await standing_in(desk, coach)
+    readers = [person] if stand_in is None else [person, stand_in]
+    if person.unreachable_since is not None:
+        readers += await helpers.hearing(desk.session, coach)
+    for reader in dict.fromkeys(readers):
+        words = desk.words(reader)
+        of = person.label if reader.id != person.id else ""
+        text = words.say("alerts.list", items=items[:LISTED], more=len(items[LISTED:]), coach=of)
+        key = f"list:{coach.person_id}:{reader.id}:{times.today(person, desk.now)}"
+        rows = column(Button(words.gettext("Seen"), f"listed:{coach.id}:{upto}"))
+        await desk.send(reader, Message(text, rows), key=key, kind=Kind.ALERT, lane=LANES[Kind.DIGEST])
 
 
 async def note(desk: Desk, course: Course, text: str) -> Person:
-    """Passes a client's own words to the coach; returns the coach."""
+    """Passes a client's own words to the coach, and to the stand-in; returns who looks after the client."""
     client = await desk.session.get_one(Person, course.person_id)
-    coach = await coach_person(desk, course)
-    body = desk.words(coach).say("coach.note_from", label=client.label, text=text[:3500])
-    await desk.say(coach, Message(body))
-    return coach
+    coach, reader = await coach_person(desk, course), await looks_after(desk, course)
+    for one in dict.fromkeys((coach, reader)):
+        body = desk.words(one).say("coach.note_from", label=client.label, text=text[:3500])
+        await desk.say(one, Message(body))
+    return reader
 
 
 async def unreachable(desk: Desk, client: Person) -> None:

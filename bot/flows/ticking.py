@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Awaitable, Callable, Mapping
 
-from bot.flows import day, digest, evening, groups, mine, telling, upkeeping
+from bot.flows import absences, calling, day, digest, evening, groups, mine, telling, upkeeping
 from bot.flows.desk import Desk
 from db.due import DueKind
 
@@ -13,6 +13,8 @@ WHEN_DUE: Mapping[str, Callable[[Desk, int], Awaitable[None]]] = {
     DueKind.NUDGE: evening.nudge,
     DueKind.DIGEST: digest.weekly,
     DueKind.LIST: telling.morning_list,
+    DueKind.CALL: calling.again,
+    DueKind.ABSENCE: absences.begins,
     DueKind.THINGS: evening.ask_for_things,
     DueKind.RETEST: upkeeping.offer_retest,
     DueKind.TRACES: mine.forget_traces,
@@ -25,6 +27,8 @@ PLANNED: Mapping[str, Callable[[Desk, int], Awaitable[None]]] = {
     DueKind.NUDGE: evening.replan_nudge,
     DueKind.DIGEST: digest.plan,
     DueKind.LIST: telling.plan_list,
+    DueKind.CALL: calling.keep_instant,
+    DueKind.ABSENCE: absences.plan,
     DueKind.THINGS: evening.replan_things,
     DueKind.RETEST: upkeeping.plan_retest,
     DueKind.TRACES: mine.plan_forgetting,

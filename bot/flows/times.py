@@ -7,6 +7,7 @@ from datetime import date, datetime, time, timedelta
 from db.schema import Person
 from plans import localtime
 
+MIDNIGHT = time(0)
 MORNING = time(7)
 NUDGE = time(19)
 QUIET = time(21)

@@ -173,7 +173,7 @@ class Play:
 
     async def after_the_last_morning(self) -> None:
         """On the twenty-ninth morning: the end for whoever is through, and what the coach has been told."""
-        assert "reached the end" in (await self._new("clean"))[-1].text
+        assert any("reached the end" in message.text for message in await self._new("clean"))
         nudged = {name: await self._nudges(chat) for name, chat in CHATS.items()}
         assert nudged == dict.fromkeys(CHATS, 0) | {"misses": 3}
         coach = await self._coach_chat()

@@ -44,7 +44,7 @@ async def _scene(session: AsyncSession) -> None:
     session.add(course)
     await session.flush()
     desk = Desk(session=session, now=NOW, cause="pain", bot_username="b")
-    await telling.tell_of(desk, course, cause="severe", at_once=True, facts={"pain": 9}, waits=True)
+    await telling.tell_of(desk, course, cause="severe", at_once=True, facts={"pain": 9}, decided="waits")
     await session.execute(update(Outbox).values(state="refused"))
     await session.execute(update(Person).where(Person.id == 1).values(unreachable_since=NOW))
 

@@ -52,6 +52,13 @@ def upgrade() -> None:
         sa.PrimaryKeyConstraint("id", name=op.f("pk_erasure")),
     )
     op.create_table(
+        "guesses",
+        sa.Column("chat", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), autoincrement=False, nullable=False),
+        sa.Column("since", sa.DateTime(timezone=True), nullable=False),
+        sa.Column("count", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.PrimaryKeyConstraint("chat", name=op.f("pk_guesses")),
+    )
+    op.create_table(
         "inbox",
         sa.Column(
             "update_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), autoincrement=False, nullable=False
@@ -189,6 +196,9 @@ def upgrade() -> None:
         sa.Column("person_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("digest_weekday", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("digest_at", sa.Time(), nullable=False),
+        sa.Column("training", sa.Text(), nullable=True),
+        sa.Column("answers_from", sa.Time(), nullable=True),
+        sa.Column("answers_until", sa.Time(), nullable=True),
         sa.Column("created_at", sa.DateTime(timezone=True), nullable=False),
         sa.ForeignKeyConstraint(["person_id"], ["person.id"], name=op.f("fk_coach_person_id_person")),
         sa.PrimaryKeyConstraint("id", name=op.f("pk_coach")),
@@ -220,6 +230,32 @@ def upgrade() -> None:
         batch_op.create_index(batch_op.f("ix_consent_person_id"), ["person_id"], unique=False)
 
     op.create_table(
+        "absence",
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("coach_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("first_on", sa.Date(), nullable=False),
+        sa.Column("last_on", sa.Date(), nullable=False),
+        sa.Column("stand_in_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
+        sa.Column("told_at", sa.DateTime(timezone=True), nullable=True),
+        sa.ForeignKeyConstraint(["coach_id"], ["coach.id"], name=op.f("fk_absence_coach_id_coach")),
+        sa.ForeignKeyConstraint(["stand_in_id"], ["person.id"], name=op.f("fk_absence_stand_in_id_person")),
+        sa.PrimaryKeyConstraint("id", name=op.f("pk_absence")),
+    )
+    with op.batch_alter_table("absence", schema=None) as batch_op:
+        batch_op.create_index(batch_op.f("ix_absence_coach_id"), ["coach_id"], unique=False)
+
+    op.create_table(
+        "coach_terms",
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("coach_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("number", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("text", sa.Text(), nullable=False),
+        sa.Column("at", sa.DateTime(timezone=True), nullable=False),
+        sa.ForeignKeyConstraint(["coach_id"], ["coach.id"], name=op.f("fk_coach_terms_coach_id_coach")),
+        sa.PrimaryKeyConstraint("id", name=op.f("pk_coach_terms")),
+        sa.UniqueConstraint("coach_id", "number", name=op.f("uq_coach_terms_coach_id_number")),
+    )
+    op.create_table(
         "group_message",
         sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("coach_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
@@ -233,6 +269,24 @@ def upgrade() -> None:
     )
     with op.batch_alter_table("group_message", schema=None) as batch_op:
         batch_op.create_index(batch_op.f("ix_group_message_coach_id"), ["coach_id"], unique=False)
+
+    op.create_table(
+        "helper",
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("coach_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("person_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("sees", sa.Boolean(), nullable=False),
+        sa.Column("rules", sa.Boolean(), nullable=False),
+        sa.Column("publishes", sa.Boolean(), nullable=False),
+        sa.Column("hears", sa.Boolean(), nullable=False),
+        sa.Column("added_at", sa.DateTime(timezone=True), nullable=False),
+        sa.ForeignKeyConstraint(["coach_id"], ["coach.id"], name=op.f("fk_helper_coach_id_coach")),
+        sa.ForeignKeyConstraint(["person_id"], ["person.id"], name=op.f("fk_helper_person_id_person")),
+        sa.PrimaryKeyConstraint("id", name=op.f("pk_helper")),
+        sa.UniqueConstraint("coach_id", "person_id", name=op.f("uq_helper_coach_id_person_id")),
+    )
+    with op.batch_alter_table("helper", schema=None) as batch_op:
+        batch_op.create_index(batch_op.f("ix_helper_person_id"), ["person_id"], unique=False)
 
     op.create_table(
         "programme_version",
@@ -267,7 +321,13 @@ def upgrade() -> None:
         sa.Column("token_hash", sa.Text(), nullable=False),
         sa.Column("places", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("used", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("made_at", sa.DateTime(timezone=True), nullable=False),
         sa.Column("expires_at", sa.DateTime(timezone=True), nullable=False),
+        sa.Column("revoked_at", sa.DateTime(timezone=True), nullable=True),
+        sa.Column("starts_on", sa.Date(), nullable=True),
+        sa.Column("pace", sa.Text(), nullable=True),
+        sa.Column("guardian", sa.Text(), nullable=True),
+        sa.Column("guardian_on", sa.Date(), nullable=True),
         sa.ForeignKeyConstraint(["coach_id"], ["coach.id"], name=op.f("fk_invite_coach_id_coach")),
         sa.ForeignKeyConstraint(
             ["version_id"], ["programme_version.id"], name=op.f("fk_invite_version_id_programme_version")
@@ -301,11 +361,14 @@ def upgrade() -> None:
         sa.Column("version_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("next_version_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
         sa.Column("invite_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
+        sa.Column("joined_by", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
         sa.Column("state", sa.Text(), nullable=False),
         sa.Column("day", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("level", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("rests_taken", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("starts_on", sa.Date(), nullable=True),
+        sa.Column("group_start", sa.Date(), nullable=True),
+        sa.Column("pace", sa.Text(), nullable=True),
         sa.Column("screened", sa.JSON(), nullable=True),
         sa.Column("paused", sa.Text(), nullable=True),
         sa.Column("back_on", sa.Date(), nullable=True),
@@ -319,6 +382,7 @@ def upgrade() -> None:
         sa.ForeignKeyConstraint(["after_id"], ["course.id"], name=op.f("fk_course_after_id_course")),
         sa.ForeignKeyConstraint(["coach_id"], ["coach.id"], name=op.f("fk_course_coach_id_coach")),
         sa.ForeignKeyConstraint(["invite_id"], ["invite.id"], name=op.f("fk_course_invite_id_invite")),
+        sa.ForeignKeyConstraint(["joined_by"], ["invite.id"], name=op.f("fk_course_joined_by_invite")),
         sa.ForeignKeyConstraint(
             ["next_version_id"], ["programme_version.id"], name=op.f("fk_course_next_version_id_programme_version")
         ),
@@ -340,6 +404,21 @@ def upgrade() -> None:
         )
 
     op.create_table(
+        "invite_use",
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("invite_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("person_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("opened_at", sa.DateTime(timezone=True), nullable=False),
+        sa.Column("joined_at", sa.DateTime(timezone=True), nullable=True),
+        sa.ForeignKeyConstraint(["invite_id"], ["invite.id"], name=op.f("fk_invite_use_invite_id_invite")),
+        sa.ForeignKeyConstraint(["person_id"], ["person.id"], name=op.f("fk_invite_use_person_id_person")),
+        sa.PrimaryKeyConstraint("id", name=op.f("pk_invite_use")),
+        sa.UniqueConstraint("invite_id", "person_id", name=op.f("uq_invite_use_invite_id_person_id")),
+    )
+    with op.batch_alter_table("invite_use", schema=None) as batch_op:
+        batch_op.create_index(batch_op.f("ix_invite_use_person_id"), ["person_id"], unique=False)
+
+    op.create_table(
         "coach_note",
         sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("course_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
@@ -351,6 +430,21 @@ def upgrade() -> None:
     with op.batch_alter_table("coach_note", schema=None) as batch_op:
         batch_op.create_index(batch_op.f("ix_coach_note_course_id"), ["course_id"], unique=False)
 
+    op.create_table(
+        "door",
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("token_hash", sa.Text(), nullable=False),
+        sa.Column("coach_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("course_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
+        sa.Column("expires_at", sa.DateTime(timezone=True), nullable=False),
+        sa.Column("used_by", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
+        sa.Column("used_at", sa.DateTime(timezone=True), nullable=True),
+        sa.ForeignKeyConstraint(["coach_id"], ["coach.id"], name=op.f("fk_door_coach_id_coach")),
+        sa.ForeignKeyConstraint(["course_id"], ["course.id"], name=op.f("fk_door_course_id_course")),
+        sa.ForeignKeyConstraint(["used_by"], ["person.id"], name=op.f("fk_door_used_by_person")),
+        sa.PrimaryKeyConstraint("id", name=op.f("pk_door")),
+        sa.UniqueConstraint("token_hash", name=op.f("uq_door_token_hash")),
+    )
     op.create_table(
         "group_letter",
         sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
@@ -366,6 +460,23 @@ def upgrade() -> None:
     )
     with op.batch_alter_table("group_letter", schema=None) as batch_op:
         batch_op.create_index(batch_op.f("ix_group_letter_course_id"), ["course_id"], unique=False)
+
+    op.create_table(
+        "hand_over",
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("course_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("from_coach_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("to_coach_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("asked_at", sa.DateTime(timezone=True), nullable=False),
+        sa.Column("answer", sa.Text(), nullable=True),
+        sa.Column("answered_at", sa.DateTime(timezone=True), nullable=True),
+        sa.ForeignKeyConstraint(["course_id"], ["course.id"], name=op.f("fk_hand_over_course_id_course")),
+        sa.ForeignKeyConstraint(["from_coach_id"], ["coach.id"], name=op.f("fk_hand_over_from_coach_id_coach")),
+        sa.ForeignKeyConstraint(["to_coach_id"], ["coach.id"], name=op.f("fk_hand_over_to_coach_id_coach")),
+        sa.PrimaryKeyConstraint("id", name=op.f("pk_hand_over")),
+    )
+    with op.batch_alter_table("hand_over", schema=None) as batch_op:
+        batch_op.create_index(batch_op.f("ix_hand_over_course_id"), ["course_id"], unique=False)
 
     op.create_table(
         "ledger",
@@ -421,12 +532,18 @@ def upgrade() -> None:
         sa.Column("cause", sa.Text(), nullable=False),
         sa.Column("at_once", sa.Boolean(), nullable=False),
         sa.Column("facts", sa.JSON(none_as_null=True), nullable=False),
+        sa.Column("report", sa.JSON(none_as_null=True), nullable=True),
+        sa.Column("red", sa.Boolean(), nullable=False),
         sa.Column("events", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
         sa.Column("opened_at", sa.DateTime(timezone=True), nullable=False),
         sa.Column("told_at", sa.DateTime(timezone=True), nullable=True),
+        sa.Column("rung", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("seen_at", sa.DateTime(timezone=True), nullable=True),
+        sa.Column("seen_by", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=True),
         sa.Column("closed_at", sa.DateTime(timezone=True), nullable=True),
         sa.ForeignKeyConstraint(["course_id"], ["course.id"], name=op.f("fk_alert_course_id_course")),
         sa.ForeignKeyConstraint(["ledger_id"], ["ledger.id"], name=op.f("fk_alert_ledger_id_ledger")),
+        sa.ForeignKeyConstraint(["seen_by"], ["person.id"], name=op.f("fk_alert_seen_by_person")),
         sa.PrimaryKeyConstraint("id", name=op.f("pk_alert")),
         sqlite_autoincrement=True,
     )
@@ -499,6 +616,23 @@ def upgrade() -> None:
     )
     with op.batch_alter_table("measure", schema=None) as batch_op:
         batch_op.create_index(batch_op.f("ix_measure_course_id"), ["course_id"], unique=False)
+
+    op.create_table(
+        "alert_call",
+        sa.Column("id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("alert_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("number", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("person_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("outbox_id", sa.BigInteger().with_variant(sa.Integer(), "sqlite"), nullable=False),
+        sa.Column("at", sa.DateTime(timezone=True), nullable=False),
+        sa.ForeignKeyConstraint(["alert_id"], ["alert.id"], name=op.f("fk_alert_call_alert_id_alert")),
+        sa.ForeignKeyConstraint(["outbox_id"], ["outbox.id"], name=op.f("fk_alert_call_outbox_id_outbox")),
+        sa.ForeignKeyConstraint(["person_id"], ["person.id"], name=op.f("fk_alert_call_person_id_person")),
+        sa.PrimaryKeyConstraint("id", name=op.f("pk_alert_call")),
+        sa.UniqueConstraint("alert_id", "number", name=op.f("uq_alert_call_alert_id_number")),
+    )
+    with op.batch_alter_table("alert_call", schema=None) as batch_op:
+        batch_op.create_index(batch_op.f("ix_alert_call_person_id"), ["person_id"], unique=False)
 
     op.create_table(
         "overrule",
