@@ -21,6 +21,7 @@ from plans.heavier import More, more_of, movements_of
 from plans.ledger import Entry, RowKind
 from plans.past import Past
 from plans.programme import Programme
+from plans.rules import Verdict
 
 TAPPED = frozenset({Word.REPEAT, Word.EASE, Word.CLIMB, Word.REST, Word.MOVE, Word.FINISH})
 """Words that a coach has buttons for."""
@@ -167,7 +168,8 @@ async def _with(desk: Desk, at: Standing, overruling: Overruling) -> Decision:
 
 def _notes(at: Standing, word: Word, now: Decision, then: Decision) -> frozenset[str]:
     alone = deciding.what_if(at.course, at.programme, at.past, at.last, None)
-    bolder = alone.verdict is not None and then.verdict is not None and then.verdict < alone.verdict
+    verdict = then.verdict if then.verdict is not None else Verdict.ADVANCE
+    bolder = alone.verdict is not None and verdict < alone.verdict
     beaten = bolder or (word is Word.MOVE and alone.kind is RowKind.REST and alone.prescribed)
     found = {
         "same": now[:4] == then[:4],

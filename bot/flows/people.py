@@ -20,7 +20,7 @@ from db import roll
 from db.courses import CourseState
 from db.roll import Listed
 from db.schema import Coach, Person
-from plans.checkin import CheckIn
+from plans.checkin import CheckIn, Completion
 
 A_PAGE = 10
 """People on one page."""
@@ -272,5 +272,6 @@ def _line(words: Words, one: Seen) -> dict[str, object]:
         "level": course.level,
         "silent": one.silent,
         "why_paused": course.paused,
+        "well": listed.said.completion is Completion.DONE and (listed.said.pain or 0) < HURTS,
         "said": f"{listed.said_on:%a} {said}" if said and listed.said_on else "",
     }

@@ -153,6 +153,7 @@ async def test_a_word_against_the_last_answer_is_named_as_that(database: Databas
         here = await room(session, HURT, on=1)
         assert "calls for less" in await here.taps("repeat")
         assert "calls for less" in await here.taps("move", "4")
+        assert "calls for less" not in await here.taps("rest")
 
 
 async def test_forward_says_what_is_new_or_heavier(database: Database) -> None:

@@ -71,7 +71,7 @@ async def test_who_needs_a_look_comes_first_and_every_line_says_why(database: Da
         (payload,) = await told(session, COACH)
     lines = text_of(payload).splitlines()
     assert lines == [
-        "<b>Your people</b>: 8, of whom 5 need a look",
+        "<b>Your people</b>: 8 · need a look: 5",
         "<b>Waits</b>: waits for you, pain 9 of 10 · day 1 · Tue done, no pain",
         "<b>Worse</b>: pain 6 of 10 · day 1 · Tue done, no pain",
         "<b>Hurting</b>: it hurt · day 1 · Tue done, pain 5 (dull, one side)",
