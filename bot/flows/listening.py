@@ -27,7 +27,7 @@ from bot.flows import (
     telling,
     times,
 )
-from bot.flows.asking import OF_A_COACH, Asked, about, open_for, waits_for
+from bot.flows.asking import OF_A_COACH, Asked, about, close, open_for, waits_for
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed, coach_of_course, coach_only
 from bot.words.message import Message, joined
@@ -57,7 +57,13 @@ async def heard(desk: Desk, person: Person, text: str) -> None:
     desk.typed = True
     course = await courses.open_course(desk.session, person)
     setting = waits_for(person) is not None and waits_for(person) not in OF_A_COACH
-    flagged = setting and course is not None and course.state != CourseState.JOINING and find_flag(text) is not None
+    flagged = (
+        setting
+        and waits_for(person) is not Asked.REPLY
+        and course is not None
+        and course.state != CourseState.JOINING
+        and find_flag(text) is not None
+    )
     if not flagged and await _answers_own_question(desk, person, text):
         return
     if course is not None and course.state == CourseState.JOINING:
@@ -109,7 +115,7 @@ async def _answered(desk: Desk, person: Person, text: str) -> bool:
         case Asked.NAME:
             await settings.type_name(desk, person, text)
         case Asked.REPLY:
-            await steering.type_reply(desk, person, about(person), text)
+            return await _answers_the_coach(desk, person, text)
         case Asked.INVITATION:
             await inviting.typed(desk, person, text)
         case Asked.GUARDIAN:
@@ -135,6 +141,20 @@ async def _coach_typing(desk: Desk, person: Person, asked: Asked) -> Coach:
         return await coach_only(desk, person)
     return await coach_of_course(desk, person, about(person), Right.RULE)
 
+
+async def _answers_the_coach(desk: Desk, person: Person, text: str) -> bool:
+    """Passes words on to the coach; those that the rules must know of, or that stop, are heard as always besides."""
+    reply = read_reply(text, language=person.language)
+    if reply.request == "stop":
+        close(person, Asked.REPLY)
+        return False
+    is_no_checkin = reply.red_flag is None and (reply.pain or 0) < HURTS
+    await steering.type_reply(desk, person, about(person), text, keep=is_no_checkin)
+    return is_no_checkin
+
+
+HURTS = 3
+"""Pain from which an answer to the coach counts for the rules too: from there they hold a day back."""
 
 _TYPED_BY_A_COACH = {
     Asked.FOUND_OUT: ruling.let_go,

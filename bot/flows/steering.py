@@ -171,14 +171,15 @@ async def ask_reply(desk: Desk, client: Person, course: Course) -> None:
     await desk.say(client, Message(desk.words(client).say("steering.reply", coach=coach.label)))
 
 
-async def type_reply(desk: Desk, client: Person, course_id: int, text: str) -> None:
-    """Passes a client's answer on to the coach as a note, whatever it says."""
+async def type_reply(desk: Desk, client: Person, course_id: int, text: str, *, keep: bool) -> None:
+    """Passes a client's answer on to the coach as a note; it is kept as one unless it is heard as a check-in too."""
     course = await courses.locked(desk.session, course_id)
     close(client, Asked.REPLY)
     if course is None or course.person_id != client.id:
         raise LookupError(f"course {course_id} is not of person {client.id}")
     coach = await telling.note(desk, course, text)
-    await checkin.note(desk, client, None, [("note", text[:4096])])
+    if keep:
+        await checkin.note(desk, client, None, [("note", text[:4096])])
     await desk.say(client, Message(desk.words(client).say("steering.replied", coach=coach.label)))
 
 

@@ -373,6 +373,28 @@ def session_with(movement: str) -> str:
     return SESSION.format(rounds=2).replace("movement: reach", f"movement: {movement}")
 
 
+@pytest.mark.parametrize(("words_", "pain"), [("pain 7 in the knee", 7), ("pain 1, fine", None)])
+async def test_pain_in_an_answer_to_the_coach_counts_for_the_rules_too(
+    database: Database, words_: str, pain: int | None
+) -> None:
+    async with writing(database) as session:
+        here = await room(session, {}, on=1)
+        await steering.ask_reply(desk_of(session, "client:1"), here.client, here.course)
+        await listening.heard(desk_of(session, "client:2", update=501), here.client, words_)
+        assert any(text_of(p) == f"<b>Kim writes</b>\n{words_}" for p in await told(session, COACH))
+        row = await courses.last_row(session, here.course)
+        assert row is not None
+        assert (await courses.said_of(session, row)).pain == pain
+
+
+async def test_stop_always_works(database: Database) -> None:
+    async with writing(database) as session:
+        here = await room(session, DONE, on=1)
+        await steering.ask_reply(desk_of(session, "client:1"), here.client, here.course)
+        await listening.heard(desk_of(session, "client:2", update=501), here.client, "stop")
+        assert (await here.last(KIM)).startswith("Stop the course?")
+
+
 async def test_turning_to_something_else_ends_what_was_to_be_typed(database: Database) -> None:
     async with writing(database) as session:
         here = await room(session, DONE, on=1)
