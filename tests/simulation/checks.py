@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-import re
 from collections import defaultdict
 from collections.abc import Iterator
 from datetime import date, timedelta
@@ -36,7 +35,6 @@ class Checks:
         self.forgotten: set[int] = set()
         """Updates of people who were erased: whether they were handled is forgotten too."""
         self.rows_made = 0
-        self.digests = 0
         self.alerts_due = 0
 
     # --- after every step ---------------------------------------------------------------------------------------------
@@ -56,8 +54,6 @@ class Checks:
                 said.append(row)
             elif what == "morning" and row["b"] == "worse":
                 mornings.append(row)
-            elif what == "digest":
-                self._digest(row)
             elif what == "state" and (row["a"], row["b"]) == ("waiting", "active"):
                 self._let_go(row["subject"])
             elif what == "sending":
@@ -142,19 +138,6 @@ class Checks:
         )
         if not any(alert["at_once"] for alert in found):
             self._broken("pain is told", f"{what}: no alert at once of {causes} for course {course}")
-
-    def _digest(self, row: Any) -> None:
-        """What a digest says beside what the ledger held when it was written."""
-        payload = json.loads(row["b"])
-        told = re.sub(r"<[^>]*>", "", str(payload.get("text") or payload.get("caption") or ""))
-        sums = re.search(r"Done (\d+) of (\d+) sessions", told)
-        answers = re.search(r"Answers: (\d+) of (\d+)\.", told)
-        if sums is None or answers is None:
-            return
-        self.digests += 1
-        said, held = [int(number) for number in (*sums.groups(), *answers.groups())], json.loads(row["c"])
-        if said != held:
-            self._broken("the digest is the ledger", f"{row['a']} says {said}, the ledger {held}")
 
     # --- once a day ---------------------------------------------------------------------------------------------------
 

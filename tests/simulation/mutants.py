@@ -11,7 +11,7 @@ from pathlib import Path
 from typing import Any
 from unittest.mock import patch
 
-from bot.flows import checkin, day, digest, leaving, telling, times
+from bot.flows import calling, checkin, day, leaving, telling, times
 from bot.sending import Sender
 from db import courses, delivery, inbox, outbox
 from db.courses import CourseState
@@ -138,12 +138,6 @@ def _waiting_session(person: Any, now: Any) -> Any:
                   method="send_message", payload={"text": "Day"}, state="waiting", attempts=0, next_at=0.0)  # fmt: skip
 
 
-def _one_more(real: Callable[..., dict[str, Any]], weeks: Any) -> dict[str, Any]:
-    """The digest counts one session more."""
-    found = real(weeks)
-    return found | {"done": found["done"] + 1}
-
-
 LOSING = replace(NONE, requests={Trouble.LOST: 0.4})
 DYING = replace(NONE, crash=6.0)
 CAREFUL = frozenset(("everything is done some time", "nothing fails", "the program goes on"))
@@ -191,9 +185,8 @@ MUTANTS: Mapping[str, Mutant] = {
         _put(telling, "tell", _nothing), frozenset({"pain is told"}), habit="in pain"
     ),
     "an alert is not sent": Mutant(
-        _put(telling, "_send", _nothing), frozenset({"an alert reaches the coach"}), habit="in pain"
+        _put(calling, "call", _nothing), frozenset({"an alert reaches the coach"}), habit="in pain"
     ),
-    "the digest counts one more": Mutant(_put(digest, "_group", _one_more), frozenset({"the digest is the ledger"})),
     "answers are not kept": Mutant(_put(courses, "note_answer", _nothing), frozenset({"a check-in is its answers"})),
 }
 """By what is wrong with it."""

@@ -27,16 +27,6 @@ CREATE TRIGGER sim_said_again AFTER UPDATE ON checkin BEGIN
     json_array(new.pain, new.kind, new.flag_state, new.place), new.updated_at); END;
 CREATE TRIGGER sim_state AFTER UPDATE OF state ON course WHEN old.state IS NOT new.state BEGIN
   INSERT INTO sim_trail (what, subject, a, b) VALUES ('state', new.id, old.state, new.state); END;
-CREATE TRIGGER sim_digest AFTER INSERT ON outbox WHEN new.kind = 'digest' BEGIN
-  INSERT INTO sim_trail (what, subject, a, b, c) SELECT 'digest', new.id, new.key, new.payload,
-    (SELECT json_array(coalesce(sum(s.completion = 'done'), 0), count(*),
-      coalesce(sum(s.completion IS NOT NULL OR s.pain IS NOT NULL), 0), count(*))
-    FROM ledger l JOIN course c ON c.id = l.course_id JOIN coach k ON k.id = c.coach_id
-    JOIN person p ON p.id = k.person_id LEFT JOIN checkin s ON s.ledger_id = l.id
-    LEFT JOIN outbox o ON o.id = l.outbox_id
-    WHERE p.chat = new.chat AND c.state != 'stopped' AND l.kind = 'session'
-    AND l.local_date BETWEEN date(substr(new.key, -12, 10), '-6 days') AND substr(new.key, -12, 10)
-    AND (o.state = 'sent' OR l.withheld OR s.completion IS NOT NULL)); END;
 CREATE TRIGGER sim_sending AFTER UPDATE OF state ON outbox WHEN new.state = 'sending' AND old.state != 'sending'
   AND new.kind IN ('session', 'nudge') BEGIN
   INSERT INTO sim_trail (what, subject, a, b, c) SELECT 'sending', new.id, new.key, new.kind,
