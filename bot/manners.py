@@ -126,7 +126,7 @@ def _city_is_asked(messages: Sequence[Mapping[str, Any]]) -> bool:
 def _test_is_open(journal: Mapping[str, Any]) -> str | None:
     """The measure that the newest date asks for and has not got, now or when the same day came before."""
     newest = journal["rows"][-1] if journal["rows"] else None
-    if newest is None or any(row["tests"] for row in journal["rows"] if row["day"] == newest["day"]):
+    if newest is None or any(row["tests"] for row in journal["rows"] if row.get("day") == newest.get("day")):
         return None
     return str(newest["test"]) if newest["test"] else None
 

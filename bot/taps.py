@@ -191,9 +191,9 @@ async def _tap_publish(desk: Desk, person: Person, words: list[str]) -> None:
 
 
 async def _tap_invite(desk: Desk, person: Person, words: list[str]) -> None:
-    version, places = _number(words, 0), _number(words, 1)
+    version = _number(words, 0)
     coach = await coach_of_version(desk, person, version, Right.PUBLISH)
-    await inviting.invite(desk, person, coach, version, places)
+    await inviting.invite(desk, person, coach, version, _number(words, 1))
 
 
 async def _tap_draft(desk: Desk, person: Person, words: list[str]) -> None:

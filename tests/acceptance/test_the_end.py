@@ -135,7 +135,7 @@ async def test_after_the_end_a_warning_sign_is_heard_and_words_reach_the_coach(c
         await _next_day(client)
     end = await chat.from_bot(client.number, after=before)
     assert any("reached the end" in m.text for m in end)
-    offer = next(m for m in end if "take the test once more" in m.text)
+    offer = next(m for m in end if "Take the test once more" in m.text)
     await chat.tap(client.number, offer, "fingertip to floor")
     assert "At the start it was 12 cm" in (await client.says("11")).text
     assert "passed this on" in (await client.says("Thank you, may I begin the next programme soon?")).text

@@ -166,7 +166,7 @@ async def test_whoever_blocked_the_bot_while_joining_can_still_say_no(database: 
 
 
 async def _invite(session_: AsyncSession) -> int:
-    made = Invite(coach_id=1, version_id=1, token_hash="h", places=1, used=0, expires_at=NOW)
+    made = Invite(coach_id=1, version_id=1, token_hash="h", places=1, used=0, made_at=NOW, expires_at=NOW)
     session_.add(made)
     await session_.flush()
     return made.id

@@ -52,7 +52,7 @@ def test_a_tidy_client_taps_that_all_is_done() -> None:
 
 def test_a_tidy_client_types_the_number_of_a_test_before_the_session() -> None:
     open_test = {"test": "fingertip-to-floor", "tests": []}
-    assert next_act(Manner.TIDY, scene(SESSION, row=open_test)) == Say("14")
+    assert next_act(Manner.TIDY, scene(SESSION, row=open_test)) == Say("14, 14, 14")
     taken = {"test": "fingertip-to-floor", "tests": ["fingertip to floor 14 cm"]}
     assert next_act(Manner.TIDY, scene(SESSION, row=taken)) == Tap(7, "c:3:all", "All done, no pain")
 
