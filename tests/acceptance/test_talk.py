@@ -203,8 +203,9 @@ async def test_a_programmes_report_comes_with_its_curve_page_and_table(chat: Pra
     client = await Client.joins(chat, "Counted")
     await client.tap("All done, no pain")
     listed = (await chat.say(COACH, "/programmes"))[-1]
-    label = next(label for label, _data in listed.buttons if label.startswith("Report Hips"))
-    report, page, table = await chat.tap(COACH, listed, label)
+    label = next(label for label, _data in listed.buttons if label.startswith("Look at Hips"))
+    looked = (await chat.tap(COACH, listed, label))[0]
+    report, page, table = await chat.tap(COACH, looked, "Report")
     assert report.photo is not None
     assert " began: " in report.text
     assert "to read or print" in page.text
