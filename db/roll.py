@@ -6,8 +6,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 
-from sqlalchemy import Select, func, or_, select
+from sqlalchemy import Select, exists, func, or_, select
 from sqlalchemy.ext.asyncio import AsyncSession
+from sqlalchemy.orm import aliased
 
 from db.courses import CourseState, as_checkin
 from db.schema import Alert, CheckInRow, Coach, Course, LedgerRow, Person, ProgrammeVersion
@@ -29,8 +30,10 @@ class Listed:
 
 
 async def listed(session: AsyncSession, coach: Coach) -> list[Listed]:
-    """A coach's clients whose course is not stopped."""
-    own = (Course.coach_id == coach.id) & (Course.state != CourseState.STOPPED)
+    """A coach's clients whose course is not stopped; one that another keeps up gives way to it."""
+    later = aliased(Course)
+    kept_up = exists().where(later.after_id == Course.id)
+    own = (Course.coach_id == coach.id) & (Course.state != CourseState.STOPPED) & ~kept_up
     courses = await session.execute(
         select(Course, Person, ProgrammeVersion.title)
         .join(Person, Person.id == Course.person_id)

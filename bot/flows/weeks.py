@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from functools import cached_property
 
@@ -103,13 +103,12 @@ async def read(desk: Desk, person: Person, coach: Coach, last: date) -> Digest:
         if version not in programmes:
             programmes[version] = await desk.programme(client.course)
             seconds[version] = weekly.seconds_of(programmes[version])
-    return Digest(
-        last,
-        [
-            _seen(desk, client, last, programmes[client.course.version_id], seconds[client.course.version_id])
-            for client in found.clients
-        ],
+    kept_up = {client.course.after_id for client in found.clients}
+    seen = (
+        _seen(desk, client, last, programmes[client.course.version_id], seconds[client.course.version_id])
+        for client in found.clients
     )
+    return Digest(last, [replace(one, needs=()) if one.course.id in kept_up else one for one in seen])
 
 
 def _seen(desk: Desk, client: weeks.Client, last: date, programme: Programme, seconds: weekly.Seconds) -> Seen:
