@@ -13,9 +13,9 @@ from plans.programme import Programme
 
 
 async def store(
-    session: AsyncSession, coach: Coach, programme: Programme, source: str, now: datetime
+    session: AsyncSession, coach: Coach, programme: Programme, source: str, now: datetime, *, upkeep: bool = False
 ) -> ProgrammeVersion:
-    """Keeps a valid programme file; the same content sent again is the same version."""
+    """Keeps a valid programme file; the same content sent again is the same version. `upkeep` is one made for a client."""
     found = await session.scalar(
         select(ProgrammeVersion).where(
             ProgrammeVersion.coach_id == coach.id, ProgrammeVersion.digest == programme.digest
@@ -26,6 +26,7 @@ async def store(
     version = ProgrammeVersion(
         coach_id=coach.id, digest=programme.digest, title=programme.title, source=source, stored_at=now
     )
+    version.upkeep = upkeep
     session.add(version)
     await session.flush()
     return version
@@ -43,6 +44,7 @@ async def copied(session: AsyncSession, version: ProgrammeVersion, coach: Coach)
             source=version.source,
             stored_at=version.stored_at,
             published_at=version.published_at,
+            upkeep=version.upkeep,
         )
         session.add(found)
         await session.flush()
@@ -50,8 +52,10 @@ async def copied(session: AsyncSession, version: ProgrammeVersion, coach: Coach)
 
 
 async def of_coach(session: AsyncSession, coach: Coach) -> Sequence[ProgrammeVersion]:
-    """A coach's versions, newest first."""
+    """The versions of a coach's own files, newest first."""
     found = await session.scalars(
-        select(ProgrammeVersion).where(ProgrammeVersion.coach_id == coach.id).order_by(ProgrammeVersion.id.desc())
+        select(ProgrammeVersion)
+        .where(ProgrammeVersion.coach_id == coach.id, ProgrammeVersion.upkeep.is_(False))
+        .order_by(ProgrammeVersion.id.desc())
     )
     return found.all()

@@ -290,6 +290,8 @@ class ProgrammeVersion(Base):
     source: Mapped[str]
     stored_at: Mapped[datetime]
     published_at: Mapped[datetime | None]
+    upkeep: Mapped[bool] = mapped_column(default=False)
+    """Made for one client's upkeep: no file of the coach's, and nobody is invited to it."""
 
 
 class Recording(Base):

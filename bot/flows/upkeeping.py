@@ -70,7 +70,7 @@ async def _run(desk: Desk, person: Person, coach: Coach, course: Course) -> None
     if course.state != CourseState.FINISHED or plan is None:
         raise NotAllowed("checkin.not_yours")
     source = upkeep_text(await desk.programme(course), plan, barred=course.barred or ())
-    version = await programmes.store(desk.session, coach, read_programme(source), source, desk.now)
+    version = await programmes.store(desk.session, coach, read_programme(source), source, desk.now, upkeep=True)
     version.published_at = version.published_at or desk.now
     if not await _begin(desk, client, course, version):
         await desk.say(person, Message(desk.words(person).say("ending.not_now", label=client.label)))

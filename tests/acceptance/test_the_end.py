@@ -95,6 +95,8 @@ async def test_a_course_ends_with_what_changed_and_goes_over_into_upkeep(chat: P
     assert "begins on their next training day" in (await chat.tap(COACH, plan, "Let it run from tomorrow"))[-1].text
     told = (await chat.messages(client.number))[-1]
     assert "three days a week" in told.text
+    listed = (await chat.say(COACH, "/programmes"))[-1]
+    assert "upkeep" not in listed.text, "nobody else is invited to it"
     again = (await chat.tap(COACH, plan, "Let it run from tomorrow"))[-1]
     assert "Nothing was changed" in again.text
 

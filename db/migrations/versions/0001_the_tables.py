@@ -297,6 +297,7 @@ def upgrade() -> None:
         sa.Column("source", sa.Text(), nullable=False),
         sa.Column("stored_at", sa.DateTime(timezone=True), nullable=False),
         sa.Column("published_at", sa.DateTime(timezone=True), nullable=True),
+        sa.Column("upkeep", sa.Boolean(), nullable=False),
         sa.ForeignKeyConstraint(["coach_id"], ["coach.id"], name=op.f("fk_programme_version_coach_id_coach")),
         sa.PrimaryKeyConstraint("id", name=op.f("pk_programme_version")),
         sa.UniqueConstraint("coach_id", "digest", name=op.f("uq_programme_version_coach_id_digest")),
