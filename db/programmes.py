@@ -15,7 +15,7 @@ from plans.programme import Programme
 async def store(
     session: AsyncSession, coach: Coach, programme: Programme, source: str, now: datetime, *, upkeep: bool = False
 ) -> ProgrammeVersion:
-    """Keeps a valid programme file; the same content sent again is the same version. `upkeep` is one made for a client."""
+    """Keeps a valid programme file; the same content again is the same version. `upkeep`: made for one client."""
     found = await session.scalar(
         select(ProgrammeVersion).where(
             ProgrammeVersion.coach_id == coach.id, ProgrammeVersion.digest == programme.digest
