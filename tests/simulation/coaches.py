@@ -36,7 +36,8 @@ class Coach:
         elif message.offers("publish:"):
             self._soon(lambda: self._taps(message, "publish:"))
         elif message.offers("invite:") and self.link is None:
-            self._soon(lambda: self.phone.taps(message, message.offers("invite:")[-1]))
+            groups = [offer for offer in message.offers("invite:") if str(offer).endswith(":10")]
+            self._soon(lambda: self.phone.taps(message, groups[-1]))
         elif message.offers("found:"):
             self._later(1, 40, lambda: self._taps(message, "found:"))
         elif message.offers("go:"):

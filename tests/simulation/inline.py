@@ -46,6 +46,9 @@ class Cursor:
     async def fetchall(self) -> list[Any]:
         return self._cursor.fetchall()
 
+    async def fetchmany(self, size: int | None = None) -> list[Any]:
+        return self._cursor.fetchmany(size) if size is not None else self._cursor.fetchmany()
+
     async def close(self) -> None:
         self._cursor.close()
 
