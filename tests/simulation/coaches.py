@@ -42,6 +42,8 @@ class Coach:
             self._later(1, 40, lambda: self._taps(message, "found:"))
         elif message.offers("go:"):
             self._later(10, 60 * 20, lambda: self._taps(message, "go:"))
+        elif message.offers("seen:") and self._rng.random() < 0.7:
+            self._later(5, 60 * 8, lambda: self._taps(message, "seen:"))
         elif message.offers("rule:", "bar:") and self._rng.random() < 0.3:
             self._later(1, 20, lambda: self._taps(message, "rule:", "bar:"))
         elif message.offers("client:") and self._rng.random() < 0.3:
