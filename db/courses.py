@@ -10,7 +10,8 @@ from enum import StrEnum
 from sqlalchemy import delete, exists, select
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from db.schema import Alert, Answer, CheckInRow, Course, LedgerRow, MeasureRow, Outbox, Person
+from db.due import DueKind
+from db.schema import Alert, AlertCall, Answer, CheckInRow, Course, Due, LedgerRow, MeasureRow, Outbox, Person
 from plans.checkin import Area, CheckIn, Completion, Flag, FlagState, Kind, Morning, Place, Side, Why
 from plans.course import Decision, Position
 from plans.ledger import Entry, RowKind
@@ -68,6 +69,9 @@ async def locked(session: AsyncSession, course_id: int) -> Course | None:
 
 async def drop(session: AsyncSession, course: Course) -> None:
     """Deletes a course that has not begun, with what its coach was told of it meanwhile, as of a block."""
+    told = select(Alert.id).where(Alert.course_id == course.id)
+    await session.execute(delete(Due).where(Due.kind == DueKind.CALL, Due.subject.in_(told)))
+    await session.execute(delete(AlertCall).where(AlertCall.alert_id.in_(told)))
     await session.execute(delete(Alert).where(Alert.course_id == course.id))
     await session.delete(course)
 

@@ -179,12 +179,6 @@ async def withdraw(session: AsyncSession, chat: int, why: str, *, row: int | Non
     return count + await _set(session, and_(in_hand, mine), **skip)
 
 
-async def states_of(session: AsyncSession, key: str) -> Sequence[str]:
-    """Where the messages stand whose keys begin with `key`, the oldest first."""
-    found = await session.scalars(select(Outbox.state).where(Outbox.key.startswith(key)).order_by(Outbox.id))
-    return found.all()
-
-
 def _check(method: str, payload: Mapping[str, Any], edits: int | None) -> None:
     if method not in METHODS:
         raise ValueError(f"{method!r} cannot be sent; there are {', '.join(sorted(METHODS))}")

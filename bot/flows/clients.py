@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterator
 from datetime import datetime
 
 from sqlalchemy import select
@@ -27,41 +26,6 @@ DATES = 14
 QUOTES, QUOTED = 4, 160
 """Answers in a client's own words on the page, and how many characters of each."""
 NOTES = 3
-
-
-@dataclass(frozen=True, slots=True)
-class Client:
-    """One client in a coach's list; whoever needs a look comes first."""
-
-    course: Course
-    person: Person
-    rows: Sequence[tuple[LedgerRow, Entry]]
-    alerts: int
-
-    @property
-    def urgency(self) -> tuple[int, str]:
-        """Sorts: waiting, then open alerts, then not reachable, then by name."""
-        rank = 0 if self.course.state == CourseState.WAITING else 1 if self.alerts else 2
-        return (rank if self.person.unreachable_since is None else min(rank, 1), self.person.label.lower())
-
-
-async def clients_of(desk: Desk, coach: Coach) -> list[Client]:
-    """A coach's clients whose course has begun or is over, whoever needs a look first."""
-    found = await desk.session.execute(
-        select(Course, Person)
-        .join(Person, Person.id == Course.person_id)
-        .where(Course.coach_id == coach.id, Course.state != CourseState.STOPPED)
-    )
-    clients = [
-        Client(
-            course,
-            person,
-            await courses.history(desk.session, course),
-            len(await alerts.open_of(desk.session, course)),
-        )
-        for course, person in found
-    ]
-    return sorted(clients, key=lambda client: client.urgency)
 
 
 async def client_page(desk: Desk, person: Person, coach: Coach, course_id: int) -> None:

@@ -109,6 +109,8 @@ async def ask_for_things(desk: Desk, person_id: int) -> None:
     course = await courses.open_course(desk.session, person)
     if course is None or course.state != CourseState.ACTIVE or course.paused is not None:
         return
+    if person.unreachable_since is not None:
+        return
     row = await courses.row_on(desk.session, course, times.today(person, desk.now))
     if row is not None and await _is_for_the_nudge(desk, course, row):
         return

@@ -6,10 +6,10 @@ from bot.flows import showing, telling
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words.message import Button, Message, column
-from db import courses, outbox
+from db import alerts, courses, outbox
 from db.courses import CourseState
 from db.schema import Course, Person
-from plans.checkin import CheckIn
+from plans.checkin import CheckIn, Flag
 from plans.ledger import RowKind
 from plans.screening import (
     ADULT,
@@ -58,6 +58,26 @@ async def answer(desk: Desk, course: Course, step: str, value: str) -> bool:
     except ValueError as error:
         raise NotAllowed("checkin.not_yours") from error
     return True
+
+
+async def flagged_outside_a_course(desk: Desk, person: Person, course: Course, level: Flag, text: str) -> None:
+    """A warning sign in words before a course has begun or after its end: what to do, and the coach is told at once.
+
+    Before the agreement nothing is passed on.
+    """
+    agreed = course.invite_id is None
+    if agreed:
+        facts: dict[str, int | float | str | bool] = {"flag": level}
+        await telling.tell_of(
+            desk, course, cause="red-flag", at_once=True, red=True, facts=facts, quote=text, decided="waits"
+        )
+    await desk.say(person, Message(desk.words(person).say("checkin.caution", level=str(level), told=agreed)))
+
+
+async def must_wait(desk: Desk, course: Course) -> bool:
+    """Whether the coach's word comes before the first session: for an answer, or for words that were a warning sign."""
+    waits = screened(course.screened or {}).waits
+    return bool(waits) or any(alert.red for alert in await alerts.open_of(desk.session, course))
 
 
 async def has_changed(desk: Desk, person: Person, course: Course, text: str | None) -> None:

@@ -322,7 +322,7 @@ async def begin(desk: Desk, person: Person, course: Course, value: str) -> None:
     await desk.say(coach, Message(text))
     await health.tell_coach(desk, course)
     await absences.tell_newcomer(desk, person, course)
-    if screened(course.screened or {}).waits:
+    if await health.must_wait(desk, course):
         course.state = CourseState.WAITING
         await desk.say(person, starting.waits(desk, person, coach, programme))
     elif at_once:

@@ -19,6 +19,7 @@ from bot.flows import (
     leaving,
     measuring,
     overruling,
+    places,
     recordings,
     ruling,
     settings,
@@ -89,8 +90,7 @@ async def _after_the_end(desk: Desk, person: Person, text: str) -> bool:
         return True
     flag = find_flag(text)
     if flag is not None:
-        await telling.tell_of(desk, course, cause="red-flag", at_once=True, facts={"flag": flag.level}, quote=text)
-        await desk.say(person, showing.caution(desk.words(person), CheckIn(flag=flag.level)))
+        await health.flagged_outside_a_course(desk, person, course, flag.level, text)
         return True
     await _pass_on(desk, person, course, text)
     return True
@@ -168,6 +168,9 @@ _TYPED_BY_A_COACH = {
 
 
 async def _while_joining(desk: Desk, person: Person, course: Course, text: str) -> None:
+    flag = find_flag(text)
+    if flag is not None and not places.zones_like(text[:80]):
+        await health.flagged_outside_a_course(desk, person, course, flag.level, text)
     if read_reply(text, language=person.language).request == "stop":
         await leaving.ask(desk, person)
     elif not _is_past_health(course):

@@ -430,7 +430,7 @@ _ASKS: dict[Ask, Callable[[Words, int], tuple[Markup, Rows]]] = {
 def caution(words: Words, said: CheckIn) -> Message:
     """The text that comes with a referral: stop, whom to see, how soon; never a diagnosis."""
     level = said.flag if said.flag is not None else _level_of(said)
-    return Message(words.say("checkin.caution", level=str(level)))
+    return Message(words.say("checkin.caution", level=str(level), told=True))
 
 
 def _level_of(said: CheckIn) -> Flag:

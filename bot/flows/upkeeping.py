@@ -9,7 +9,7 @@ from bot.flows.desk import TERMS, Desk
 from bot.flows.rights import NotAllowed, coach_only, own_course
 from bot.words.doses import session_lines
 from bot.words.message import Button, Message, column
-from db import courses, due, people, programmes
+from db import alerts, courses, due, people, programmes
 from db.courses import CourseState
 from db.delivery import Kind
 from db.schema import Coach, Course, Person, ProgrammeVersion
@@ -93,9 +93,13 @@ async def _again(desk: Desk, person: Person, course_id: int) -> None:
 
 
 async def _begin(desk: Desk, client: Person, before: Course, version: ProgrammeVersion) -> bool:
-    """Begins a course after another one on the client's next date; False when they have one, or have left."""
+    """Begins a course after another one on the client's next date.
+
+    False when they have one, have left, or a warning sign of theirs is open that nobody has dealt with.
+    """
     agreed = await people.has_agreed(desk.session, client, TERMS)
-    if not agreed or await courses.open_course(desk.session, client) is not None:
+    flagged = any(alert.red for alert in await alerts.open_of(desk.session, before))
+    if not agreed or flagged or await courses.open_course(desk.session, client) is not None:
         return False
     course = Course(person_id=client.id, coach_id=before.coach_id, version_id=version.id, state=CourseState.ACTIVE)
     course.day, course.level, course.rests_taken, course.created_at = 1, 0, 0, desk.now
@@ -114,7 +118,9 @@ async def offer_retest(desk: Desk, person_id: int) -> None:
     await due.cancel(desk.session, due.DueKind.RETEST, person_id)
     person = await desk.session.get_one(Person, person_id)
     course = await courses.newest_course(desk.session, person)
-    if course is None or not await people.has_agreed(desk.session, person, TERMS):
+    if course is None or person.unreachable_since is not None:
+        return
+    if not await people.has_agreed(desk.session, person, TERMS):
         return
     measures = (await desk.programme(course)).measures
     if not measures or course.state not in (CourseState.ACTIVE, CourseState.FINISHED) or course.paused is not None:

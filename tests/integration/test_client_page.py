@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import AsyncIterator
 from datetime import timedelta
-from pathlib import Path
 
 import pytest
 from sqlalchemy import select
@@ -36,7 +34,6 @@ from tests.integration.desks import (
     version_in,
     writing,
 )
-from tests.integration.fakes import database_in
 from tests.texts import HEAD, NEW, REST, SESSION
 
 pytestmark = pytest.mark.usefixtures("store")
@@ -47,12 +44,6 @@ HARD = {"completion": "part", "pain": 0, "why": "too-hard", "half": True}
 HURT = {"completion": "done", "pain": 6, "kind": "other"}
 TOMORROW = TODAY + timedelta(days=1)
 MORNING = NOW + timedelta(days=1)
-
-
-@pytest.fixture
-async def database(tmp_path: Path) -> AsyncIterator[Database]:
-    async with database_in(tmp_path) as found:
-        yield found
 
 
 class Room:

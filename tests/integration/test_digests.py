@@ -6,14 +6,13 @@ import base64
 import csv
 import re
 from collections import Counter
-from collections.abc import AsyncIterator, Awaitable, Callable, Iterator
+from collections.abc import Awaitable, Callable, Iterator
 from contextlib import contextmanager
 from datetime import UTC, date, datetime, time, timedelta
 from html import unescape
 from importlib.resources import files
 from io import StringIO
 from itertools import count
-from pathlib import Path
 from typing import Any
 
 import pytest
@@ -28,7 +27,6 @@ from db import due
 from db.engine import Database
 from db.schema import Coach, Outbox, Person
 from tests.grouped import LIVES, START, Life, coach_with, live, version_of
-from tests.integration.fakes import database_in
 from tests.texts import HEAD, REST, TEST, session
 
 pytestmark = pytest.mark.usefixtures("store")
@@ -42,12 +40,6 @@ LAST = date(2026, 3, 30)
 """The date before NOW, a Monday: 29 dates after the start."""
 CAUSES = count()
 WEEK = [LAST - timedelta(days=back) for back in range(7)]
-
-
-@pytest.fixture
-async def database(tmp_path: Path) -> AsyncIterator[Database]:
-    async with database_in(tmp_path) as found:
-        yield found
 
 
 async def group(database: Database, source: str = ROWING, lives: tuple[Life, ...] = LIVES, dates: int = DATES) -> None:

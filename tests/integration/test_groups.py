@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import AsyncIterator
 from datetime import UTC, datetime, timedelta
-from pathlib import Path
 
 import pytest
 from sqlalchemy import select
@@ -32,18 +30,11 @@ from tests.integration.desks import (
     version_in,
     writing,
 )
-from tests.integration.fakes import database_in
 
 pytestmark = pytest.mark.usefixtures("store")
 
 DONE = {"completion": "done", "pain": 0}
 FINE, PAUSED, STOPPED, BLOCKED, JOINING, WAITING, EAST = range(11, 18)
-
-
-@pytest.fixture
-async def database(tmp_path: Path) -> AsyncIterator[Database]:
-    async with database_in(tmp_path) as found:
-        yield found
 
 
 class Group:

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import AsyncIterator, Mapping
+from collections.abc import Mapping
 from datetime import UTC, datetime
-from pathlib import Path
 from typing import Any
 
 import pytest
@@ -17,18 +16,11 @@ from bot.receiving import QuietApplication, add_handlers, built, dispatch
 from bot.taps import TAPS
 from db.engine import Database
 from db.schema import Answer, Outbox, Person
-from tests.integration.fakes import database_in
 
 pytestmark = pytest.mark.usefixtures("store")
 
 NOW = datetime(2026, 5, 4, 6, 0, tzinfo=UTC)
 BOT = {"id": 1000, "is_bot": True, "first_name": "Easeward", "username": "easeward_practice_bot"}
-
-
-@pytest.fixture
-async def database(tmp_path: Path) -> AsyncIterator[Database]:
-    async with database_in(tmp_path) as found:
-        yield found
 
 
 @pytest.fixture

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import AsyncIterator
 from datetime import timedelta
 from pathlib import Path
 
@@ -35,12 +34,6 @@ pytestmark = pytest.mark.usefixtures("store")
 
 DONE = {"completion": "done", "pain": 0}
 HURT = {"completion": "done", "pain": 5, "kind": "dull-one"}
-
-
-@pytest.fixture
-async def database(tmp_path: Path) -> AsyncIterator[Database]:
-    async with database_in(tmp_path) as found:
-        yield found
 
 
 async def some_people(session: AsyncSession) -> tuple[Person, Coach]:

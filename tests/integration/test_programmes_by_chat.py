@@ -3,10 +3,8 @@
 from __future__ import annotations
 
 import base64
-from collections.abc import AsyncIterator
 from datetime import timedelta
 from importlib.resources import files
-from pathlib import Path
 
 import pytest
 from sqlalchemy import select
@@ -36,19 +34,13 @@ from tests.integration.desks import (
     version_in,
     writing,
 )
-from tests.integration.fakes import SetCalendar, SetMachine, database_in
+from tests.integration.fakes import SetCalendar, SetMachine
 from tests.texts import HEAD, REST, session
 
 pytestmark = pytest.mark.usefixtures("store")
 
 DONE = {"completion": "done", "pain": 0}
 SHORT = HEAD + "".join([session(), session(), REST, session()])
-
-
-@pytest.fixture
-async def database(tmp_path: Path) -> AsyncIterator[Database]:
-    async with database_in(tmp_path) as found:
-        yield found
 
 
 async def last(session_: AsyncSession) -> dict[str, object]:

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import AsyncIterator
-from pathlib import Path
 from typing import Any
 
 import pytest
@@ -30,18 +28,11 @@ from tests.integration.desks import (
     version_in,
     writing,
 )
-from tests.integration.fakes import database_in
 
 pytestmark = pytest.mark.usefixtures("store")
 
 KIM = 11
 HIP = "hip-hinge-drill"
-
-
-@pytest.fixture
-async def database(tmp_path: Path) -> AsyncIterator[Database]:
-    async with database_in(tmp_path) as found:
-        yield found
 
 
 async def scene(session: AsyncSession) -> tuple[Person, Coach, Person]:

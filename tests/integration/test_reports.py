@@ -5,9 +5,7 @@ from __future__ import annotations
 import csv
 import re
 from collections import defaultdict
-from collections.abc import AsyncIterator
 from io import StringIO
-from pathlib import Path
 from typing import Any
 
 import pytest
@@ -20,7 +18,6 @@ from bot.painter import paint
 from db.engine import Database
 from db.schema import Course, ProgrammeVersion
 from tests.grouped import LIVES, Life, coach_with, live, version_of
-from tests.integration.fakes import database_in
 from tests.integration.test_digests import OTHER, ROWING, SHORT, does, file_of, ledger, plain, sent, table_of
 
 pytestmark = pytest.mark.usefixtures("store")
@@ -30,12 +27,6 @@ DATES = 45
 GONE = {"Gus", "Jon", "Kai"}
 """Two have stopped, the third has not answered for four weeks."""
 NEWER = ROWING.replace("hold: 30, side: each, effort: 4-5}", "hold: 40, side: each, effort: 4-5}")
-
-
-@pytest.fixture
-async def database(tmp_path: Path) -> AsyncIterator[Database]:
-    async with database_in(tmp_path) as found:
-        yield found
 
 
 async def crowd(database: Database) -> int:

@@ -10,9 +10,9 @@ import pytest
 from sqlalchemy import select
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from bot.flows import day, joining, leaving, listening, telling
-from bot.flows.desk import Desk
-from db import erasure
+from bot.flows import day, evening, joining, leaving, listening, telling, upkeeping
+from bot.flows.desk import TERMS, Desk
+from db import erasure, people
 from db.engine import Database
 from db.schema import Alert, Coach, Course, Invite, LedgerRow, Outbox, Person, ProgrammeVersion
 from tests.integration.fakes import database_in
@@ -88,6 +88,26 @@ async def test_after_a_health_change_it_does_not_leave(database: Database) -> No
 async def test_after_a_block_it_does_not_leave(database: Database) -> None:
     await do(database, telling.unreachable)
     assert await sessions(database) == [("skipped", "unreachable")]
+
+
+@pytest.mark.parametrize("asks", [evening.ask_for_things, upkeeping.offer_retest])
+@pytest.mark.parametrize("blocked", [False, True])
+async def test_whoever_has_blocked_the_bot_is_asked_nothing_by_itself(
+    database: Database, asks: Callable[[Desk, int], Awaitable[None]], blocked: bool
+) -> None:
+    async def needs_a_strap(desk: Desk, client: Person) -> None:
+        client.unreachable_since = NOW if blocked else None
+        await people.agree(desk.session, client, text_version=TERMS, now=NOW)
+        version = await desk.session.get_one(ProgrammeVersion, 1)
+        version.source = version.source.replace("reach, hold", "supine-hamstring-strap, hold")
+        version.source = version.source.replace("days:", "measures: [fingertip-to-floor]\ndays:", 1)
+        await desk.session.flush()
+        await asks(desk, client.id)
+
+    await do(database, needs_a_strap)
+    async with database.reading() as session_:
+        nudges = (await session_.scalars(select(Outbox.id).where(Outbox.kind == "nudge"))).all()
+    assert len(nudges) == (0 if blocked else 1)
 
 
 async def test_in_a_pause_it_does_not_leave(database: Database) -> None:

@@ -244,13 +244,14 @@ class Checks:
     def _alerts(self) -> None:
         """Each alert that is to be told at once was called, or is on its way, unless its coach cannot be reached.
 
-        One answer makes one call with all its reasons: a call for another alert of the course, since, is one for it too.
+        One answer makes one call with all its reasons: one for another alert of the course, since, is one for it too.
         """
         for row in self._record.rows(
             "SELECT a.id, a.cause FROM alert a JOIN course c ON c.id = a.course_id JOIN coach k ON k.id = c.coach_id "
             "JOIN person p ON p.id = k.person_id WHERE a.at_once AND a.closed_at IS NULL "
-            "AND p.unreachable_since IS NULL AND NOT EXISTS (SELECT 1 FROM alert_call t JOIN alert b ON b.id = t.alert_id "
-            "JOIN outbox o ON o.id = t.outbox_id WHERE b.course_id = a.course_id AND o.made_at >= a.opened_at "
+            "AND p.unreachable_since IS NULL AND NOT EXISTS (SELECT 1 FROM alert_call t "
+            "JOIN alert b ON b.id = t.alert_id JOIN outbox o ON o.id = t.outbox_id "
+            "WHERE b.course_id = a.course_id AND o.made_at >= a.opened_at "
             "AND o.state IN ('sent', 'waiting', 'leased', 'sending'))"
         ):
             self._broken("an alert reaches the coach", f"alert {row['id']} ({row['cause']}) was not sent")

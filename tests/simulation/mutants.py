@@ -169,7 +169,7 @@ MUTANTS: Mapping[str, Mutant] = {
         habit="quiet",
     ),
     "a session waits behind a stop": Mutant(
-        _put(leaving, "stop", _still_due), frozenset({"nothing after stop"}), days=10, habit="leaving"
+        _put(leaving, "stop", _still_due), frozenset({"nothing after stop"}), days=18, habit="leaving"
     ),
     "a verdict moves too far": Mutant(_put(courses, "fill_row", _twice), frozenset({"a verdict moves once"})),
     "an answer moves at once": Mutant(_put(checkin, "change", _at_once), frozenset({"a verdict moves once"})),

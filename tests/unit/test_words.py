@@ -68,7 +68,7 @@ def test_no_message_promises_or_diagnoses() -> None:
     text = "".join(file.read_text(encoding="utf-8") for file in FOLDER.glob("*.j2")).lower()
     assert not re.search(r"\b(prevents? injur|cures?\b|heals?\b|posture)", text)
     for level in ("emergency", "same-day", "clinician"):
-        caution = words("en").say("checkin.caution", level=level)
+        caution = words("en").say("checkin.caution", level=level, told=True)
         assert "not a diagnosis" in caution
         assert "your local emergency number" in caution
 
