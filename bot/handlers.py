@@ -130,6 +130,7 @@ class _Rooms:
             if data.partition(":")[0] in ONCE and query.message is not None:
                 await desk.take_buttons(person, query.message.message_id)
         except NotAllowed as refused:
+            await desk.session.refresh(person)  # what the act had changed of them is undone with it
             shown = str(desk.words(person).say(refused.words))
         await desk.answer_tap(person, query.id, shown or "")
         await day.offer(desk, person)

@@ -8,14 +8,17 @@ from typing import Any
 
 import pytest
 from sqlalchemy import select
+from sqlalchemy.ext.asyncio import AsyncSession
 from telegram import Bot, User
 
 from bot.commands import COMMANDS
+from bot.flows import telling
+from bot.flows.desk import Desk
 from bot.handlers import STORED, Stored, handlers
 from bot.receiving import QuietApplication, add_handlers, built, dispatch
 from bot.taps import TAPS
 from db.engine import Database
-from db.schema import Answer, Outbox, Person
+from db.schema import Answer, Coach, Course, Outbox, Person, ProgrammeVersion
 
 pytestmark = pytest.mark.usefixtures("store")
 
@@ -166,3 +169,37 @@ async def test_a_first_name_is_all_that_is_kept_of_a_name(database: Database, ap
 def test_no_call_to_the_platform_is_made_by_a_handler(application: QuietApplication) -> None:
     assert isinstance(application.bot, Bot)
     assert application.updater is None
+
+
+async def test_an_act_that_is_refused_half_way_is_answered_and_undone(
+    database: Database, application: QuietApplication
+) -> None:
+    """A coach's quick word is not enough after a red flag; by then their open question was closed already."""
+
+    async def scene(session: AsyncSession) -> None:
+        session.add_all([Person(id=n, chat=chat, label="P", created_at=NOW) for n, chat in ((1, 5), (2, 6))])
+        await session.flush()
+        session.add(Coach(id=1, person_id=1, created_at=NOW))
+        await session.flush()
+        session.add(ProgrammeVersion(id=1, coach_id=1, digest="d", title="T", source="", stored_at=NOW))
+        await session.flush()
+        course = Course(id=1, person_id=2, coach_id=1, version_id=1, state="waiting", created_at=NOW)
+        session.add(course)
+        await session.flush()
+        desk = Desk(session=session, now=NOW, cause="flag", bot_username="b")
+        facts: dict[str, int | float | str | bool] = {"flag": "emergency"}
+        await telling.tell_of(desk, course, cause="red-flag", at_once=True, red=True, facts=facts, decided="waits")
+        (await session.get_one(Person, 1)).asking = "found-out:1"
+
+    await database.write(scene)
+    query: dict[str, Any] = {"id": "7", "from": {"id": 5, "is_bot": False, "first_name": "Kim"}}
+    query |= {"chat_instance": "5"}
+    query |= {"data": "found:1:spoke", "message": message(1, text="x")["message"]}
+    await handle(database, application, {"update_id": 1, "callback_query": query})
+    async with database.reading() as session:
+        answers = (await session.scalars(select(Outbox.payload).where(Outbox.kind == "tap"))).all()
+        assert [payload["text"] for payload in answers] == [
+            "This button is not for you, or too old. Nothing was changed."
+        ]
+        assert (await session.get_one(Person, 1)).asking == "found-out:1"
+        assert (await session.get_one(Course, 1)).state == "waiting"
