@@ -111,6 +111,12 @@ async def ask_for_things(desk: Desk, person_id: int) -> None:
         return
     if person.unreachable_since is not None:
         return
+    today = times.today(person, desk.now)
+    if desk.now < times.at(person, today, times.NUDGE):  # yesterday's evening was missed: this one's is asked
+        await plan_things(desk, person, course)
+        return
+    if desk.now >= times.at(person, today, times.QUIET):
+        return
     row = await courses.row_on(desk.session, course, times.today(person, desk.now))
     if row is not None and await _is_for_the_nudge(desk, course, row):
         return

@@ -122,6 +122,10 @@ async def offer_retest(desk: Desk, person_id: int) -> None:
         return
     if not await people.has_agreed(desk.session, person, TERMS):
         return
+    morning = times.morning_on(person, times.today(person, desk.now))
+    if desk.now < morning:  # it is late, and night here
+        await due.plan(desk.session, due.DueKind.RETEST, person_id, morning)
+        return
     measures = (await desk.programme(course)).measures
     if not measures or course.state not in (CourseState.ACTIVE, CourseState.FINISHED) or course.paused is not None:
         return

@@ -14,7 +14,7 @@ from bot.flows import day, evening, joining, leaving, listening, telling, upkeep
 from bot.flows.desk import TERMS, Desk
 from db import erasure, people
 from db.engine import Database
-from db.schema import Alert, Coach, Course, Invite, LedgerRow, Outbox, Person, ProgrammeVersion
+from db.schema import Alert, Coach, Course, Due, Invite, LedgerRow, Outbox, Person, ProgrammeVersion
 from tests.integration.fakes import database_in
 from tests.samples import HEAD, session
 
@@ -90,24 +90,48 @@ async def test_after_a_block_it_does_not_leave(database: Database) -> None:
     assert await sessions(database) == [("skipped", "unreachable")]
 
 
+async def _needs_a_strap_and_has_a_test(desk: Desk) -> None:
+    version = await desk.session.get_one(ProgrammeVersion, 1)
+    version.source = version.source.replace("reach, hold", "supine-hamstring-strap, hold")
+    version.source = version.source.replace("days:", "measures: [fingertip-to-floor]\ndays:", 1)
+    await desk.session.flush()
+
+
 @pytest.mark.parametrize("asks", [evening.ask_for_things, upkeeping.offer_retest])
 @pytest.mark.parametrize("blocked", [False, True])
 async def test_whoever_has_blocked_the_bot_is_asked_nothing_by_itself(
     database: Database, asks: Callable[[Desk, int], Awaitable[None]], blocked: bool
 ) -> None:
     async def needs_a_strap(desk: Desk, client: Person) -> None:
+        client.zone = "Pacific/Tongatapu"  # where it is 19:00
         client.unreachable_since = NOW if blocked else None
         await people.agree(desk.session, client, text_version=TERMS, now=NOW)
-        version = await desk.session.get_one(ProgrammeVersion, 1)
-        version.source = version.source.replace("reach, hold", "supine-hamstring-strap, hold")
-        version.source = version.source.replace("days:", "measures: [fingertip-to-floor]\ndays:", 1)
-        await desk.session.flush()
+        await _needs_a_strap_and_has_a_test(desk)
         await asks(desk, client.id)
 
     await do(database, needs_a_strap)
     async with database.reading() as session_:
         nudges = (await session_.scalars(select(Outbox.id).where(Outbox.kind == "nudge"))).all()
     assert len(nudges) == (0 if blocked else 1)
+
+
+@pytest.mark.parametrize(
+    ("asks", "kind", "hour"), [(evening.ask_for_things, "things", 23), (upkeeping.offer_retest, "retest", 10)]
+)
+async def test_what_was_missed_is_not_asked_in_the_night(
+    database: Database, asks: Callable[[Desk, int], Awaitable[None]], kind: str, hour: int
+) -> None:
+    async def it_is_night_there(desk: Desk, client: Person) -> None:
+        client.zone = "America/New_York"
+        await people.agree(desk.session, client, text_version=TERMS, now=NOW)
+        await _needs_a_strap_and_has_a_test(desk)
+        await asks(desk, client.id)
+
+    await do(database, it_is_night_there)
+    async with database.reading() as session_:
+        assert (await session_.scalars(select(Outbox.id).where(Outbox.kind == "nudge"))).all() == []
+        at = await session_.scalar(select(Due.at).where(Due.kind == kind))
+    assert at == datetime(2026, 5, 4, hour, 0, tzinfo=UTC), "19:00 and 06:00 in New York"
 
 
 async def test_in_a_pause_it_does_not_leave(database: Database) -> None:

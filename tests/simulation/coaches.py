@@ -38,6 +38,8 @@ class Coach:
         elif message.offers("invite:") and self.link is None:
             groups = [offer for offer in message.offers("invite:") if str(offer).endswith(":10")]
             self._soon(lambda: self.phone.taps(message, groups[-1]))
+        elif message.offers("draft:") and self.link is None:
+            self._soon(lambda: self._drafts(message))
         elif message.offers("found:"):
             self._later(1, 40, lambda: self._taps(message, "found:"))
         elif message.offers("go:"):
@@ -48,6 +50,13 @@ class Coach:
             self._later(1, 20, lambda: self._taps(message, "rule:", "bar:"))
         elif message.offers("client:") and self._rng.random() < 0.3:
             self._later(1, 60 * 9, lambda: self._taps(message, "client:"))
+
+    def _drafts(self, message: Seen) -> None:
+        """Makes the link; for a group that goes together the first day comes before."""
+        wanted = ":start" if "needs the day" in message.text else ":make"
+        offered = message.offers("draft:")
+        found = [offer for offer in offered if str(offer).endswith(wanted)]
+        self.phone.taps(message, found[0] if found else offered[0])
 
     def looks(self) -> None:
         """What a coach asks for now and then."""
