@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 import sys
 from collections.abc import Callable, Iterator
 from pathlib import Path
@@ -121,6 +122,20 @@ def _write(file: Path, text: str) -> None:
     except OSError as error:
         _complain(f"{file}: cannot be written: {error.strerror}")
         raise typer.Exit(WRONG_USE) from error
+
+
+@app.command()
+def texts(
+    file: Annotated[Path, typer.Argument(help="A programme file.", metavar="FILE")],
+    language: Annotated[str, typer.Argument(help="Two letters, such as es.", metavar="LANGUAGE")],
+) -> None:
+    """Print a programme's own texts beside what it has for them in a language, as the `texts` of its file."""
+    from bot.writing import texts_to_translate
+
+    if not re.fullmatch(r"[a-z]{2}", language):
+        _complain(f"{language}: a language is two letters, such as es")
+        raise typer.Exit(WRONG_USE)
+    typer.echo(texts_to_translate(_good_programme_in(file), language), nl=False)
 
 
 @app.command()

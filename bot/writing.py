@@ -18,6 +18,8 @@ from plans.movements import Movement, Muscle, library
 from plans.overview import Week, overview
 from plans.programme import Day, Programme
 from plans.reading import read_programme
+from plans.translated import own_texts
+from plans.yaml_text import yaml_text
 
 LONGEST = 4096
 """UTF-16 units of a message's text that the chat platform takes."""
@@ -91,6 +93,13 @@ def _amounts(week: Week, muscle: Muscle) -> str:
 
 def _range(seconds: tuple[int, int]) -> str:
     return str(seconds[0]) if seconds[0] == seconds[1] else f"{seconds[0]}-{seconds[1]}"
+
+
+def texts_to_translate(programme: Programme, language: str) -> str:
+    """The `texts` of a programme file for a language: each own text with what there is for it, or an empty place."""
+    known = programme.texts.get(language, {})
+    file = {"texts": {language: {text: known.get(text, "") for text in own_texts(programme)}}}
+    return yaml_text(file)
 
 
 def preview_text(programme: Programme, number: int, *, level: int = 0) -> str:

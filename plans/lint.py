@@ -16,6 +16,7 @@ from plans.findings import Finding, Grade, Report, gathered
 from plans.jumps import jumps
 from plans.movements import Movement, MovementKind, Muscle, easier_than
 from plans.programme import WEEK, Day, Programme, Sides, Span
+from plans.translated import untranslated
 
 LEAST_A_WEEK, ENOUGH_A_WEEK, MUCH_A_WEEK, MUCH_A_SESSION = 120, 300, 600, 240
 """Seconds for each muscle and side."""
@@ -292,6 +293,15 @@ def _reporting(programme: Programme) -> Iterator[Finding]:
         yield Finding(Grade.NOTE, "not-said", (), what, why)
 
 
+def _languages(programme: Programme) -> Iterator[Finding]:
+    for language in programme.texts:
+        lacking = untranslated(programme, language)
+        if lacking:
+            what = f"texts in {language!r} lack {len(lacking)} of the file's own, first {lacking[0]!r}"
+            why = f"Who reads in that language gets these as they are; `easeward texts FILE {language}` lists them"
+            yield Finding(Grade.WARNING, "texts-missing", (), what, why)
+
+
 _LOOKS: tuple[Callable[[Programme], Iterator[Finding]], ...] = (
     _weekly_dose,
     _session_dose,
@@ -306,4 +316,5 @@ _LOOKS: tuple[Callable[[Programme], Iterator[Finding]], ...] = (
     _equipment,
     _equipment_when_eased,
     _reporting,
+    _languages,
 )

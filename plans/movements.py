@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from enum import StrEnum
 from functools import cache
 from typing import Annotated
@@ -107,6 +107,19 @@ class Movement(Described):
 
     key: Key
 
+    def said_by(self, say: Callable[[str], str]) -> Movement:
+        """The movement with its texts as `say` has them."""
+        texts: dict[str, object] = {
+            "name": say(self.name),
+            "how": say(self.how),
+            "tempo": self.tempo and say(self.tempo),
+        }
+        texts |= {name: tuple(map(say, getattr(self, name))) for name in ("cues", "faults", "care")}
+        texts["variations"] = tuple(
+            one.model_copy(update={"name": say(one.name), "how": say(one.how)}) for one in self.variations
+        )
+        return self.model_copy(update=texts)
+
 
 _NAME = re.compile(r"^  name: (.+)$", re.MULTILINE)
 
@@ -118,17 +131,26 @@ class Library(Mapping[str, Movement]):
         self._texts = texts
         self._read: dict[str, Movement] = {}
         self._own: dict[str, Movement] = {}
+        self._say: Callable[[str], str] | None = None
+
+    def said_by(self, say: Callable[[str], str]) -> Library:
+        """The library in other words; a coach's own movements stay as they are."""
+        other = Library(self._texts)
+        other._own, other._say = self._own, say
+        return other
 
     def with_own(self, movements: Iterable[Movement]) -> Library:
         """The library with a coach's own movements, which win where a key is the same."""
         wider = Library(self._texts)
-        wider._read = self._read
+        wider._read, wider._say = self._read, self._say
         wider._own = self._own | {movement.key: movement for movement in movements}
         return wider
 
     def names(self) -> dict[str, str]:
         """The name of each movement by its key; only the coach's own and those asked for before are read whole."""
         found = {key: line[1].strip("\"' ") for key, text in self._texts.items() if (line := _NAME.search(text))}
+        if self._say is not None:
+            found = {key: self._say(name) for key, name in found.items()}
         return found | {key: movement.name for key, movement in self._own.items()}
 
     def __getitem__(self, key: str) -> Movement:
@@ -136,7 +158,8 @@ class Library(Mapping[str, Movement]):
             return self._own[key]
         if key not in self._read:
             entries = YAML(typ="safe", pure=True).load(self._texts[key])
-            self._read[key] = Movement(key=key, **entries[key])
+            movement = Movement(key=key, **entries[key])
+            self._read[key] = movement.said_by(self._say) if self._say is not None else movement
         return self._read[key]
 
     def __iter__(self) -> Iterator[str]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
 
@@ -12,6 +13,15 @@ WEEK = 7
 """Days of a week when no training days are named."""
 WARM_UP = 120
 """Seconds of a warm-up or a cool-down that is written without its time (own choice)."""
+
+
+Say = Callable[[str], str]
+"""Says a text in a reader's language."""
+
+
+def as_written(text: str) -> str:
+    """A text as it is."""
+    return text
 
 
 class Sides(StrEnum):
@@ -262,6 +272,10 @@ class Programme:
     movements: tuple[Movement, ...] = ()
     """The coach's own movements."""
     settings: RuleSettings = field(default_factory=RuleSettings)
+    texts: Mapping[str, Mapping[str, str]] = field(default_factory=dict)
+    """Its own texts in other languages: by language, each by the text as it is written."""
+    say: Say = field(default=as_written, compare=False, repr=False)
+    """How the library's texts and the names of things are said in the language that it was put into."""
 
     def __hash__(self) -> int:
         return hash(self.digest)
@@ -279,4 +293,4 @@ class Programme:
 
     def catalogue(self) -> Library:
         """The library with the coach's own movements, which win where a key is the same."""
-        return library().with_own(self.movements)
+        return library().said_by(self.say).with_own(self.movements)

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from plans.checkin import Flag
+from plans.glossing import in_english, languages_of
 from plans.numbers_written import BODY
 from plans.scopes import Said, said
 from plans.wording import words
@@ -110,15 +111,18 @@ SIGNS = (
 _DOUBT = frozenset(("past", "hypothetical", "hedge", "pleasant", "almost-none"))
 
 
-def find_flag(text: str) -> FlagFound | None:
+def find_flag(text: str, *, language: str = "en") -> FlagFound | None:
     """The gravest sign in a text, or None. When in doubt it is found with `sure` False.
+
+    The text is of `language`; where it has none there, in the others that it may be of.
 
     >>> find_flag("heard a pop in my left calf").sign
     'pop'
     >>> find_flag("no tingling, no numbness") is None
     True
     """
-    return flag_in(said(text))
+    found = (flag_in(said(in_english(text, one))) for one in languages_of(text, language))
+    return next((flag for flag in found if flag is not None), None)
 
 
 def flag_in(reply: Said) -> FlagFound | None:

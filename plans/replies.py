@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from plans.checkin import Area, Completion, Flag, Kind, Morning, Place, Side, Why
 from plans.doubt import Read, doubt_in
+from plans.glossing import TABLES, in_english, languages_of
 from plans.reading_feel import area_in, body_in, is_sharp, kind_in, place_in, side_in, sore_in
 from plans.reading_how import completion_in
 from plans.reading_numbers import Pain, bare_number, pain_in, tightness_in
@@ -15,7 +16,7 @@ from plans.reading_why import hints_at_why, why_in
 from plans.redflags import FlagFound, flag_in
 from plans.scopes import Said, said
 
-LANGUAGES = ("en",)
+LANGUAGES = ("en", *TABLES)
 """Languages that can be read."""
 
 STRONG = 8
@@ -73,11 +74,20 @@ class Reply:
 def read_reply(text: str, *, language: str = "en") -> Reply:
     """Read one reply of up to 4,096 characters. Raises ValueError for a language that has no word list.
 
+    What says nothing in that language is tried in the others, as people do not always write in their own.
+
     >>> read_reply("done but my left hamstring hurts 4").pain
     4
     """
-    if language not in LANGUAGES:
-        raise ValueError(f"no word list for language {language!r}: known are {', '.join(LANGUAGES)}")
+    own, *others = (_read(in_english(text, one)) for one in languages_of(text, language))
+    return next((reply for reply in (own, *others) if not _says_nothing(reply)), own)
+
+
+def _says_nothing(reply: Reply) -> bool:
+    return reply.asked_back == "meaning" and reply.request is None and reply.error is None
+
+
+def _read(text: str) -> Reply:
     reply = said(text)
     pain = pain_in(reply)
     kind = kind_in(reply)

@@ -2,18 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection
-from dataclasses import dataclass
-from io import StringIO
+from collections.abc import Collection, Iterator, Mapping
+from dataclasses import astuple, dataclass, replace
+from functools import partial
 from typing import Any
-
-from ruamel.yaml import YAML
 
 from plans.equipment import Thing
 from plans.movements import Movement
-from plans.programme import Item, MeasureTask, Programme, RuleSettings, Session, Sides, Span
+from plans.programme import Item, MeasureTask, Programme, RuleSettings, Say, Session, Sides, Span, as_written
 from plans.spoken import OLDEST
 from plans.upkeep import A_WEEK, WEEKS, Upkeep
+from plans.yaml_text import yaml_text
 
 LONGEST = 600
 """Characters of a text in a programme file."""
@@ -28,19 +27,33 @@ class Wording:
     focus: str = "what to keep up"
     motivation: str = "Three short mornings a week, of movements that you know."
 
+    def of(self, programme: Programme, say: Say = as_written) -> Wording:
+        """The words for a programme whose own texts `say` has in these words' language."""
+        about = {"title": say(programme.title), "goal": say(programme.goal)}
+        return replace(self, title=self.title.format(**about)[:LONGEST], goal=self.goal.format(**about)[:LONGEST])
+
+
+_ENGLISH = {"en": Wording()}
+
 
 def upkeep_text(
-    programme: Programme, kept: Upkeep, *, barred: Collection[str] = (), wording: Wording | None = None
+    programme: Programme,
+    kept: Upkeep,
+    *,
+    barred: Collection[str] = (),
+    wordings: Mapping[str, Wording] = _ENGLISH,
 ) -> str:
     """The file, four weeks of three days, with the programme's last tests at the end.
 
-    `barred` are keys of the coach's own movements that are not even described in it. `plans/reading.py` reads it.
+    `wordings` are by language; the file is written in the programme's own and has texts for the others, as far as the
+    programme has them. `barred` are keys of the coach's own movements that are not even described in it.
+    `plans/reading.py` reads it.
     """
-    words, tests = wording or Wording(), _tests(programme)
+    words, tests = wordings.get(programme.language, Wording()).of(programme), _tests(programme)
     days = A_WEEK * WEEKS
     file: dict[str, Any] = {
-        "title": words.title.format(title=programme.title, goal=programme.goal)[:LONGEST],
-        "goal": words.goal.format(title=programme.title, goal=programme.goal)[:LONGEST],
+        "title": words.title,
+        "goal": words.goal,
         "for": programme.who_for,
         "ages": _ages(programme.ages),
         "setting": programme.setting,
@@ -63,19 +76,33 @@ def upkeep_text(
             *({"session": "upkeep", "measure": _test(test)} for test in tests),
         ],
     }
-    return _dumped({key: value for key, value in file.items() if value not in (None, [], {})})
+    file["texts"] = _texts(programme, words, wordings, set(_strings(file)))
+    return yaml_text({key: value for key, value in file.items() if value not in (None, [], {})})
 
 
-def _dumped(file: dict[str, Any]) -> str:
-    yaml = YAML(typ="safe", pure=True)
-    yaml.default_flow_style = False
-    yaml.sort_base_mapping_type_on_output = False  # type: ignore[assignment]
-    yaml.width = 10_000
-    yaml.allow_unicode = True
-    yaml.representer.ignore_aliases = lambda *_data: True
-    out = StringIO()
-    yaml.dump(file, out)
-    return out.getvalue()
+def _texts(
+    programme: Programme, words: Wording, wordings: Mapping[str, Wording], used: Collection[str]
+) -> dict[str, dict[str, str]]:
+    """What the file's own texts are in other languages: the programme's that are still in it, and the new words."""
+    found: dict[str, dict[str, str]] = {}
+    for language in sorted((programme.texts.keys() | wordings.keys()) - {programme.language}):
+        own = dict(programme.texts.get(language, {}))
+        there = wordings.get(language, Wording()).of(programme, partial(_said, own))
+        new = dict(zip(astuple(words), astuple(there), strict=True)) if language in wordings else {}
+        found[language] = {text: said for text, said in (own | new).items() if text in used}
+    return found
+
+
+def _said(own: Mapping[str, str], text: str) -> str:
+    return own.get(text, text)
+
+
+def _strings(value: Any) -> Iterator[str]:
+    if isinstance(value, str):
+        yield value
+    elif isinstance(value, dict | list | tuple):
+        for part in [*value, *value.values()] if isinstance(value, dict) else value:
+            yield from _strings(part)
 
 
 def _ages(ages: Span | None) -> str | None:

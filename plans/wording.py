@@ -5,7 +5,7 @@ from __future__ import annotations
 import html
 import re
 import unicodedata
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -167,6 +167,11 @@ def _lexicon() -> _Lexicon:
     return _Lexicon(phrases, ordered, known, targets)
 
 
+def is_english(word: str) -> bool:
+    """Whether a word stands in the English tables, as it is or misspelt."""
+    return word in _lexicon().known or word in words_en.MISSPELT or word in words_en.CONTRACTIONS
+
+
 def opened(lines: str) -> Iterator[tuple[str, ...]]:
     """Every phrase of a comma-separated list of patterns."""
     for line in lines.split(","):
@@ -200,10 +205,11 @@ def _spelled(word: str) -> str:
     for simpler in (shrunk, single, whole):
         if simpler in lexicon.known:
             return simpler
-    return _nearest(word, lexicon.targets.get(word[0], []))
+    return nearest(word, lexicon.targets.get(word[0], []))
 
 
-def _nearest(word: str, candidates: list[str]) -> str:
+def nearest(word: str, candidates: Sequence[str]) -> str:
+    """The candidate that is a letter off, two from nine letters on; the word itself when none is, or it is short."""
     from rapidfuzz.distance import OSA
 
     allowed = 0 if len(word) < 5 else 1 if len(word) < 9 else 2

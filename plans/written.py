@@ -41,6 +41,7 @@ def _once() -> Changing[Span]:
 EITHER = Discriminator(_mapping_or_plain)
 When = Annotated[Moment, BeforeValidator(_moment), WithJsonSchema({"type": "string", "pattern": MOMENT})]
 DayNumber = Annotated[int, Field(strict=True, ge=1, le=MOST_DAYS)]
+LanguageTag = Annotated[str, Field(pattern=LANGUAGE)]
 Trials = Annotated[int, Field(strict=True, ge=1, le=10)]
 
 
@@ -265,7 +266,7 @@ class WrittenProgramme(Closed):
     led_by: Text = Field(alias="led-by", description="Who leads it, and with what training.")
     motivation: Text | None = Field(None, description="What helps to keep it up.")
     besides: Text | None = Field(None, description="What belongs to it and is no exercise.")
-    language: Annotated[str, Field(pattern=LANGUAGE)] = "en"
+    language: LanguageTag = "en"
     cautions: tuple[Text, ...] = ()
     muscles: tuple[Muscle, ...] = Field(min_length=1, description="The muscle groups it is meant to lengthen.")
     equipment: tuple[Equipment, ...] = Field((), description="What a client needs, each with what will do instead.")
@@ -281,6 +282,9 @@ class WrittenProgramme(Closed):
         description="Sessions that days name; what changes in them over the weeks is written here.",
     )
     days: tuple[WrittenDay, ...] = Field(min_length=1, max_length=MOST_DAYS)
+    texts: dict[LanguageTag, dict[Text, Text]] = Field(
+        default_factory=dict, description="This file's own texts in other languages, each under the text itself."
+    )
 
     @model_validator(mode="after")
     def _a_group_has_its_days(self) -> WrittenProgramme:

@@ -297,7 +297,7 @@ def test_what_is_as_many_as_feel_good_becomes_the_middle_and_a_total_is_halved()
 def test_the_words_can_be_others() -> None:
     words = Wording(title="After: {title}", goal="{goal} And keep it.", focus="all", motivation="A picture.")
     whole = programme(session())
-    read = read_programme(upkeep_text(whole, upkeep(whole, warm_up="March."), wording=words))
+    read = read_programme(upkeep_text(whole, upkeep(whole, warm_up="March."), wordings={"en": words}))
     first = read.day(1).session
     assert (read.title, read.goal) == (f"After: {whole.title}", f"{whole.goal} And keep it.")
     assert first is not None
