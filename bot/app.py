@@ -21,7 +21,7 @@ from telegram.error import InvalidToken, TelegramError
 from bot import web, webhook
 from bot.alive import alive, worker_name
 from bot.clocks import Calendar, Machine, SystemCalendar, SystemMachine
-from bot.commands import MENU
+from bot.commands import menu
 from bot.flows import failing
 from bot.handlers import STORED, Stored, handlers
 from bot.lead import Lead
@@ -32,6 +32,7 @@ from bot.sending import Sender, TokenRefused
 from bot.settings import Settings
 from bot.ticks import Ticker, ticking
 from bot.transport import AiohttpRequest, TooMany
+from bot.words import LOCALES
 from db import links
 from db import migrate as migrations
 from db.engine import Database, answers, opened, served_alone, serving_lock
@@ -120,12 +121,19 @@ async def _meet_platform(application: QuietApplication) -> str:
     while True:
         try:
             await application.initialize()
-            await application.bot.set_my_commands([BotCommand(name, text) for name, text in MENU])
+            await _show_menus(application)
             return str(application.bot.username)
         except InvalidToken:
             raise CannotServe("the platform refuses the token: check EASEWARD_TOKEN") from None
         except TelegramError as error:
             pause = await _rest("platform-not-reached", error, pause)
+
+
+async def _show_menus(application: QuietApplication) -> None:
+    """The menu in each language; the source language's is everybody else's too."""
+    for language in LOCALES:
+        commands = [BotCommand(name, text) for name, text in menu(language)]
+        await application.bot.set_my_commands(commands, language_code=None if language == "en" else language)
 
 
 async def _rest(action: str, error: TelegramError, pause: float) -> float:

@@ -24,6 +24,7 @@ from bot.flows import people as clients_list
 from bot.flows.asking import turn_away
 from bot.flows.desk import Desk
 from bot.flows.rights import acting_for
+from bot.words import words
 from bot.words.message import Message
 from db import courses, helpers, people
 from db.helpers import Right
@@ -140,17 +141,20 @@ COMMANDS: Mapping[str, Command] = {
 }
 """What can be typed after a slash."""
 
-MENU: tuple[tuple[str, str], ...] = (
-    ("today", "Today's session"),
-    ("how", "How a movement is done"),
-    ("shorter", "Less time today"),
-    ("lighter", "Something lighter today"),
-    ("measure", "Take the test"),
-    ("progress", "How it has gone so far"),
-    ("away", "No sessions for some days"),
-    ("settings", "City, time, stop"),
-    ("help", "How this works"),
-    ("mine", "All your data, or delete it"),
-    ("privacy", "What is kept, who sees it"),
-)
-"""The menu that the platform shows; a coach's commands are told by /help."""
+
+def menu(language: str) -> list[tuple[str, str]]:
+    """The menu that the platform shows in a language, as (command, what it does); a coach's commands are in /help."""
+    _ = words(language).gettext
+    return [
+        ("today", _("Today's session")),
+        ("how", _("How a movement is done")),
+        ("shorter", _("Less time today")),
+        ("lighter", _("Something lighter today")),
+        ("measure", _("Take the test")),
+        ("progress", _("How it has gone so far")),
+        ("away", _("No sessions for some days")),
+        ("settings", _("City, time, language, stop")),
+        ("help", _("How this works")),
+        ("mine", _("All your data, or delete it")),
+        ("privacy", _("What is kept, who sees it")),
+    ]

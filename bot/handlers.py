@@ -107,7 +107,7 @@ class _Rooms:
             desk = self._desk(update)
             person = await self._person(desk, update)
             rest = " ".join(context.args or [])
-            if act is not COMMANDS["start"] and find_flag(rest) is not None:
+            if act is not COMMANDS["start"] and find_flag(rest, language=person.language) is not None:
                 await listening.heard(desk, person, rest)
             try:
                 await act(desk, person, rest)

@@ -28,7 +28,7 @@ from plans.programme import (
     Programme,
     Session,
 )
-from plans.translated import own_texts
+from plans.translated import every_text
 from plans.written import (
     MOST_DAYS,
     WrittenAround,
@@ -301,7 +301,7 @@ class _Builder:
 
     def _check_texts(self, programme: Programme) -> None:
         """Words for a text that the file does not have: it was changed since, or misspelt."""
-        known = list(own_texts(programme)) if programme.texts else []
+        known = list(every_text(programme)) if programme.texts else []
         for language, texts in programme.texts.items():
             for text in texts.keys() - set(known):
                 place: Path = ("texts", language, text)

@@ -15,8 +15,9 @@ from plans.areas import loads
 from plans.cautions import Caution
 from plans.checkin import Area
 from plans.equipment import EVERYWHERE, Thing
+from plans.glossing import in_english
 from plans.movements import Movement, MovementKind, Muscle, easier_than
-from plans.programme import Block, Day, Item, Span
+from plans.programme import Block, Day, Item, Say, Span, as_written
 from plans.shortening import shortened
 
 SOFT = ("mat", "cushion")
@@ -129,16 +130,28 @@ def things(day: Day) -> tuple[Thing, ...]:
 _WITHOUT = re.compile(r"\b(no|without|not|forgot|lost|broke|missing|havent|dont)\b|n['’]t\b", re.IGNORECASE)
 
 
-def missed(text: str, needed: Collection[Thing]) -> Thing | None:
+def missed(text: str, needed: Collection[Thing], *, language: str = "en", say: Say = as_written) -> Thing | None:
     """The thing that a short text says is not at hand: "no strap here today". None when it names none.
+
+    `say` has the things' names in the text's language.
 
     >>> missed("I have no strap with me", [Thing("strap", ("towel",))])
     Thing(name='strap', instead=('towel',))
     """
-    if len(text) > LONGEST or _WITHOUT.search(text) is None:
+    if len(text) > LONGEST or _WITHOUT.search(in_english(text, language)) is None:
         return None
     words = set(re.findall(r"[^\W\d_]+", text.lower()))
-    return next((thing for thing in needed if thing.name.lower().split()[-1] in words), None)
+    return next((thing for thing in needed if _names(thing, language, say) & words), None)
+
+
+def _names(thing: Thing, language: str, say: Say) -> set[str]:
+    """The words of a thing's name by which it is known: in English the last one."""
+    name = say(thing.name).lower().split()
+    return set(name[-1:]) if language == "en" else {word for word in name if len(word) > SHORT}
+
+
+SHORT = 3
+"""Letters of words such as articles."""
 
 
 LONGEST = 80

@@ -69,6 +69,10 @@ class Variation(Closed):
     how: Text
     main: tuple[Muscle, ...] = ()
 
+    def said_by(self, say: Callable[[str], str]) -> Variation:
+        """The variation with its texts as `say` has them."""
+        return self.model_copy(update={"name": say(self.name), "how": say(self.how)})
+
 
 class Described(Closed):
     """What is written about a movement, in the library or in a coach's own file."""
@@ -109,15 +113,10 @@ class Movement(Described):
 
     def said_by(self, say: Callable[[str], str]) -> Movement:
         """The movement with its texts as `say` has them."""
-        texts: dict[str, object] = {
-            "name": say(self.name),
-            "how": say(self.how),
-            "tempo": self.tempo and say(self.tempo),
-        }
+        texts: dict[str, object] = {"name": say(self.name), "how": say(self.how)}
+        texts["tempo"] = self.tempo and say(self.tempo)
+        texts["variations"] = tuple(one.said_by(say) for one in self.variations)
         texts |= {name: tuple(map(say, getattr(self, name))) for name in ("cues", "faults", "care")}
-        texts["variations"] = tuple(
-            one.model_copy(update={"name": say(one.name), "how": say(one.how)}) for one in self.variations
-        )
         return self.model_copy(update=texts)
 
 

@@ -4,10 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from dataclasses import fields, is_dataclass, replace
-from typing import Any
+from typing import Any, TypeVar
 
+from plans.equipment import Thing
 from plans.movements import Movement
 from plans.programme import Load, Programme, Say
+
+T = TypeVar("T")
 
 _SAID = frozenset(
     [
@@ -34,49 +37,53 @@ _SAID = frozenset(
     ]
 )
 """Fields whose texts people read; other texts are keys, addresses, and words of the programme language."""
-_KEPT = frozenset(("equipment", "instead", "say", "texts"))
-"""Things keep their names, by which a programme and a client's answer know them; `Programme.say` says them."""
+_KEPT = frozenset(("say", "texts"))
 
 
-def translated(programme: Programme, say: Say) -> Programme:
-    """The programme with every text that people read as `say` has it; facts and keys stay as they are.
+def said(value: T, say: Say) -> T:
+    """A part of a programme with every text that people read as `say` has it; facts and keys stay as they are.
 
-    `say` also says the library's texts, whenever one is looked up, and the names of things.
+    What a movement needs keeps its name, which is its key in clients' answers; `Programme.say` says it.
     """
     seen: dict[int, Any] = {}
 
-    def other(value: Any) -> Any:
-        if id(value) not in seen:
-            seen[id(value)] = _put(value)
-        return seen[id(value)]
+    def other(part: Any) -> Any:
+        if id(part) not in seen:
+            seen[id(part)] = put(part)
+        return seen[id(part)]
 
-    def _put(value: Any) -> Any:
-        if isinstance(value, Movement):
-            return value.said_by(say)
-        if isinstance(value, tuple):
-            return tuple(other(part) for part in value)
-        if isinstance(value, Load) and value.kilograms is not None:
-            return replace(value, held=value.held and say(value.held))
-        if is_dataclass(value) and not isinstance(value, type):
-            return replace(value, **dict(_parts(value)))
-        return value
+    def put(part: Any) -> Any:
+        if isinstance(part, Movement):
+            return part.said_by(say)
+        if isinstance(part, tuple):
+            return tuple(other(one) for one in part)
+        if isinstance(part, Load) and part.kilograms is not None:
+            return replace(part, held=part.held and say(part.held))
+        if is_dataclass(part) and not isinstance(part, type):
+            return replace(part, **dict(fields_of(part)))
+        return part
 
-    def _parts(value: Any) -> Iterator[tuple[str, Any]]:
-        for one in fields(value):
-            part = getattr(value, one.name)
-            if one.name == "variation" and part is not None:
-                yield one.name, part.model_copy(update={"name": say(part.name), "how": say(part.how)})
+    def fields_of(part: Any) -> Iterator[tuple[str, Any]]:
+        for one in fields(part):
+            inner = getattr(part, one.name)
+            if one.name == "variation" and inner is not None:
+                yield one.name, inner.said_by(say)
             elif one.name == "cautions":
-                yield one.name, tuple(say(text) for text in part)
-            elif one.name in _SAID and isinstance(part, str):
-                yield one.name, say(part)
-            elif one.name not in _KEPT and (
-                isinstance(part, tuple) or is_dataclass(part) or isinstance(part, Movement)
-            ):
-                yield one.name, other(part)
+                yield one.name, tuple(map(say, inner))
+            elif one.name == "equipment":
+                yield one.name, tuple(_say_thing(thing, say) for thing in inner)
+            elif one.name in _SAID and isinstance(inner, str):
+                yield one.name, say(inner)
+            elif (one.name not in _KEPT and isinstance(inner, tuple | Movement)) or is_dataclass(inner):
+                yield one.name, other(inner)
 
-    said: Programme = other(programme)
-    return replace(said, say=say)
+    found: T = other(value)
+    return found
+
+
+def translated(programme: Programme, say: Say) -> Programme:
+    """The programme as `say` has it; `say` also says its library's texts when one is looked up, and names of things."""
+    return replace(said(programme, say), say=say)
 
 
 def in_language(programme: Programme, language: str, of_library: Say) -> Programme:
@@ -85,20 +92,42 @@ def in_language(programme: Programme, language: str, of_library: Say) -> Program
     return translated(programme, lambda text: own.get(text) or of_library(text))
 
 
+def every_text(programme: Programme) -> tuple[str, ...]:
+    """Every text that a programme's clients may read, once each, its library's too."""
+    found = Noted()
+    translated(programme, found)
+    for movement in programme.movements:
+        movement.said_by(found)
+    for movement in _movements(programme):
+        for thing in movement.equipment:
+            _say_thing(thing, found)
+    return tuple(found.texts)
+
+
 def own_texts(programme: Programme) -> tuple[str, ...]:
     """Every text of a programme that its clients may read and that is not the library's, once each."""
-    own = {movement.key for movement in programme.movements}
-    found, of_library = _Noted(), _Noted()
-    translated(programme, found)
+    own, of_library = {movement.key for movement in programme.movements}, Noted()
+    for movement in _movements(programme):
+        if movement.key not in own:
+            movement.said_by(of_library)
+            for thing in movement.equipment:
+                _say_thing(thing, of_library)
+    return tuple(text for text in every_text(programme) if text not in of_library.texts)
+
+
+def _movements(programme: Programme) -> Iterator[Movement]:
     for item in (item for day in programme.days if day.session for block in day.session.blocks for item in block.items):
-        for movement in (item.movement, item.meanwhile):
-            if movement is not None and movement.key not in own:
-                movement.said_by(of_library)
-    names = [name for thing in programme.equipment for name in (thing.name, *thing.instead)]
-    return tuple(dict.fromkeys(text for text in (*found.texts, *names) if text not in of_library.texts))
+        yield item.movement
+        if item.meanwhile is not None:
+            yield item.meanwhile
+    yield from programme.movements
 
 
-class _Noted:
+def _say_thing(thing: Thing, say: Say) -> Thing:
+    return Thing(say(thing.name), tuple(map(say, thing.instead)))
+
+
+class Noted:
     """Says texts as they are, and keeps each."""
 
     def __init__(self) -> None:

@@ -76,8 +76,9 @@ def upkeep_text(
             *({"session": "upkeep", "measure": _test(test)} for test in tests),
         ],
     }
-    file["texts"] = _texts(programme, words, wordings, set(_strings(file)))
-    return yaml_text({key: value for key, value in file.items() if value not in (None, [], {})})
+    file = {key: value for key, value in file.items() if value not in (None, [], {})}
+    texts = _texts(programme, words, wordings, set(_strings(file)))
+    return yaml_text(file | ({"texts": texts} if any(texts.values()) else {}))
 
 
 def _texts(
@@ -100,8 +101,10 @@ def _said(own: Mapping[str, str], text: str) -> str:
 def _strings(value: Any) -> Iterator[str]:
     if isinstance(value, str):
         yield value
-    elif isinstance(value, dict | list | tuple):
-        for part in [*value, *value.values()] if isinstance(value, dict) else value:
+    elif isinstance(value, dict):
+        yield from _strings([*value, *value.values()])
+    elif isinstance(value, list):
+        for part in value:
             yield from _strings(part)
 
 

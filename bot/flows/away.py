@@ -13,6 +13,7 @@ from bot.words.message import Button, Message, column
 from db import courses
 from db.courses import CourseState
 from db.schema import Course, Person
+from plans.glossing import in_english
 
 LONGEST = 90
 """Days. Our own choice: after so long a course starts anew anyway."""
@@ -27,7 +28,7 @@ async def asked(desk: Desk, person: Person, wanted: str) -> None:
         await desk.say(person, _how_long(desk.words(person), course.id))
         return
     today = times.today(person, desk.now)
-    back_on = back(wanted, today)
+    back_on = back(in_english(wanted, person.language), today)
     if back_on is None:
         raise NotAllowed("day.how_many_days")
     await day.pause(desk, person, course, back_on)

@@ -167,7 +167,7 @@ async def _seen_words(desk: Desk, alert: Alert, reader: Person) -> str:
     if alert.seen_at is None:
         return ""
     by = await desk.session.get(Person, alert.seen_by) if alert.seen_by is not None else None
-    when = _moment(reader, alert.seen_at)
+    when = _moment(desk.words(reader), reader, alert.seen_at)
     return str(desk.words(reader).say("alerts.seen_by", name=by.label if by is not None else "?", when=when))
 
 
@@ -186,8 +186,8 @@ async def _message(desk: Desk, course: Course, alert: Alert, along: Sequence[Ale
         "day": report.get("day"),
         "said": _said(CheckIn(**report["said"]), words) if report.get("said") else "",
         "words": _fitting(_quotes(alert, *along)),
-        "when": _moment(reader, alert.opened_at),
-        "since": f"{date.fromisoformat(since):%a %d %b}" if since else "",
+        "when": _moment(words, reader, alert.opened_at),
+        "since": words.weekday_and_date(date.fromisoformat(since)) if since else "",
         "events": alert.events,
         "decided": report.get("decided", ""),
         "second": alert.rung > 1,
@@ -238,9 +238,9 @@ def _where(said: CheckIn, words: Words) -> str:
     return ", ".join(part for part in parts if part)
 
 
-def _moment(reader: Person, at: datetime) -> str:
+def _moment(words: Words, reader: Person, at: datetime) -> str:
     """An instant on the reader's clock."""
-    return f"{localtime.local(at, times.zone_of(reader)):%a %d %b, %H:%M}"
+    return words.moment(localtime.local(at, times.zone_of(reader)))
 
 
 def hurts_since(said: Iterable[tuple[date, CheckIn]], usual: int) -> date | None:

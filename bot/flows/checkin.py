@@ -261,8 +261,7 @@ async def _late(
     elif open_today and (newest.decision or {}).get("reason") == "unanswered" and said.pain is not None:
         await day.remake(desk, person, course, newest)
     else:
-        when = row.local_date.strftime("%A")
-        await desk.say(person, Message(words.say("checkin.late", day=when)))
+        await desk.say(person, Message(words.say("checkin.late", day=words.weekday(row.local_date))))
 
 
 async def _soften(desk: Desk, course: Course, row: LedgerRow, before: CheckIn, after: CheckIn) -> None:

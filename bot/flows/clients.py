@@ -12,12 +12,13 @@ from bot.flows.asking import turn_away
 from bot.flows.desk import Desk
 from bot.flows.rights import own_course
 from bot.words import Words
+from bot.words.charts import verdict_words
 from bot.words.facts import facts
 from bot.words.message import Button, Message, Rows
 from db import alerts, courses
 from db.courses import CourseState
 from db.schema import Answer, Coach, Course, LedgerRow, Person, ProgrammeVersion
-from plans.ledger import Entry, RowKind
+from plans.ledger import Entry
 from plans.localtime import local
 from plans.overruling import Word
 
@@ -106,34 +107,35 @@ async def every_reason(desk: Desk, person: Person, coach: Coach, course_id: int)
     words = desk.words(person)
     pairs = (await courses.history(desk.session, course))[-DATES:]
     lines = [
-        {"date": f"{row.local_date:%a %d %b}", "what": _what(row, entry), **_votes(row)}
+        {"date": words.weekday_and_date(row.local_date), "what": _what(words, row, entry), **_votes(words, row)}
         for row, entry in pairs
         if row.decision
     ]
     await desk.say(person, Message(words.say("page.reasons_of", label=client.label, rows=lines)))
 
 
-def _votes(row: LedgerRow) -> dict[str, object]:
-    decision = row.decision or {}
-    return {"verdict": decision.get("verdict") or decision.get("reason"), "votes": decision.get("votes") or ()}
+def _votes(words: Words, row: LedgerRow) -> dict[str, object]:
+    decision, named = row.decision or {}, {verdict.word: said for verdict, said in verdict_words(words).items()}
+    votes = [vote | {"named": named.get(vote["verdict"])} for vote in decision.get("votes") or ()]
+    reason = words.say("ruling.why", reason=decision.get("reason"), f=showing.facts_of(decision))
+    return {"verdict": named.get(str(decision.get("verdict"))) or reason, "votes": votes}
 
 
 def _row_line(words: Words, row: LedgerRow, entry: Entry) -> dict[str, object]:
     reason = (row.decision or {}).get("reason")
     said = facts(entry.checkin, gettext=words.gettext)
-    morning = words.gettext("in the morning {answer}").format(answer=entry.morning) if entry.morning else ""
+    morning = words.say("page.morning", answer=entry.morning) if entry.morning else ""
     plain = reason in (None, "clean", "start", "rest-over", "measured", "off", "away", "waiting")
     return {
-        "date": f"{row.local_date:%a %d %b}",
-        "what": _what(row, entry),
+        "date": words.weekday_and_date(row.local_date),
+        "what": _what(words, row, entry),
         "said": ", ".join(part for part in (morning, said) if part),
         "why": "" if plain else words.say("ruling.why", reason=reason, f=showing.facts_of(row.decision)),
     }
 
 
-def _what(row: LedgerRow, entry: Entry) -> str:
-    what = f"{entry.kind}" if row.day is None else f"{entry.kind} {row.day}"
-    return what + (f" ({row.level})" if row.level and entry.kind is RowKind.SESSION else "")
+def _what(words: Words, row: LedgerRow, entry: Entry) -> str:
+    return words.say("page.what", kind=entry.kind, day=row.day, level=row.level)
 
 
 async def _actions(desk: Desk, words: Words, course: Course) -> Rows:

@@ -94,7 +94,8 @@ async def today(desk: Desk, person: Person) -> None:
     day = times.today(person, desk.now)
     row = await courses.row_on(desk.session, course, day)
     if row is None and course.starts_on is not None and day < course.starts_on:
-        when = course.starts_on.strftime("%A" if (course.starts_on - day).days < 7 else "%A %d %b")
+        soon = (course.starts_on - day).days < 7
+        when = words.weekday(course.starts_on) if soon else words.long_date(course.starts_on)
         await desk.say(person, Message(words.say("day.nothing_yet", when=when)))
     elif row is None:
         await make(desk, person, course, day, by_itself=False)
@@ -239,7 +240,8 @@ async def well_again(desk: Desk, person: Person, course: Course) -> None:
     when = times.next_morning(person, desk.now)
     await plan_next(desk, person, course)
     at = localtime.local(when, times.zone_of(person))
-    await desk.say(person, Message(desk.words(person).say("day.well_again", when=f"{at:%A} {at:%H:%M}")))
+    words = desk.words(person)
+    await desk.say(person, Message(words.say("day.well_again", when=words.weekday_and_time(at))))
 
 
 async def remake(desk: Desk, person: Person, course: Course, row: LedgerRow) -> None:

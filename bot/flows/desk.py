@@ -21,6 +21,7 @@ from db.delivery import Kind
 from db.schema import Course, LedgerRow, Person, ProgrammeVersion
 from plans.programme import Programme
 from plans.reading import read_programme
+from plans.translated import in_language
 from plans.units import Units
 
 TERMS = "2026-11-26"
@@ -227,23 +228,33 @@ class Desk:
         )
 
     async def programme(self, course: Course) -> Programme:
-        """The programme version that a course keeps."""
-        return programme_in(await self.session.get_one(ProgrammeVersion, course.version_id))
+        """The programme version that a course keeps, in its client's language."""
+        return await self._read(course, course.version_id)
 
     async def programme_of(self, course: Course, row: LedgerRow) -> Programme:
-        """The programme version whose day a row holds, which its course may have left since."""
-        return programme_in(await self.session.get_one(ProgrammeVersion, row.version_id or course.version_id))
+        """The version whose day a row holds, which its course may have left since, in its client's language."""
+        return await self._read(course, row.version_id or course.version_id)
+
+    async def programme_for(self, reader: Person, course: Course) -> Programme:
+        """The programme version that a course keeps, in a reader's language."""
+        return programme_in(await self.session.get_one(ProgrammeVersion, course.version_id), reader.language)
+
+    async def _read(self, course: Course, version_id: int) -> Programme:
+        client = await self.session.get_one(Person, course.person_id)
+        return programme_in(await self.session.get_one(ProgrammeVersion, version_id), client.language)
 
     def _key(self) -> str:
         self._said += 1
         return f"{self.cause}:{self._said}"
 
 
-def programme_in(version: ProgrammeVersion) -> Programme:
-    """The programme of a stored version."""
-    return _read(version.source)
+def programme_in(version: ProgrammeVersion, language: str | None = None) -> Programme:
+    """The programme of a stored version, as it is written or for a reader of a language."""
+    return _read(version.source, language)
 
 
 @lru_cache(maxsize=256)
-def _read(source: str) -> Programme:
-    return read_programme(source)
+def _read(source: str, language: str | None) -> Programme:
+    if language is None:
+        return read_programme(source)
+    return in_language(_read(source, None), language, words(language).gettext)

@@ -6,7 +6,6 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from datetime import date, timedelta
 
-from babel.dates import format_date, get_day_names
 from markupsafe import Markup
 
 from bot.flows.weeks import Digest, Seen, Tested
@@ -22,7 +21,7 @@ from plans.charts.digest import Pain, Share, digest_svg
 from plans.charts.digest import Week as Bars
 from plans.measures import ALONE, Change
 from plans.programme import Programme
-from plans.units import unit_in, value_in
+from plans.units import value_in
 from plans.weekly import ends
 
 WANTED = 80.0
@@ -31,14 +30,12 @@ WANTED = 80.0
 
 def dates(words: Words, first: date, last: date) -> dict[str, str]:
     """The first and the last date as they are said."""
-    return {
-        name: format_date(day, "EEE d MMM", locale=words.language) for name, day in (("first", first), ("last", last))
-    }
+    return {"first": words.weekday_and_date(first), "last": words.weekday_and_date(last)}
 
 
 def weekdays(words: Words) -> list[str]:
     """Their names, Monday first."""
-    return [str(name) for _number, name in sorted(get_day_names("wide", locale=words.language).items())]
+    return [words.weekday(date(2024, 1, number)) for number in range(1, 8)]
 
 
 # --- in a message ---------------------------------------------------------------------------------------------------
@@ -148,12 +145,12 @@ def page(words: Words, found: Digest) -> str:
 def _tests(words: Words, seen: Seen) -> Iterator[dict[str, object]]:
     for test in seen.tests:
         unit = test.measure.unit
-        side = side_words(test.side, gettext=words.gettext).lower()
+        name, side = words.gettext(test.measure.name), side_words(test.side, gettext=words.gettext).lower()
         yield {
-            "name": f"{test.measure.name}, {side}" if side else test.measure.name,
-            "first": f"{value_in(test.first, unit, words.units):g}",
-            "value": f"{value_in(test.value, unit, words.units):g} {unit_in(unit, words.units)}",
-            "error": f"{value_in(ALONE * test.measure.mdc, unit, words.units):.3g}",
+            "name": f"{name}, {side}" if side else name,
+            "first": words.number(value_in(test.first, unit, words.units)),
+            "value": f"{words.number(value_in(test.value, unit, words.units))} {words.unit(unit)}",
+            "error": words.number(value_in(ALONE * test.measure.mdc, unit, words.units)),
             "change": test.change,
         }
 

@@ -7,8 +7,6 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
-from babel.dates import format_date
-
 from bot.flows.rights import NotAllowed
 from bot.words import Words
 from bot.words.message import Button, Rows
@@ -135,4 +133,4 @@ def guardian(text: str, today: date) -> tuple[str, date] | None:
 
 def day(words: Words, on: date) -> str:
     """A date with its weekday."""
-    return format_date(on, "EEE d MMM", locale=words.language)
+    return words.weekday_and_date(on)

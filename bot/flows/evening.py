@@ -125,7 +125,7 @@ async def ask_for_things(desk: Desk, person_id: int) -> None:
         course.at_hand = {**(course.at_hand or {}), wanted[0].name: None}
         await desk.send(
             person,
-            _question(desk, person, course, wanted[0]),
+            await _question(desk, person, course, wanted[0]),
             key=f"things:{person.id}:{times.today(person, desk.now)}",
             kind=Kind.NUDGE,
             late_after=times.at(person, times.today(person, desk.now), times.QUIET),
@@ -155,12 +155,12 @@ def _unknown(course: Course, needed: Sequence[Thing]) -> list[Thing]:
     return [thing for thing in needed if thing.name not in (course.at_hand or {})]
 
 
-def _question(desk: Desk, person: Person, course: Course, thing: Thing) -> Message:
-    words = desk.words(person)
+async def _question(desk: Desk, person: Person, course: Course, thing: Thing) -> Message:
+    words, say = desk.words(person), (await desk.programme(course)).say
     _ = words.gettext
     answers = ((_("Yes"), True), (_("No"), False))
     rows = column(*(Button(label, data(course.id, has, thing.name)) for label, has in answers))
-    return Message(words.say("day.have", thing=thing.name, instead=thing.instead), rows)
+    return Message(words.say("day.have", thing=say(thing.name), instead=list(map(say, thing.instead))), rows)
 
 
 def data(course: int, has: bool, thing: str) -> str:
@@ -180,6 +180,8 @@ async def tapped(desk: Desk, person: Person, course: Course, answer: str, name: 
     wanted = _unknown(course, await _tomorrow(desk, person, course, programme))
     if wanted:
         course.at_hand = {**course.at_hand, wanted[0].name: None}
-        await desk.say(person, _question(desk, person, course, wanted[0]))
+        await desk.say(person, await _question(desk, person, course, wanted[0]))
     else:
-        await desk.say(person, Message(words.say("day.have_noted", has=answer == "yes", thing=thing.name)))
+        await desk.say(
+            person, Message(words.say("day.have_noted", has=answer == "yes", thing=programme.say(thing.name)))
+        )

@@ -102,7 +102,9 @@ async def _offer_test(desk: Desk, person: Person, course: Course) -> None:
     recent = {t.measure for t in await tests.taken(desk.session, course) if desk.now - t.at <= FRESH}
     missing = [MEASURES[key] for key in (await desk.programme(course)).measures if key not in recent]
     if missing:
-        buttons = (Button(measure.name, f"measure:{measure.key}:how") for measure in missing)
+        buttons = (
+            Button(desk.words(person).gettext(measure.name), f"measure:{measure.key}:how") for measure in missing
+        )
         await desk.say(person, Message(desk.words(person).say("ending.test"), column(*buttons)))
 
 

@@ -16,6 +16,7 @@ from bot.words.message import ON_PHONE, Button, Message, column
 from bot.words.muscles import muscle_words
 from db import courses
 from db.schema import Person
+from plans.cautions import caution_words
 from plans.dose import items
 from plans.ledger import RowKind
 from plans.movements import Library, Movement, library
@@ -52,7 +53,9 @@ async def tapped(desk: Desk, person: Person, key: str) -> None:
 async def _known(desk: Desk, person: Person) -> Library:
     """All movements: the library, and those of the person's own programme."""
     course = await courses.open_course(desk.session, person)
-    return library() if course is None else (await desk.programme(course)).catalogue()
+    if course is None:
+        return library().said_by(desk.words(person).gettext)
+    return (await desk.programme(course)).catalogue()
 
 
 async def _todays(desk: Desk, person: Person) -> Sequence[Item]:
@@ -82,7 +85,7 @@ async def _show(desk: Desk, person: Person, movement: Movement) -> None:
         how=movement.how,
         cues=movement.cues,
         faults=movement.faults,
-        care=movement.care,
+        care=[*movement.care, *(words.gettext(caution_words()[caution].text) for caution in movement.cautions)],
         felt=muscle_words(movement.main, gettext=words.gettext),
         link=link.address if link else movement.link,
         caution=words.say("day.caution"),

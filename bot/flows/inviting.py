@@ -8,10 +8,10 @@ from datetime import date, datetime, timedelta
 
 from bot.flows import drafts, times
 from bot.flows.asking import Asked, about, close, open_for
-from bot.flows.desk import Desk
+from bot.flows.desk import Desk, programme_in
 from bot.flows.drafts import Draft
 from bot.flows.rights import NotAllowed, acting_for, coach_of_version, may, own_version
-from bot.words import Words
+from bot.words import LOCALES, Words
 from bot.words.message import Button, Message, Picture, Rows
 from db import links, programmes
 from db.helpers import Right
@@ -19,7 +19,7 @@ from db.links import Terms
 from db.schema import Coach, Invite, Person, ProgrammeVersion
 from plans import localtime
 from plans.charts.code import Code
-from plans.reading import read_programme
+from plans.translated import untranslated
 
 PLACES = (1, 10)
 SHOWN = 10
@@ -39,6 +39,8 @@ class _Told:
     opened: Sequence[str] = ()
     guardian: str = ""
     lacks_start: bool = False
+    own_language: str = ""
+    not_in: Sequence[str] = ()
 
 
 async def choose_invite(desk: Desk, person: Person, coach: Coach) -> None:
@@ -166,11 +168,22 @@ async def _told_of(desk: Desk, person: Person, coach: Coach, version: ProgrammeV
     until = await _last_date(desk, coach, await _closes(desk, coach, draft))
     starts = drafts.day(words, draft.starts_on) if draft.starts_on else ""
     lacks = together and draft.places > 1 and draft.starts_on is None
-    return _Told(version.title, draft.places, drafts.day(words, until), starts, together, lacks_start=lacks)
+    written = programme_in(version)
+    not_in = [words.language_name(one) for one in LOCALES if untranslated(written, one)]
+    return _Told(
+        version.title,
+        draft.places,
+        drafts.day(words, until),
+        starts,
+        together,
+        lacks_start=lacks,
+        own_language=words.language_name(written.language),
+        not_in=not_in,
+    )
 
 
 def _is_together(pace: str | None, version: ProgrammeVersion) -> bool:
-    return (pace or read_programme(version.source).pace) == "together"
+    return (pace or programme_in(version).pace) == "together"
 
 
 async def _closes(desk: Desk, coach: Coach, draft: Draft) -> datetime:

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from datetime import date, time, timedelta
 
+from markupsafe import Markup
+
 from bot.flows import (
     absences,
     assistants,
@@ -18,14 +20,16 @@ from bot.flows import (
     times,
 )
 from bot.flows.asking import Asked, close, open_for
-from bot.flows.desk import TERMS, Desk
+from bot.flows.desk import TERMS, Desk, programme_in
+from bot.words import OWN_NAMES, Words
 from bot.words.message import Button, Message, column, joined
 from db import coaches, courses, due, links, people
 from db.courses import CourseState
 from db.links import LinkProblem
-from db.schema import Coach, Course, Invite, Person
+from db.schema import Coach, Course, Invite, Person, ProgrammeVersion
 from plans import dose, localtime
 from plans.screening import next_step, screened
+from plans.translated import untranslated
 
 MORNINGS = ("06:00", "06:30", "07:00", "07:30", "08:00", "09:00")
 
@@ -107,7 +111,8 @@ async def _is_closed(desk: Desk, person: Person, coach: Coach) -> bool:
     if closed is None:
         return False
     own = await desk.session.get_one(Person, coach.person_id)
-    text = desk.words(person).say("inviting.coach_away", coach=own.label, until=f"{closed:%d %b}")
+    words = desk.words(person)
+    text = words.say("inviting.coach_away", coach=own.label, until=words.short_date(closed))
     await desk.say(person, Message(text))
     return True
 
@@ -138,7 +143,7 @@ async def _last_question(desk: Desk, person: Person, course: Course) -> Message:
     fixed = await starting.fixed_start(desk, person, course)
     if fixed is not None:
         button = Button(_("I will be there"), f"begin:{course.id}:then")
-        return Message(words.say("inviting.begin_on", day=f"{fixed:%A %d %b}", time=at), column(button))
+        return Message(words.say("inviting.begin_on", day=words.long_date(fixed), time=at), column(button))
     buttons = column(
         Button(_("Begin today"), f"begin:{course.id}:today"),
         Button(_("Begin tomorrow"), f"begin:{course.id}:tomorrow"),
@@ -173,8 +178,17 @@ async def _agreement(desk: Desk, person: Person, course: Course, number: int) ->
         Button(_("I agree"), f"join:{course.id}:agree" + (f":{number}" if number else "")),
         Button(_("No, thank you"), f"join:{course.id}:no"),
     )
+    others = (Button(name, f"settings:language:{key}") for key, name in OWN_NAMES.items() if key != words.language)
     terms = words.say("coaching.with_terms", coach=coach.label, number=number) if number else None
-    return Message(joined(text, terms), buttons)
+    return Message(joined(text, await _other_language(desk, words, course), terms), (*buttons, tuple(others)))
+
+
+async def _other_language(desk: Desk, words: Words, course: Course) -> Markup | None:
+    """Says so when not all of the programme's own texts are there in somebody's language."""
+    written = programme_in(await desk.session.get_one(ProgrammeVersion, course.version_id))
+    if not untranslated(written, words.language):
+        return None
+    return words.say("joining.other_language", language=words.language_name(written.language))
 
 
 def morning_question(desk: Desk, person: Person) -> Message:
@@ -293,12 +307,13 @@ async def _after_setting(desk: Desk, person: Person) -> None:
     goes_on = course is not None and course.state == CourseState.ACTIVE and course.paused is None
     coming = await due.planned(desk.session, due.DueKind.MORNING, person.id) if goes_on else None
     when = None if coming is None else localtime.local(max(coming, desk.now), times.zone_of(person))
-    text = desk.words(person).say(
+    words = desk.words(person)
+    text = words.say(
         "client.changed",
         zone=times.zone_of(person),
         time=at,
-        next=f"{when:%a %d %b}" if when else None,
-        lost=[f"{one:%a %d %b}" for one in lost],
+        next=words.weekday_and_date(when.date()) if when else None,
+        lost=[words.weekday_and_date(one) for one in lost],
     )
     await desk.say(person, Message(text))
 
@@ -331,7 +346,7 @@ async def begin(desk: Desk, person: Person, course: Course, value: str) -> None:
         at = (person.morning or times.MORNING).strftime("%H:%M")
         begins = words.say("joining.begins", time=at)
         if fixed is not None:
-            begins = words.say("inviting.begins_on", day=f"{fixed:%A %d %b}", time=at)
+            begins = words.say("inviting.begins_on", day=words.long_date(fixed), time=at)
         await desk.say(person, Message(begins))
         await evening.plan_things(desk, person, course)
     await day.plan_next(desk, person, course)

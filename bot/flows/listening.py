@@ -39,6 +39,7 @@ from db.schema import Coach, Course, LedgerRow, Person
 from plans.asked_number import only_number
 from plans.checkin import CheckIn, Completion
 from plans.fitting import missed, things
+from plans.glossing import in_english
 from plans.ledger import Question, RowKind
 from plans.localtime import local
 from plans.questions import open_question
@@ -63,7 +64,7 @@ async def heard(desk: Desk, person: Person, text: str) -> None:
         and waits_for(person) is not Asked.REPLY
         and course is not None
         and course.state != CourseState.JOINING
-        and find_flag(text) is not None
+        and find_flag(text, language=person.language) is not None
     )
     if not flagged and await _answers_own_question(desk, person, text):
         return
@@ -88,7 +89,7 @@ async def _after_the_end(desk: Desk, person: Person, text: str) -> bool:
         return False
     if await measuring.typed(desk, person, course, text):
         return True
-    flag = find_flag(text)
+    flag = find_flag(text, language=person.language)
     if flag is not None:
         await health.flagged_outside_a_course(desk, person, course, flag.level, text)
         return True
@@ -168,7 +169,7 @@ _TYPED_BY_A_COACH = {
 
 
 async def _while_joining(desk: Desk, person: Person, course: Course, text: str) -> None:
-    flag = find_flag(text)
+    flag = find_flag(text, language=person.language)
     if flag is not None and not places.zones_like(text[:80]):
         await health.flagged_outside_a_course(desk, person, course, flag.level, text)
     if read_reply(text, language=person.language).request == "stop":
@@ -193,7 +194,7 @@ async def _client_says(desk: Desk, person: Person, course: Course, text: str) ->
         await leaving.ask(desk, person)
         if reply.red_flag is None:
             return
-    if course.paused is not None and reply.red_flag is None and WELL.search(text):
+    if course.paused is not None and reply.red_flag is None and WELL.search(in_english(text, person.language)):
         await day.well_again(desk, person, course)
         return
     if course.state != CourseState.JOINING and await measuring.typed(desk, person, course, text):
@@ -231,7 +232,8 @@ async def _lacks_a_thing(desk: Desk, person: Person, course: Course, row: Ledger
         return False
     if (await courses.said_of(desk.session, row)).completion is not None:
         return False
-    thing = missed(text, things((await desk.programme_of(course, row)).day(row.day)))
+    programme = await desk.programme_of(course, row)
+    thing = missed(text, things(programme.day(row.day)), language=person.language, say=programme.say)
     if thing is None:
         return False
     await checkin.do_without(desk, person, course, row, thing.name)
@@ -289,8 +291,8 @@ async def _is_an_open_number(
     said = await courses.said_of(desk.session, row)
     newest = await courses.last_row(desk.session, course)
     asked_pain = next_ask(said) is Ask.PAIN or (newest is not None and newest.kind == RowKind.ASKING)
-    if asked_pain and merged(said, reply, find_flag(text)) == said and reply.error is None:
-        lone = only_number(text)
+    if asked_pain and merged(said, reply, find_flag(text, language=person.language)) == said and reply.error is None:
+        lone = only_number(in_english(text, person.language))
         reply = reply if reply.number is not None or lone is None else replace(reply, number=lone)
     if reply.number is None or reply.completion is not None:
         return False
@@ -318,7 +320,7 @@ async def _take(desk: Desk, person: Person, course: Course, row: LedgerRow, repl
         await checkin.take_morning(desk, person, course, newest, reply.morning)
         return
     before = await courses.said_of(desk.session, row)
-    after = merged(before, reply, find_flag(text))
+    after = merged(before, reply, find_flag(text, language=person.language))
     if after != before:
         await checkin.change(desk, person, course, row, before, after, quote=text)
         return

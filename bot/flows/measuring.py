@@ -18,6 +18,7 @@ from db import courses, tests
 from db.courses import CourseState
 from db.schema import Course, LedgerRow, MeasureRow, Person
 from plans.checkin import CheckIn
+from plans.glossing import in_english
 from plans.ledger import RowKind
 from plans.localtime import local
 from plans.measures import MEASURES, Measure, compare, plausible
@@ -39,7 +40,7 @@ async def asked(desk: Desk, person: Person, wanted: str) -> None:
     if len(keys) == 1:
         await explain(desk, person, keys[0])
         return
-    buttons = (Button(MEASURES[key].name, f"measure:{key}:how") for key in keys)
+    buttons = (Button(desk.words(person).gettext(MEASURES[key].name), f"measure:{key}:how") for key in keys)
     await desk.say(person, Message(desk.words(person).say("measuring.which"), column(*buttons)))
 
 
@@ -70,7 +71,13 @@ async def explain(desk: Desk, person: Person, key: str) -> None:
     task = await _task_of(desk, course, key)
     await _begin(desk, person, course, measure, warm=None)
     trials = task.trials + measure.practice
-    text = words.say("measuring.how", name=measure.name, how=measure.how, warm_up=task.warm_up, trials=trials)
+    text = words.say(
+        "measuring.how",
+        name=words.gettext(measure.name),
+        how=words.gettext(measure.how),
+        warm_up=task.warm_up,
+        trials=trials,
+    )
     picture = picture_of_test(measure, task.trials, words.units, gettext=words.gettext)
     await desk.say(person, Message(text, ways_in(key, gettext=words.gettext), picture))
 
@@ -80,7 +87,8 @@ async def typed(desk: Desk, person: Person, course: Course, text: str) -> bool:
 
     False for anything else. While a pain number is open a bare number is that one; with its unit it is a test's.
     """
-    found = tries_in(text, unit_in("cm", Units(person.units)))
+    unit = unit_in("cm", Units(person.units))
+    found = tries_in(text, unit) or tries_in(in_english(text, person.language), unit)
     with_unit = any(letter.isalpha() for letter in text)
     if not found or (not with_unit and await _asks_for_pain(desk, course)):
         return False
@@ -177,7 +185,7 @@ async def _ask(desk: Desk, person: Person, course: Course, noted: Markup | None 
         number=done + 1,
         of=test.wanted,
         practice=done < measure.practice,
-        unit=unit_in(measure.unit, words.units),
+        unit=words.unit(measure.unit),
     )
     rows: Rows = ()
     if done:
@@ -196,16 +204,22 @@ async def _take(desk: Desk, person: Person, course: Course, opened: Sequence[Mea
     wrong = next((one for one in found if not plausible(measure, one.value)), None)
     if wrong is not None:
         low, high = (value_in(limit, measure.unit, units) for limit in (measure.low, measure.high))
-        value, unit = value_in(wrong.value, measure.unit, units), unit_in(measure.unit, units)
-        text = words.say("measuring.implausible", value=f"{value:g}", low=f"{low:g}", high=f"{high:g}", unit=unit)
+        value, unit = value_in(wrong.value, measure.unit, units), words.unit(measure.unit)
+        text = words.say(
+            "measuring.implausible",
+            value=words.number(value),
+            low=words.number(low),
+            high=words.number(high),
+            unit=unit,
+        )
         await desk.say(person, Message(text))
         return
     for one in found:
         test = next((t for t in opened if t.value is None and one.side in (None, t.side)), None)
         if test is not None:
             tests.add(test, [one.value], desk.now)
-    shown = ", ".join(f"{value_in(one.value, measure.unit, units):g}" for one in found)
-    noted = words.say("measuring.noted", values=shown, unit=unit_in(measure.unit, units))
+    shown = ", ".join(words.number(value_in(one.value, measure.unit, units)) for one in found)
+    noted = words.say("measuring.noted", values=shown, unit=words.unit(measure.unit))
     await _go_on(desk, person, course, opened, noted)
 
 
@@ -268,12 +282,12 @@ def result(words: Words, person: Person, first: MeasureRow, last: MeasureRow) ->
     before, after = (value_in(test.value or 0.0, measure.unit, units) for test in (first, last))
     return words.say(
         "measuring.result",
-        name=measure.name,
+        name=words.gettext(measure.name),
         side=side_words(last.side, gettext=words.gettext),
         counts=measure.counts if len(last.tries) > measure.practice + 1 else None,
-        before=f"{before:g}",
-        after=f"{after:g}",
-        unit=unit_in(measure.unit, units),
+        before=words.number(before),
+        after=words.number(after),
+        unit=words.unit(measure.unit),
         change=compare(measure, first.value or 0.0, last.value or 0.0) if first.id != last.id else None,
     )
 

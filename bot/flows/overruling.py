@@ -64,7 +64,7 @@ async def comes(desk: Desk, at: Standing, words: Words) -> tuple[dict[str, objec
 def coming(at: Standing, found: Decision, words: Words) -> dict[str, object]:
     """A decision as `ruling.coming` says it."""
     return {
-        "when": f"{at.when:%A} {words.short_date(at.when)}",
+        "when": words.long_date(at.when),
         "kind": found.kind,
         "day": found.day,
         "then": min(found.position.day, len(at.programme.days)),

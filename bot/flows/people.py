@@ -273,5 +273,5 @@ def _line(words: Words, one: Seen) -> dict[str, object]:
         "silent": one.silent,
         "why_paused": course.paused,
         "well": listed.said.completion is Completion.DONE and (listed.said.pain or 0) < HURTS,
-        "said": f"{listed.said_on:%a} {said}" if said and listed.said_on else "",
+        "said": f"{words.short_weekday(listed.said_on)} {said}" if said and listed.said_on else "",
     }

@@ -28,7 +28,7 @@ from plans.localtime import local
 from plans.measures import ALONE, MEASURES, compare
 from plans.programme import Programme
 from plans.rules import Verdict
-from plans.units import unit_in, value_in
+from plans.units import value_in
 
 Pairs = Sequence[tuple[LedgerRow, Entry]]
 
@@ -140,7 +140,7 @@ async def _by_side(desk: Desk, course: Course) -> list[list[MeasureRow]]:
 
 def _name(words: Words, row: MeasureRow) -> str:
     side = side_words(row.side, gettext=words.gettext)
-    name = MEASURES[row.measure].name
+    name = words.gettext(MEASURES[row.measure].name)
     return f"{name}, {side[:1].lower()}{side[1:]}" if side else name
 
 
@@ -153,11 +153,11 @@ def _compared(words: Words, rows: Sequence[MeasureRow]) -> dict[str, object]:
     change = compare(measure, rows[0].value or 0.0, rows[-1].value or 0.0) if len(rows) > 1 else None
     return {
         "name": _name(words, rows[0]),
-        "unit": unit_in(measure.unit, words.units),
-        "first": f"{_value(words, rows[0]):g}",
-        "last": f"{_value(words, rows[-1]):g}",
+        "unit": words.unit(measure.unit),
+        "first": words.number(_value(words, rows[0])),
+        "last": words.number(_value(words, rows[-1])),
         "change": change,
-        "error": f"{value_in(ALONE * measure.mdc, measure.unit, words.units):g}",
+        "error": words.number(value_in(ALONE * measure.mdc, measure.unit, words.units)),
     }
 
 
@@ -172,14 +172,14 @@ def _measured(words: Words, person: Person, rows: Sequence[MeasureRow]) -> Measu
         Result(
             local(row.at, times.zone_of(person)).date(),
             _value(words, row),
-            f"{_value(words, row):g}",
+            words.number(_value(words, row)),
             _apart(words, person, rows[0], row),
         )
         for row in rows
     )
     band = words.gettext("within the error of the test")
     error = value_in(ALONE * measure.mdc, measure.unit, words.units)
-    return Measured(_name(words, rows[0]), unit_in(measure.unit, words.units), results, results[0].value, error, band)
+    return Measured(_name(words, rows[0]), words.unit(measure.unit), results, results[0].value, error, band)
 
 
 def _apart(words: Words, person: Person, first: MeasureRow, row: MeasureRow) -> str:

@@ -27,9 +27,9 @@ async def arrived(desk: Desk, person: Person, kind: str, file_id: str, caption: 
     False when it is not for here: not a coach's, a warning sign in its words, or a client's photo beside a test.
     """
     coach = await people.coach_of(desk.session, person)
-    if coach is None or find_flag(caption) is not None:
+    if coach is None or find_flag(caption, language=person.language) is not None:
         return False
-    known = await _known(desk, coach)
+    known = await _known(desk, person, coach)
     found = named(caption, known) if caption.strip() else []
     if kind == "photo" and not found and await courses.open_course(desk.session, person) is not None:
         return False
@@ -48,7 +48,7 @@ async def arrived(desk: Desk, person: Person, kind: str, file_id: str, caption: 
 async def type_movement(desk: Desk, person: Person, coach: Coach, number: int, text: str) -> None:
     """A typed name of the movement that a recording shows."""
     row = await _own(desk, coach, number)
-    found = named(text, await _known(desk, coach))
+    found = named(text, await _known(desk, person, coach))
     if len(found) == 1:
         await _keep(desk, person, row, found[0])
     elif found:
@@ -63,7 +63,7 @@ async def tapped(desk: Desk, person: Person, coach: Coach, number: int, what: st
         await show_all(desk, person, "")
         return
     row = await _own(desk, coach, number)
-    known = await _known(desk, coach)
+    known = await _known(desk, person, coach)
     if what == "is" and value in known:
         await _keep(desk, person, row, known[value])
     elif what == "page" and value.isdecimal() and len(value) < 5:
@@ -81,7 +81,7 @@ async def tapped(desk: Desk, person: Person, coach: Coach, number: int, what: st
 async def show_all(desk: Desk, person: Person, _rest: str) -> None:
     """Which movements have a recording, each with a button that lets go of it."""
     coach = await coach_only(desk, person)
-    words, known = desk.words(person), await _known(desk, coach)
+    words, known = desk.words(person), await _known(desk, person, coach)
     rows = await desk.session.scalars(
         select(Recording).where(Recording.coach_id == coach.id, Recording.movement.is_not(None)).order_by(Recording.id)
     )
@@ -131,7 +131,7 @@ async def _own(desk: Desk, coach: Coach, number: int) -> Recording:
     return row
 
 
-async def _known(desk: Desk, coach: Coach) -> Library:
+async def _known(desk: Desk, person: Person, coach: Coach) -> Library:
     """All movements that a coach's clients may meet: the library, and those of the newest version of each programme."""
     own: dict[str, Movement] = {}
     titles: set[str] = set()
@@ -140,7 +140,7 @@ async def _known(desk: Desk, coach: Coach) -> Library:
             titles.add(version.title)
             catalogue = programme_in(version).catalogue()
             own |= {key: catalogue[key] for key in catalogue.names() if key not in library() and key not in own}
-    return library().with_own(own.values())
+    return library().said_by(desk.words(person).gettext).with_own(own.values())
 
 
 async def _of_newest(desk: Desk, coach: Coach) -> list[Movement]:

@@ -27,7 +27,8 @@ async def tell_coaches(session: AsyncSession, done: Restored, now: datetime) -> 
         if not courses or done.newest is None:
             continue
         until = localtime.local(done.newest, times.zone_of(person))
-        text = desk.words(person).say("coach.restored", until=f"{until:%d %b %H:%M}", labels=await _open(desk, courses))
+        words = desk.words(person)
+        text = words.say("coach.restored", until=words.moment(until), labels=await _open(desk, courses))
         await desk.send(person, Message(text), key=f"{desk.cause}:{coach.id}", kind=Kind.ALERT)
 
 

@@ -11,7 +11,7 @@ from bot.flows import assistants, deciding, evening, health, joining, photos, ti
 from bot.flows.asking import Asked, close, open_for
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
-from bot.words import Words
+from bot.words import OWN_NAMES, Words
 from bot.words.message import ON_PHONE, Button, Message, Rows, column
 from db import courses, people
 from db.courses import CourseState
@@ -48,6 +48,7 @@ async def _buttons(desk: Desk, person: Person, course: Course | None, programme:
         Button(_("Another time"), "settings:morning"),
         Button(other_units, "settings:units"),
         Button(_("Another name"), "settings:name"),
+        Button(_("Language"), "settings:language"),
     ]
     if course is not None and course.state in RUNNING:
         if programme is not None and can_choose_days(programme):
@@ -81,6 +82,8 @@ async def tapped(desk: Desk, person: Person, what: str, value: str) -> None:
     elif what == "units":
         person.units = Units.METRIC if person.units == Units.INCH else Units.INCH
         await desk.say(person, Message(words.say("client.units", inches=person.units == Units.INCH)))
+    elif what == "language":
+        await _language(desk, person, value)
     elif what in ("days", "health", "things"):
         course = await courses.open_course(desk.session, person)
         if course is None or course.state not in RUNNING:
@@ -93,6 +96,21 @@ async def tapped(desk: Desk, person: Person, what: str, value: str) -> None:
             await _choose_day(desk, person, course, value)
     else:
         raise NotAllowed("checkin.not_yours")
+
+
+async def _language(desk: Desk, person: Person, value: str) -> None:
+    """The languages by their own names, or the one that is chosen. Raises NotAllowed for one that there is not."""
+    if not value:
+        names = (Button(name, f"settings:language:{language}") for language, name in OWN_NAMES.items())
+        await desk.say(person, Message(desk.words(person).say("client.which_language"), column(*names)))
+        return
+    if value not in OWN_NAMES:
+        raise NotAllowed("checkin.not_yours")
+    person.language = value
+    await desk.say(person, Message(desk.words(person).say("client.language", name=OWN_NAMES[value])))
+    course = await courses.open_course(desk.session, person)
+    if course is not None and course.state == CourseState.JOINING:
+        await joining.ask_next(desk, person, course)
 
 
 async def type_name(desk: Desk, person: Person, text: str) -> None:
@@ -121,13 +139,16 @@ async def _health(desk: Desk, person: Person, course: Course, value: str) -> Non
 async def _things(desk: Desk, person: Person, course: Course) -> None:
     """What was said to be at hand or not, each to be turned round by a tap."""
     _ = desk.words(person).gettext
+    say = (await desk.programme(course)).say
     known = {name: has for name, has in (course.at_hand or {}).items() if has is not None}
     has, lacks = _("{thing}: not at hand any more"), _("{thing}: at hand now")
     buttons = [
-        Button((has if at_hand else lacks).format(thing=name)[:ON_PHONE], evening.data(course.id, not at_hand, name))
+        Button(
+            (has if at_hand else lacks).format(thing=say(name))[:ON_PHONE], evening.data(course.id, not at_hand, name)
+        )
         for name, at_hand in known.items()
     ]
-    here, gone = ([name for name, at_hand in known.items() if at_hand is word] for word in (True, False))
+    here, gone = ([say(name) for name, at_hand in known.items() if at_hand is word] for word in (True, False))
     text = desk.words(person).say("client.things", here=here, gone=gone)
     await desk.say(person, Message(text, column(*buttons)))
 
@@ -158,7 +179,7 @@ def days_of(programme: Programme, course: Course) -> tuple[int, ...]:
 
 
 def _names(words: Words) -> dict[int, str]:
-    return {n: str(name) for n, name in get_day_names("abbreviated", locale=words.language).items()}
+    return {n: str(name) for n, name in get_day_names("abbreviated", locale=words.locale).items()}
 
 
 async def _choose_day(desk: Desk, person: Person, course: Course, value: str) -> None:

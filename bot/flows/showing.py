@@ -42,7 +42,7 @@ def day(words: Words, programme: Programme, pairs: Pairs, fit: Fit = NO_FIT, fol
     missing = _still_missing(words, pairs)
     if entry.kind is RowKind.OFF:
         when = follows or pace_of(programme, row.local_date).next_training(row.local_date)
-        return Message(words.say("day.off", when=f"{when:%A}"), _odd_button(words, row.id))
+        return Message(words.say("day.off", when=words.weekday(when)), _odd_button(words, row.id))
     if entry.kind is RowKind.REST:
         return Message(_rest(words, programme, pairs), _odd_button(words, row.id))
     session = _session(words, programme, pairs, fit)
@@ -95,7 +95,7 @@ def _session(words: Words, programme: Programme, pairs: Pairs, fit: Fit, *, why:
         special=day.caution,
         support=fit.older and stands(day),
         spared=None if fit.spares in (None, Area.OTHER) else area_words(fit.spares, words),
-        lacks=fit.lacks,
+        lacks=[programme.say(name) for name in fit.lacks],
         minutes=_cut_to(programme, row, fit, day),
         nothing=nothing,
         measure=told,
@@ -119,7 +119,8 @@ def _ways_into_test(words: Words, programme: Programme, pairs: Pairs) -> Rows:
 
 def _test(words: Words, test: MeasureTask, *, alone: bool) -> Markup:
     measure = MEASURES[test.measure]
-    facts = {"name": measure.name, "how": measure.how, "trials": test.trials + measure.practice}
+    _ = words.gettext
+    facts = {"name": _(measure.name), "how": _(measure.how), "trials": test.trials + measure.practice}
     return words.say("day.measure", warm_up=test.warm_up, alone=alone, **facts)
 
 
@@ -137,7 +138,10 @@ def _without_buttons(words: Words, programme: Programme, row: LedgerRow, fit: Fi
     label = words.gettext("No {thing} here today")
     numbered = [(everything.index(thing), thing) for thing in wanted if thing in everything]
     return column(
-        *(Button(label.format(thing=thing.name)[:ON_PHONE], f"c:{row.id}:lacks:{n}") for n, thing in numbered[:MOST])
+        *(
+            Button(label.format(thing=programme.say(thing.name))[:ON_PHONE], f"c:{row.id}:lacks:{n}")
+            for n, thing in numbered[:MOST]
+        )
     )
 
 
@@ -304,13 +308,13 @@ def paused(words: Words, course: int, why: str, row: int | None = None, *, back_
     label = words.gettext("Well again") if why == "ill" else words.gettext("Go on")
     own = () if why == "coach" else ((Button(label, f"well:{course}"),),)
     rows = (*own, *(_fix(words, row) if row is not None else ()))
-    until = f"{back_on:%A} {words.short_date(back_on)}" if back_on else None
+    until = words.long_date(back_on) if back_on else None
     return Message(words.say("day.paused", why=why, until=until), rows)
 
 
 def _coming(words: Words, entry: Entry, follows: Decision, when: date) -> Markup:
     facts = {
-        "when": words.gettext("Tomorrow") if (when - entry.on).days == 1 else f"{when:%A}",
+        "when": words.gettext("Tomorrow") if (when - entry.on).days == 1 else words.weekday(when),
         "kind": follows.kind,
         "day": follows.day,
         "then": follows.position.day,

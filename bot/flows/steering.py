@@ -68,12 +68,12 @@ async def _pause(desk: Desk, person: Person, client: Person, course: Course, val
         raise NotAllowed("checkin.not_yours")
     course.paused = day.PAUSED_BY_COACH
     course.back_on = _back_on(at, int(value))
-    until = f"{course.back_on:%A} {words.short_date(course.back_on)}" if course.back_on else None
+    until = words.long_date(course.back_on) if course.back_on else None
     undo = Button(_("Take it back"), f"steer:{course.id}:resume")
     text = words.say("steering.paused", label=client.label, until=until)
     await desk.say(person, Message(text, column(undo, _page(desk, person, course))))
     their_words = desk.words(client)
-    told = f"{course.back_on:%A} {their_words.short_date(course.back_on)}" if course.back_on else None
+    told = their_words.long_date(course.back_on) if course.back_on else None
     await desk.say(client, Message(their_words.say("day.paused", why=course.paused, until=told)))
 
 
@@ -93,7 +93,9 @@ async def _resume(desk: Desk, person: Person, client: Person, course: Course) ->
     text = words.say("steering.resumed", label=client.label, now=now)
     await desk.say(person, Message(text, column(_page(desk, person, course))))
     when = local(times.next_morning(client, desk.now), times.zone_of(client))
-    told = desk.words(client).say("steering.resumed_client", coach=person.label, when=f"{when:%A} {when:%H:%M}")
+    told = desk.words(client).say(
+        "steering.resumed_client", coach=person.label, when=desk.words(client).weekday_and_time(when)
+    )
     await desk.say(client, Message(told))
 
 
@@ -133,7 +135,7 @@ async def _take_time(desk: Desk, person: Person, client: Person, course: Course,
     words, now = desk.words(person), at.strftime("%H:%M")
     coming = await due.planned(desk.session, due.DueKind.MORNING, client.id)
     when = local(coming, times.zone_of(client)) if coming is not None else None
-    text = words.say("steering.timed", label=client.label, now=now, when=f"{when:%A %H:%M}" if when else None)
+    text = words.say("steering.timed", label=client.label, now=now, when=words.weekday_and_time(when) if when else None)
     undo = Button(words.gettext("Take it back"), f"steer:{course.id}:time:{before.replace(':', '')}")
     await desk.say(person, Message(text, column(undo, _page(desk, person, course))))
     await desk.say(client, Message(desk.words(client).say("steering.timed_client", coach=person.label, now=now)))

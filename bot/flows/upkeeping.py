@@ -5,9 +5,10 @@ from __future__ import annotations
 from datetime import timedelta
 
 from bot.flows import day, evening, finishing, telling, times
-from bot.flows.desk import TERMS, Desk
+from bot.flows.desk import TERMS, Desk, programme_in
 from bot.flows.rights import NotAllowed, coach_only, own_course
-from bot.words.doses import session_lines
+from bot.words import LOCALES, words
+from bot.words.doses import Gettext, session_lines
 from bot.words.message import Button, Message, column
 from db import alerts, courses, due, people, programmes
 from db.courses import CourseState
@@ -15,8 +16,9 @@ from db.delivery import Kind
 from db.schema import Coach, Course, Person, ProgrammeVersion
 from plans.programme import Day
 from plans.reading import read_programme
+from plans.translated import said
 from plans.upkeep import Upkeep, upkeep
-from plans.upkeep_file import upkeep_text
+from plans.upkeep_file import Wording, upkeep_text
 
 
 async def tapped(desk: Desk, person: Person, course_id: int, what: str) -> None:
@@ -35,11 +37,11 @@ async def tapped(desk: Desk, person: Person, course_id: int, what: str) -> None:
 
 
 async def _plan(desk: Desk, course: Course) -> Upkeep | None:
-    """The upkeep of a course as things stand; None when no movement is left for it."""
+    """The upkeep of a course as things stand, as its programme is written; None when no movement is left for it."""
     past = await finishing.past_of(desk, course)
     try:
         return upkeep(
-            await desk.programme(course),
+            programme_in(await desk.session.get_one(ProgrammeVersion, course.version_id)),
             level=course.level,
             fit=past.fit,
             ranking=past.ranking(),
@@ -55,8 +57,9 @@ async def _look(desk: Desk, person: Person, course: Course) -> None:
     if plan is None:
         await desk.say(person, Message(words.say("ending.no_upkeep", label=client.label)))
         return
-    lines = session_lines(Day(1, session=plan.session), gettext=words.gettext)
-    names = {key: movement.name for key, movement in (await desk.programme(course)).catalogue().items()}
+    programme = await desk.programme_for(person, course)
+    lines = session_lines(Day(1, session=said(plan.session, programme.say)), gettext=words.gettext)
+    names = programme.catalogue().names()
     liked = [names[key] for key in course.favourites or ()]
     text = words.say("ending.plan", label=client.label, minutes=plan.minutes, lines=lines, liked=liked)
     run = Button(words.gettext("Let it run from tomorrow"), f"upkeep:{course.id}:run")
@@ -69,7 +72,7 @@ async def _run(desk: Desk, person: Person, coach: Coach, course: Course) -> None
     plan = await _plan(desk, course)
     if course.state != CourseState.FINISHED or plan is None:
         raise NotAllowed("checkin.not_yours")
-    source = upkeep_text(await desk.programme(course), plan, barred=course.barred or ())
+    source = await _as_file(desk, course, plan)
     version = await programmes.store(desk.session, coach, read_programme(source), source, desk.now, upkeep=True)
     version.published_at = version.published_at or desk.now
     if not await _begin(desk, client, course, version):
@@ -90,6 +93,26 @@ async def _again(desk: Desk, person: Person, course_id: int) -> None:
         raise NotAllowed("joining.already")
     await desk.say(person, Message(desk.words(person).say("ending.again_begins")))
     await telling.tell_of(desk, course, cause="upkeep-again", at_once=False)
+
+
+async def _as_file(desk: Desk, course: Course, plan: Upkeep) -> str:
+    """The plan as a programme file, in the programme's own language and with texts in ours."""
+    version = await desk.session.get_one(ProgrammeVersion, course.version_id)
+    return upkeep_text(programme_in(version), plan, barred=course.barred or (), wordings=_wordings())
+
+
+def _wordings() -> dict[str, Wording]:
+    """The words that an upkeep brings, by language."""
+    return {language: _wording(words(language).gettext) for language in LOCALES}
+
+
+def _wording(_: Gettext) -> Wording:
+    return Wording(
+        title=_("{title}: upkeep"),
+        goal=_("Keep what was reached. {goal}"),
+        focus=_("what to keep up"),
+        motivation=_("Three short mornings a week, of movements that you know."),
+    )
 
 
 async def _begin(desk: Desk, client: Person, before: Course, version: ProgrammeVersion) -> bool:

@@ -3,15 +3,21 @@
 from __future__ import annotations
 
 import re
-from datetime import date
+from datetime import date, datetime
 from functools import cache
-from gettext import NullTranslations
+from gettext import GNUTranslations, NullTranslations
+from io import BytesIO
+from pathlib import Path
 
-from babel.dates import format_date
+from babel import Locale
+from babel.dates import format_skeleton, get_day_names
+from babel.messages.mofile import write_mo
+from babel.messages.pofile import read_po
+from babel.numbers import format_decimal
 from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 
-from plans.units import Units
+from plans.units import Units, unit_in
 
 _GAP = re.compile(r"\n{3,}")
 """What templates leave where a part is not said; paragraphs are one blank line apart."""
@@ -22,6 +28,7 @@ class Words:
 
     def __init__(self, language: str, units: Units, catalogue: NullTranslations) -> None:
         self.language = language
+        self.locale = LOCALES[language]
         self.units = units
         self.gettext = catalogue.gettext
         self._templates = Environment(
@@ -32,12 +39,49 @@ class Words:
             trim_blocks=True,
             lstrip_blocks=True,
         )
+        self._templates.filters["number"] = self.number
         self._templates.policies["ext.i18n.trimmed"] = True
         self._templates.install_gettext_translations(catalogue, newstyle=True)  # type: ignore[attr-defined]
 
+    def language_name(self, language: str) -> str:
+        """What a language is called in this one: Spanish, Englisch."""
+        return str(Locale.parse(self.locale).languages.get(language, language))
+
     def short_date(self, day: date) -> str:
-        """A date as it is written under a chart: "2 Mar", with the language's own order and names."""
-        return format_date(day, "d MMM", locale=self.language)
+        """Day and month as they stand under a chart: "2 Mar", in the language's own order."""
+        return format_skeleton("MMMd", day, locale=self.locale)
+
+    def weekday_and_date(self, day: date) -> str:
+        """Weekday, day and month, short: "Mon, 2 Mar"."""
+        return format_skeleton("MMMEd", day, locale=self.locale)
+
+    def long_date(self, day: date) -> str:
+        """Weekday, day and month: "Monday, 2 Mar"."""
+        return format_skeleton("MMMEEEEd", day, locale=self.locale)
+
+    def weekday(self, day: date) -> str:
+        """The name of a day of the week."""
+        return str(get_day_names("wide", locale=self.locale)[day.weekday()])
+
+    def short_weekday(self, day: date) -> str:
+        """The name of a day of the week, short."""
+        return str(get_day_names("abbreviated", locale=self.locale)[day.weekday()])
+
+    def moment(self, at: datetime) -> str:
+        """A date with its time of day on the clock that it is given in."""
+        return f"{self.weekday_and_date(at)}, {at:%H:%M}"
+
+    def weekday_and_time(self, at: datetime) -> str:
+        """A day of the week with the time of day."""
+        return f"{self.weekday(at)} {at:%H:%M}"
+
+    def unit(self, unit: str) -> str:
+        """What a measure's unit is called for somebody who measures in these units."""
+        return self.gettext(unit_in(unit, self.units))
+
+    def number(self, value: float) -> str:
+        """A number with up to two decimals, none where they are zero, and the language's own mark."""
+        return format_decimal(value, format="0.##", locale=self.locale)
 
     def say(self, name: str, /, **facts: object) -> Markup:
         """The message `file.part` with these facts in it, escaped for the platform's HTML.
@@ -55,21 +99,36 @@ class Words:
         return self._templates.get_template(file).render(language=self.language, **facts)
 
 
-LANGUAGES = ("en",)
-"""The languages that there are words for, the source language first."""
+LOCALES = {"en": "en_GB", "es": "es", "de": "de"}
+"""The languages that there are words for, the source language first, and whose way of writing dates and numbers."""
+OWN_NAMES = {"en": "English", "es": "Español", "de": "Deutsch"}
+"""What each language calls itself."""
 
 
 def language_of(tag: str) -> str:
     """The language of ours that is nearest to a chat's language tag; English where there is none.
 
-    >>> language_of("en-GB"), language_of("fi")
-    ('en', 'en')
+    >>> language_of("es-MX"), language_of("fi")
+    ('es', 'en')
     """
     wanted = tag.replace("_", "-").partition("-")[0].lower()
-    return wanted if wanted in LANGUAGES else LANGUAGES[0]
+    return wanted if wanted in LOCALES else "en"
 
 
 @cache
 def words(language: str, units: Units = Units.METRIC) -> Words:
-    """The words of a language; English, the source, needs no catalogue."""
-    return Words(language, units, NullTranslations())
+    """The words of a language, or of English where there are none."""
+    known = language_of(language)
+    return Words(known, units, translations(known))
+
+
+@cache
+def translations(language: str) -> NullTranslations:
+    """What texts are in a language; English, the source, needs none."""
+    if language == "en":
+        return NullTranslations()
+    compiled = BytesIO()
+    with (Path(__file__).parent / "languages" / f"{language}.po").open("rb") as file:
+        write_mo(compiled, read_po(file, locale=LOCALES[language]))
+    compiled.seek(0)
+    return GNUTranslations(compiled)

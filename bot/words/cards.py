@@ -29,7 +29,7 @@ def picture_of_words(words: str) -> Picture:
 def picture_of_test(measure: Measure, trials: int, units: Units, *, gettext: Gettext = same) -> Picture:
     """How a test is taken and read."""
     test = _test(measure, trials, units, gettext)
-    return Picture("card", Card(measure.name, "", (test,), "").as_json())
+    return Picture("card", Card(gettext(measure.name), "", (test,), "").as_json())
 
 
 def film_picture(movement: Movement, ending: str) -> Picture | None:
@@ -60,5 +60,5 @@ def _tested(test: MeasureTask, units: Units, _: Gettext) -> Measurement:
 
 def _test(measure: Measure, trials: int, units: Units, _: Gettext) -> Measurement:
     each = _("{count} tries each side, in {unit}") if measure.sides else _("{count} tries, in {unit}")
-    tries = each.format(count=trials + measure.practice, unit=unit_in(measure.unit, units))
-    return Measurement(measure.key, _("Test: {name}").format(name=measure.name), tries, "")
+    tries = each.format(count=trials + measure.practice, unit=_(unit_in(measure.unit, units)))
+    return Measurement(measure.key, _("Test: {name}").format(name=_(measure.name)), tries, "")

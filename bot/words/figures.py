@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from bot.words import Words
 from bot.words.charts import verdict_words
+from bot.words.doses import Gettext, same
 from plans.comparing import Comparison, Figure, Rate
 from plans.rules import Verdict
 from plans.trends import Direction, Trend
@@ -33,10 +34,10 @@ def figures(words: Words, found: Comparison) -> list[FigureWords]:
     """The three figures."""
     _ = words.gettext
     named = ((_("Done"), found.completion), (_("Dose"), found.dose), (_("Answered"), found.answers))
-    return [_figure(name, figure) for name, figure in named]
+    return [_figure(name, figure, _) for name, figure in named]
 
 
-def _figure(name: str, found: Figure) -> FigureWords:
+def _figure(name: str, found: Figure, gettext: Gettext) -> FigureWords:
     compared = found.month.sessions > 0 and found.before.sessions > 0
     month = found.month
     step = found.month_step
@@ -48,7 +49,7 @@ def _figure(name: str, found: Figure) -> FigureWords:
         rate(month) if month.sessions else "",
         percent(month.low, month.high),
         rate(found.before) if compared else "",
-        span(ends, sign=not clear),
+        span(ends, sign=not clear, gettext=gettext),
         clear if compared else 0,
     )
 
@@ -67,16 +68,18 @@ def percent(low: float, high: float) -> str:
     return f"{span((low, high))}\N{NO-BREAK SPACE}%"
 
 
-def span(ends: tuple[float, float], *, sign: bool = False) -> str:
+def span(ends: tuple[float, float], *, sign: bool = False, gettext: Gettext = same) -> str:
     """Both ends in percent; with a sign where they are a change, a true minus.
 
     >>> span((-0.09, 0.21), sign=True)
     '−9 to +21'
     """
+    _ = gettext
     low, high = (round(100 * end) for end in ends)
     if not sign:
         return f"{low}" if low == high else f"{low}–{high}"
-    return " to ".join(f"{end:+d}".replace("-", "−") if end else "0" for end in (low, high))
+    least, most = (f"{end:+d}".replace("-", "−") if end else "0" for end in (low, high))
+    return _("{low} to {high}").format(low=least, high=most)
 
 
 def directions(words: Words, name: str, found: Mapping[Direction, int]) -> str:

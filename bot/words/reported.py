@@ -19,7 +19,7 @@ from plans.group_error import ENOUGH, GroupError
 from plans.measures import ALONE, MEASURES
 from plans.programme import Programme
 from plans.programme_report import Count, DayReport, MovementReport, ProgrammeReport
-from plans.units import unit_in, value_in
+from plans.units import value_in
 
 Found = TypeVar("Found")
 
@@ -133,18 +133,18 @@ def _named(words: Words, named: Sequence[tuple[str, Count]]) -> str:
 
 def _error(words: Words, error: GroupError) -> dict[str, object]:
     measure, found = MEASURES[error.measure], error.found
-    side = side_words(error.side, gettext=words.gettext).lower()
+    name, side = words.gettext(measure.name), side_words(error.side, gettext=words.gettext).lower()
 
     def said(value: float) -> str:
-        return f"{value_in(value, measure.unit, words.units):.1f} {unit_in(measure.unit, words.units)}"
+        return f"{words.number(round(value_in(value, measure.unit, words.units), 1))} {words.unit(measure.unit)}"
 
     return {
-        "name": f"{measure.name}, {side}" if side else measure.name,
+        "name": f"{name}, {side}" if side else name,
         "people": error.people,
         "tries": found.tries if found else 0,
         "error": said(found.error) if found else "",
         "smallest": said(found.smallest_change) if found else "",
-        "agreement": f"{found.agreement:.2f}" if found else "",
+        "agreement": words.number(found.agreement) if found else "",
         "counted": said(ALONE * measure.mdc),
     }
 

@@ -116,7 +116,7 @@ async def test_every_reason_is_told_with_its_numbers(database: Database) -> None
         here = await room(session, HURT)
         await here.morning()
         await clients.every_reason(here.desk(), here.person, here.coach, here.course.id)
-        assert "Tue 12 May session 2: advance" in await here.last()
+        assert "Tue 12 May day 2: went on" in await here.last()
 
 
 async def test_a_word_is_shown_before_it_counts_and_again_after(database: Database) -> None:
