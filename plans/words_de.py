@@ -11,7 +11,7 @@ _BODY = (
     r"knie|schulter|rucken|nacken|brust|herz|huft|oberschenkel|unterschenkel|schenkel|wade|waden|fuss|fusse|knochel|"
     r"sprunggelenk|ellbogen|ellenbogen|hand|handgelenk|arm|unterarm|oberarm|finger|daumen|zehe|zehen|leiste|gesass|po|"
     r"kiefer|gesicht|wirbelsaule|steissbein|rippe|rippen|becken|achillessehne|schienbein|bein|beine|muskel|gelenk|"
-    r"glieder|kreuz|lenden|lende|hals|fersen|ferse|sehne|sehnen|beinbeuger|huftbeuger|schulterblatt|nerven|kopf|bauch"
+    r"glieder|kreuz|lenden|lende|hals|fersen|ferse|sehne|sehnen|beinbeuger|huftbeuger|schulterblatt|kopf|bauch"
 )
 _FELT = (
     r"schmerz(?:en|es)?|weh|stechen|probleme|beschwerden|schwellung|kribbeln|taubheit|schwache|zerrung|prellung|krampf|"
@@ -29,7 +29,8 @@ _SMALL = (
     r"(?: (?:ist|war|sind|waren|hat|wurde|zu|total|ganz|leider|schon|mir|wieder|heute|einfach|nur|so|plotzlich|laut))"
 )
 _LIMB = (
-    r"fuss|fusse|bein|beine|zehen?|finger|hand|hande|arm|arme|wade|waden|oberschenkel|gesicht|daumen|ferse|seite|haut"
+    r"fuss|fussen?|fusse|bein|beinen?|zehen?|fingern?|hand|handen?|arm|"
+    r"armen?|wade|waden|oberschenkel|gesicht|daumen|ferse|seite|haut"
 )
 _OWN = r"(?:mein\w*|den|die|das|der|im|am)"
 _SIDE = r"(?:link\w*|recht\w*|beid\w*|ganz\w*|klein\w*|gross\w*)"
@@ -94,6 +95,83 @@ REWRITES: tuple[tuple[str, str], ...] = (
         r"verschieben|umstellen|wechseln|verlegen|stellen)\b",
         r"uhrzeit andern\g<what>",
     ),
+    (
+        r"\b(?P<no>nicht|kaum|nimmer|net|ned)(?: mehr| richtig| gut| wirklich| gescheit| ordentlich| normal| tief| so| recht| klar| deutlich| voll| ganz|"
+        r" selbst)+ (?P<verb>atmen|durchatmen|einatmen|sprechen|reden|sehen|pinkeln|schlafen|heben|anheben|greifen|festhalten|bewegen|spuren|fuhlen|halten|kontrollieren)\b",
+        r"\g<no> \g<verb>",
+    ),
+    (
+        r"\b(?P<no>nicht|nimmer|net|ned)(?: mehr| selbst)+ (?P<verb>laufen|gehen|auftreten|stehen|belasten)\b",
+        r"\g<no> \g<verb>",
+    ),
+    (rf"\b(?P<limb>(?:{_LIMB})(?: \w+){{0,3}}?) (?:nicht|kaum|nimmer|net|ned) bewegen\b", r"\g<limb> gelahmt"),
+    (
+        rf"\b(?:spur\w*|fuhl\w*|merk\w*)(?: ich| i)?(?P<where>(?: \w+){{0,3}} (?:{_LIMB}|schritt|"
+        rf"po|gesass|intimbereich))(?: \w+){{0,2}}? (?:nichts|nix|gar nichts|kaum was)(?: mehr)?\b",
+        r"\g<where> taub",
+    ),
+    (r"\bschritt(?=(?: \w+){0,4} (?:taub|betaubt|gefuhllos|kribbel|pelzig))", "intimbereich"),
+    (
+        r"\b(?P<what>klo|toilette|pinkeln|wasser lassen|wasserlassen|pieseln|bieseln)\b[^.!?]{0,25}? (?:kommt|"
+        r"geht|kam|ging|lauft)(?: \w+){0,2}? (?:nichts|nix|nicht|net|ned)(?: mehr)?\b",
+        "nicht pinkeln",
+    ),
+    (r"\b(?:ziehen|zieht)\b(?=[^.!?]{0,40}\bbrust\b[^!?]{0,40}(?:schweiss|luft|atem|arm|kiefer|ubel))", "schmerz"),
+    (
+        r"\bherz(?P<how>(?: \w+){0,4}?) (?:ausgesetzt|sprunge|hupfer|"
+        r"purzelbaume|extraschlage|holpert|holperte|poltert)\b",
+        r"herz\g<how> stolpert",
+    ),
+    (r"\bluft(?: (?:wird|wurde|war|ist|geht))(?: \w+){0,2}? (?:knapp|eng|dunn|weg|aus)\b", "keine luft"),
+    (r"\b(?:bleibt|blieb)(?: \w+){0,4}? luft(?: \w+)? weg\b", "keine luft"),
+    (
+        r"\b(?P<side>linke|rechte)n? (?:korper)?seite(?=[^.!?,]{0,25} (?:gelahmt|taub|schwach|kraftlos|lahm)\b)",
+        r"\g<side> korperhalfte",
+    ),
+    (
+        r"\b(?P<weak>schwach\w*|taub\w*|gelahmt|lahmung\w*|"
+        r"kraftlos)(?P<how>(?: \w+){0,3}?) (?P<side>linken?|rechten?) seite\b(?! vom| des| am| im)",
+        r"\g<weak>\g<how> \g<side> korperhalfte",
+    ),
+    (r"\bfind\w*(?: \w+){0,3}? (?:worte|worter|wort)(?: \w+){0,2}? nicht\b", "lalle"),
+    (r"\b(?:worte|worter)(?: \w+){0,3}? nicht (?:ein|mehr|raus|heraus)\b", "lalle"),
+    (
+        r"\b(?:teil|stuck|halfte)(?: \w+){0,3}? (?:bild|bildes|sicht|gesichtsfeld|"
+        r"gesichtsfelds|blickfeld|bildschirm)(?: \w+){0,3}? (?:fehlt|weg|schwarz)\b",
+        "gesichtsfeldausfall",
+    ),
+    (
+        rf"\b(?P<where>(?:{_BODY}|haut|stelle)(?: (?:ist|sind|wird|wurde|ganz|total|jetzt|"
+        rf"schon|voll|richtig|seit|gestern|und|dick|alles)){{0,4}}) (?:blau|lila|violett)\b",
+        r"\g<where> bluterguss",
+    ),
+    (rf"\b(?:blau|lila|violett)(?= (?:am|an|im|auf|unter|unterm|uber|um)(?: \w+){{0,2}}? (?:{_BODY})\b)", "bluterguss"),
+    (
+        r"\bvoll(?:er)? wasser\b|\bwasser (?:im|in den|in der) (?:knie|gelenk|bein|beinen|fuss|fussen|wade|knochel)\b",
+        "geschwollen",
+    ),
+    (
+        r"\b(?:heul|wein|schrei|krumm|stohn|geheul|gewein|geschri)\w*(?: mich)? vor schmerz\w*|"
+        r"\bvor schmerz\w*(?: \w+){0,2} (?:geheult|geweint|geschrien|heulen|weinen|schreien)\b",
+        "unertragliche schmerzen",
+    ),
+    (
+        r"\b(?P<sign>taubheit|taubheitsgefuhl|kribbeln|schwindel|schwellung|fieber|stechen|schmerzen|"
+        r"schmerz|brustschmerzen|atemnot|bluterguss) (?:nein|keine?[snr]?|nix|nicht|null)(?=[.,!;]|$| und\b)",
+        r"kein \g<sign>",
+    ),
+    (
+        r"\bvor (?:lachen|freude|wut|langeweile|begeisterung|gluck)(?: \w+){0,3}? (?:umgefallen|"
+        r"umgekippt|ohnmachtig|gestorben|zusammengebrochen|geplatzt|schwindelig|schwindlig)\b",
+        "froh",
+    ),
+    (
+        r"\b(?:umgefallen|umgekippt|ohnmachtig|gestorben|zusammengebrochen|geplatzt|"
+        r"schwindelig|schwindlig) vor (?:lachen|freude|wut|langeweile|begeisterung|gluck)\b",
+        "froh",
+    ),
+    (r"\bhabs(?=[,.!]|$)", "hab alles gemacht"),
+    (r"\bweder\b(?P<first>[^.!?]{1,60}?)\bnoch\b", r"weder\g<first>weder"),
     (r"\bweder\b(?P<first>[^.!?]{1,60}?)\bnoch\b", r"weder\g<first>weder"),
     (
         rf"\bvon (?:einer |ner |ne |a )?{_NUMBER} (?:auf|zu|nach|"
@@ -123,6 +201,7 @@ REWRITES: tuple[tuple[str, str], ...] = (
         r"\b(kind|baby|kleine|kleiner)( ist| war| wurde| wieder| dann)* (?:aufgewacht|wach geworden|wach)\b",
         r"\1 wurde munter",
     ),
+    (rf"\b{_NUMBER} (?:der|von den|aus) (?={_NUMBER}\b)", r"\1 von "),
     (rf"\b{_NUMBER} bis (?={_NUMBER}\b)", r"\1 biszu "),
     (r"(?<=:) ?(?:nein|nee|no)\b", " kein"),
     (r"\b(\d+|zwei|drei|vier|funf|sechs|zehn) mal\b", r"\1 male"),
@@ -209,7 +288,7 @@ gelangt gelenkt belegt beleget betasten bestanden aufstehen abmalen anmelden sch
 schlucken drucken schicken blicken ficken dicken hutte mutter butter futter mitte sitte bitte bretter wetter retter
 fettig richtig wichtig frittig ferse verse feder fieder bieder wieder nieder lieder glieder spiegel ziegel kranz kranke
 brand brannten geschaft schaffen geschaffen erledigen erkalten erhalten behalten gehalten erkannt entlasten belastung
-stachen stimmen steigen streichen schlagen fluge pelz pelze
+stachen heule beule heuler keule saule schule seule stimmen steigen streichen schlagen fluge pelz pelze
 """
 """Ordinary words that look like the words above and must stay what they are."""
 
@@ -223,11 +302,11 @@ PHRASES: dict[str, str] = {
     "one": "man",
     "the": "der|die|das|den|dem|des|de|dat|dr",
     "a": "ein|eine|einem|einen|einer|eines|ne|n|nen|nem|ner|a|an|son|sone, so ein, so eine, so n, so ne",
-    "it": "es|s|dies|dieses|diese|dieser|diesem|diesen",
+    "it": "es|s|ihn|dies|dieses|diese|dieser|diesem|diesen",
     "": (
         "kurz|mir|mich|sich|uns|auch|mal|halt|eben|gell|gelle|na|naja|tja|ach|och|puh|uff|hm|hmm|ahm|ah|oh|ey|ei|eh|"
-        "oida|ma|einfach|irgendwie|eigentlich|leider|endlich|sogar|doch|selbst|glaubs|nu|bitte|bittschon|bitteschon, "
-        "sehr geehrter, ehrlich gesagt, gott sei dank, zum gluck, nun ja"
+        "oida|ma|einfach|irgendwie|eigentlich|leider|endlich|sogar|doch|selbst|glaubs|nu|bitte|bittschon|bitteschon|"
+        "konnte|konnten|kann|konnen|kau|chan|kannst, sehr geehrter, ehrlich gesagt, gott sei dank, zum gluck, nun ja"
     ),
     "hi": (
         "hallo|hi|hey|moin|moinmoin|servus|gruzi|hoi|lg|vg|mfg|trainer|coach|morgahn|gude|tach, moin moin, gruss "
@@ -252,13 +331,14 @@ PHRASES: dict[str, str] = {
     "on": "auf|ans|aufs",
     "of": "von|aus|ausm|vo",
     "from": "vonab|ab",
-    "to": "biszu|aufzahl|zu|nach, bis zu, bis zur, bis zum",
+    "to": "biszu|aufzahl|zu, bis zu, bis zur, bis zum",
     "with": "mit|bei|samt",
     "for": "fur|furs",
     "under": "unter|unterm|unterhalb",
     "over": "uber|ubers|uberm|oberhalb",
     "before": "vor|vorm|bevor|ehe|zuvor|davor|vorher",
-    "after": "nachdem, im anschluss",
+    "home": "heim|daheim|zuhause, nach hause, zu hause",
+    "after": "nach|nachdem, im anschluss",
     "during": "wahrend|warend",
     "when": "wenn|als|sobald, wann immer",
     "what": "was|wos|wat",
@@ -417,12 +497,12 @@ PHRASES: dict[str, str] = {
         "allweil, die ganze zeit, rund um die uhr"
     ),
     "does not stop": (
-        "bleibt|anhaltend|anhaltende|geblieben|besteht|bestehen, hort nicht auf, geht nicht weg, geht nicht mehr "
-        "weg, geht einfach nicht weg, verschwindet nicht, lasst nicht nach, will nicht weggehen, will nicht "
-        "aufhoren, nicht weggegangen, nicht verschwunden, nicht aufgehort, nicht nachgelassen, bleibt so, halt an, "
-        "dauert an, nicht weg, hort gar nicht auf, geht nimmer weg, lasst nicht mehr nach, besteht weiterhin, halt "
-        "weiter an, in keiner position besser, egal wie ich liege, nicht wegzukriegen, wird nicht besser, egal wie "
-        "ich mich drehe, wacht nicht auf, wacht nicht mehr auf, nicht aufgewacht"
+        "bleiben|bleibt|anhaltend|anhaltende|geblieben|besteht|bestehen, hort nicht auf, geht nicht weg, geht nicht "
+        "mehr weg, geht einfach nicht weg, verschwindet nicht, lasst nicht nach, will nicht weggehen, will nicht "
+        "aufhoren, nicht weggegangen, nicht verschwunden, nicht aufgehort, nicht nachgelassen, bleiben so, bleibt "
+        "so, halt an, dauert an, nicht weg, hort gar nicht auf, geht nimmer weg, lasst nicht mehr nach, besteht "
+        "weiterhin, halt weiter an, in keiner position besser, egal wie ich liege, nicht wegzukriegen, wird nicht "
+        "besser, egal wie ich mich drehe, wacht nicht auf, wacht nicht mehr auf, nicht aufgewacht"
     ),
     "stopped hurting": "aufgehort zu schmerzen",
     "a year ago": (
@@ -454,12 +534,10 @@ PHRASES: dict[str, str] = {
         "kein, damit keine"
     ),
     "would": "hatt|ware",
-    "could": "konnte|konnt|konnten",
     "could it": (
         "konnte das sein, kann das ein, kann das eine, ist das ein zeichen, konnte es, kann es sein dass, kann das "
         "sein dass"
     ),
-    "can": "kann|konnen|kau|chan, kann ich gut, koa i",
     "should": "soll|sollte|sollten|sollen",
     "must": "muss|mussen|musste|mussten|gmusst",
     "want": "will|wollte|mochte|mag|wollen|mecht|mog|wett|wott",
@@ -548,8 +626,15 @@ PHRASES: dict[str, str] = {
         "gerockt|durchgeturnt, gschafft alles, durch gezogen, hinter mir, in der tasche, hinter mich gebracht, im "
         "kasten, geturnt alles, gmacht alles, im sack, uber die buhne"
     ),
+    "great session": (
+        "training war gut, einheit war gut, training war super, einheit war super, training war toll, einheit war "
+        "toll, einheit war schon, training war schon, dehnen war gut, einheit lief gut, training lief gut, training "
+        "lief super, einheit lief super, gutes training, gute einheit, tolle einheit, tolles training, schone "
+        "einheit, super einheit, super training, schones training, training ging gut, einheit ging gut, session war "
+        "gut, training lief"
+    ),
     "did all": (
-        "geklappt|habs|durchgekommen|mitgemacht, durch mit allem, durch mit dem programm, mit allem durch, mit allem "
+        "geklappt|durchgekommen|mitgemacht, durch mit allem, durch mit dem programm, mit allem durch, mit allem "
         "fertig, fertig mit allem, alles easy gemacht, ist alles gemacht, alles ist gemacht, alles schon gemacht, "
         "alles gut gelaufen, alles super gelaufen, alles prima gelaufen, alles bestens gelaufen, alles lief gut, "
         "alles top gelaufen, alles gut gegangen, alles gut geklappt, alles gut durch, alles mit links gemacht, alles "
@@ -561,10 +646,10 @@ PHRASES: dict[str, str] = {
         "komplette einheit, ganze einheit, komplette einheit, nichts ausgelassen, nix ausgelassen, nichts "
         "weggelassen, keine ausgelassen, alle durch, von anfang bis ende, bis zum schluss, bis zum ende, von vorne "
         "bis hinten, ganzes set, alles wie geplant, wie geplant, nach plan, alles nach plan, laut plan, brav "
-        "gemacht, brav geubt, brav gedehnt, hat geklappt, hats geklappt, alles ok gemacht, ich habs, habs hinter "
-        "mir, alles hinter mir, pflicht erfullt, soll erfullt, mission erfullt, mission accomplished, gut gelaufen, "
-        "lief gut, lief super, lief prima, lief wie geschmiert, lief rund, lief alles gut, super gelaufen, ging gut, "
-        "ging super, ging prima, ging alles gut, alles ging gut, gut gegangen, alles abgehakt, alles erfolgreich, "
+        "gemacht, brav geubt, brav gedehnt, hat geklappt, hats geklappt, alles ok gemacht, hab es hinter mir, alles "
+        "hinter mir, pflicht erfullt, soll erfullt, mission erfullt, mission accomplished, gut gelaufen, lief gut, "
+        "lief super, lief prima, lief wie geschmiert, lief rund, lief alles gut, super gelaufen, ging gut, ging "
+        "super, ging prima, ging alles gut, alles ging gut, gut gegangen, alles abgehakt, alles erfolgreich, "
         "vollstandig erledigt, vollstandig geschafft, komplett erledigt, komplett geschafft, komplett absolviert, "
         "komplett durch, ganz durch, gut durchgekommen, alles mitgemacht, alles geturnt, alles durchgeturnt, hab "
         "fertig, ich habe fertig, bin fertig, ganze programm gemacht, ganze programm durchgezogen, ganze programm "
@@ -811,6 +896,12 @@ PHRASES: dict[str, str] = {
         "zweimal|dreimal|paarmal|einmal|mehrmals|manchmal|gelegentlich, ein paarmal, ein paar mal, ab und zu, hin "
         "und wieder"
     ),
+    "do": "machen|mache|mach|macht|tu|moch|mochn|uben|trainieren, dehnen machen",
+    "could not do": (
+        "konnte nicht machen, kann nicht machen, konnte es nicht machen, kann es nicht machen, kann heute nicht, "
+        "konnte heute nicht, konnte nicht trainieren, konnte nicht dehnen, kann nicht trainieren, nicht machen, "
+        "nicht machen konnen, nicht trainieren, kann nicht heute, nicht uben"
+    ),
     "knee": (
         "knie|knien|knies|kniegelenk|kniekehle|kniescheibe|chnu|kniegelenke|meniskus|kniekehlen|knia|innenmeniskus|"
         "kreuzband"
@@ -1000,17 +1091,17 @@ PHRASES: dict[str, str] = {
     "unbearable": (
         "unertraglich|unertragliche|unertraglichen|hollische|hollisch|hollischen|hollenschmerzen|morderisch|"
         "morderische|bestialisch|bestialische|unaushaltbar|unmenschlich|wahnsinnsschmerzen|brutale|qualvoll|sauweh, "
-        "nicht auszuhalten, kaum auszuhalten, nicht zum aushalten, wahnsinnige schmerzen, irre schmerzen, zum "
-        "schreien, schlimmste schmerzen, schlimmsten schmerzen, wahnsinns schmerzen, wahnsinnig weh, tierisch weh, "
-        "brutal weh, brutale schmerzen, halt ich nicht aus, halte ich nicht aus, ich halte es nicht aus, halts nicht "
-        "aus, halte es kaum aus, nicht mehr auszuhalten, schreckliche schmerzen, furchterliche schmerzen, furchtbare "
-        "schmerzen, entsetzliche schmerzen, extreme schmerzen, extremer schmerz, extrem weh, enorme schmerzen, "
-        "massive schmerzen, saumassig weh, furchtbar weh, schrecklich weh, furchterlich weh, irrsinnig weh, hollisch "
-        "weh, tierische schmerzen, irrsinnige schmerzen, grauenhafte schmerzen, grausame schmerzen, mordsmassige "
-        "schmerzen, mega schmerzen, vor schmerzen geschrien, vor schmerzen geweint, vor schmerzen geheult, vor "
-        "schmerzen schreien, vor schmerzen weinen, vor schmerzen heulen, kann mich vor schmerzen nicht bewegen, kann "
-        "mich nicht bewegen, konnte mich nicht bewegen, kann mich kaum bewegen, konnte mich kaum bewegen, nicht mehr "
-        "bewegen"
+        "jaulen vor schmerz, schmerzen zum heulen, nicht auszuhalten, kaum auszuhalten, nicht zum aushalten, "
+        "wahnsinnige schmerzen, irre schmerzen, zum schreien, schlimmste schmerzen, schlimmsten schmerzen, wahnsinns "
+        "schmerzen, wahnsinnig weh, tierisch weh, brutal weh, brutale schmerzen, halt ich nicht aus, halte ich nicht "
+        "aus, ich halte es nicht aus, halts nicht aus, halte es kaum aus, nicht mehr auszuhalten, schreckliche "
+        "schmerzen, furchterliche schmerzen, furchtbare schmerzen, entsetzliche schmerzen, extreme schmerzen, "
+        "extremer schmerz, extrem weh, enorme schmerzen, massive schmerzen, saumassig weh, furchtbar weh, "
+        "schrecklich weh, furchterlich weh, irrsinnig weh, hollisch weh, tierische schmerzen, irrsinnige schmerzen, "
+        "grauenhafte schmerzen, grausame schmerzen, mordsmassige schmerzen, mega schmerzen, vor schmerzen geschrien, "
+        "vor schmerzen geweint, vor schmerzen geheult, vor schmerzen schreien, vor schmerzen weinen, vor schmerzen "
+        "heulen, kann mich vor schmerzen nicht bewegen, kann mich nicht bewegen, konnte mich nicht bewegen, kann "
+        "mich kaum bewegen, konnte mich kaum bewegen"
     ),
     "severe": (
         "heftig|heftige|heftigen|heftiger|stark|starken|starker|starkes|extrem|extreme|extremer|schwere|massiv|"
@@ -1081,12 +1172,11 @@ PHRASES: dict[str, str] = {
         "kribbel|kribbels|kribbelts|ameisenlaufen|ameisen|ameisenkribbeln|ameisengefuhl|ameisenhaufen|prickeln|"
         "prickelt|prickelte|prickelnd|bitzelt|bitzeln|bizzelt|bizzeln|nadelstiche|nadelstichen|stecknadeln|nadeln|"
         "ameislan|krabbeln|krabbelt|missempfindungen|missempfindung|parasthesie|parasthesien|ischias|ischiasnerv|"
-        "ischiasschmerzen|nerv|nerven|nervenschmerz|nervenschmerzen|surrt|surren|vibriert|vibrieren|kribbelign|"
-        "chribele|chruselet|chribelet|grieseln|grieselt|kriwweln|kribbln|sirren|sirrt|brizzelt|brizzeln|britzelt|"
-        "nadelpiekse|kriebeln|kriebelt|ameisn|rieseln|rieselt|kribelts|krabbelgefuhl|ameisenkrabbeln|flirren, "
-        "tausend nadeln, wie tausend nadeln, wie ameisen, nerv eingeklemmt, eingeklemmter nerv, nerv gereizt, summen "
-        "im, pieksen wie nadeln, kitzelt komisch, bamstig kribbelnd, ameisen krabbeln, ameisen laufen, flimmern im "
-        "bein"
+        "ischiasschmerzen|nerv|nervenschmerz|nervenschmerzen|surrt|surren|vibriert|vibrieren|kribbelign|chribele|"
+        "chruselet|chribelet|grieseln|grieselt|kriwweln|kribbln|sirren|sirrt|brizzelt|brizzeln|britzelt|nadelpiekse|"
+        "kriebeln|kriebelt|ameisn|rieseln|rieselt|kribelts|krabbelgefuhl|ameisenkrabbeln|flirren, tausend nadeln, "
+        "wie tausend nadeln, wie ameisen, nerv eingeklemmt, eingeklemmter nerv, nerv gereizt, summen im, pieksen wie "
+        "nadeln, kitzelt komisch, bamstig kribbelnd, ameisen krabbeln, ameisen laufen, flimmern im bein"
     ),
     "numb": (
         "taub|taube|tauber|tauben|taubes|taubem|taubheit|taubheitsgefuhl|taubheitsgefuhle|taubgefuhl|taubheiten|"
@@ -1138,7 +1228,8 @@ PHRASES: dict[str, str] = {
         "schwach|schwache|schwacher|schwachen|schwaches|schwachegefuhl|kraftlos|kraftlose|kraftloser|kraftlosigkeit|"
         "kraftverlust|gelahmt|gelahmte|lahmung|lahmungen|lahmungserscheinungen|lahm|schwacheln|schwachelt|"
         "fussheberschwache|fallfuss|schlackert|puddingbeine|schlaff|schlaffe|schlaffer|schwoch|gschwacht|schwachlich|"
-        "nachziehen|schwabbelig, fallen aus der hand, fallt aus der hand, schlapp im bein, fuss hangt, schleife den "
+        "nachziehen|schwabbelig, nicht hochziehen, nicht mehr hochziehen, klatscht beim gehen, nicht bewegen bein, "
+        "nicht strecken hand, fallen aus der hand, fallt aus der hand, schlapp im bein, fuss hangt, schleife den "
         "fuss, lasst sich nicht heben, nicht heben, nicht mehr heben, kaum heben, nicht anheben, nicht hochheben, "
         "nicht mehr hochheben, nicht hochbekommen, krieg nicht hoch, nicht richtig heben, nicht greifen, nicht mehr "
         "greifen, kaum greifen, nicht festhalten, nicht zugreifen, nicht bewegen arm, gehorcht nicht, gehorcht mir "
@@ -1160,17 +1251,17 @@ PHRASES: dict[str, str] = {
         "mehr auf, flasche nicht mehr auf, marmeladenglas nicht, deckel nicht mehr auf, glas nicht auf"
     ),
     "popped": (
-        "knacks|schnalzte|schnalzen|geschnalzt|schnalzer|gerissen|riss|reisst|abgerissen|plopp|plopps|ploppte|"
-        "geploppt|gekracht|krachte|krach|kracher|knall|knallte|geknallt|peitschenknall|peng|schnackte|geschnackelt|"
-        "rausgesprungen|ausgekugelt|herausgesprungen|luxiert|schnalz|ratsch|ritsch|zerrissen|eingerissen|faserriss|"
-        "muskelfaserriss|muskelriss|sehnenriss|banderriss|kreuzbandriss|gschnalzt|schnapper|ausgerenkt|knackser|"
-        "geknackst|pop|gepoppt|plop|schnapp|rausgehupft|reissen|gerissn|gschnackelt|zerissen|krachen|krachend|"
-        "peitschenhieb|bandriss|innenbandriss|rausghupft|chlapf|klack|klackte|rupf|ruptur, riss im, knackte laut, "
-        "lauter knack, lautes knacken, lautes knack, laut geknackt, laut knacken, knack laut, riss es, knacks "
-        "gehort, gesprungen die kniescheibe, tritt in die wade, tritt gegen die wade, tritt in die ferse, als hatte "
-        "mich jemand getreten, als hatte mir jemand in die wade getreten, wie ein tritt, wie ein peitschenhieb, "
-        "knall gehort, einen knack, ein knack, knack gehort, knack gespurt, knacken gehort und, rausgerutscht die "
-        "schulter, einen knacks, ein knacks, krach gmacht"
+        "ploppen|geplopp|muskelfaserriss|auskugeln|knacks|schnalzte|schnalzen|geschnalzt|schnalzer|gerissen|riss|"
+        "reisst|abgerissen|plopp|plopps|ploppte|geploppt|gekracht|krachte|krach|kracher|knall|knallte|geknallt|"
+        "peitschenknall|peng|schnackte|geschnackelt|rausgesprungen|ausgekugelt|herausgesprungen|luxiert|schnalz|"
+        "ratsch|ritsch|zerrissen|eingerissen|faserriss|muskelriss|sehnenriss|banderriss|kreuzbandriss|gschnalzt|"
+        "schnapper|ausgerenkt|knackser|geknackst|pop|gepoppt|plop|schnapp|rausgehupft|reissen|gerissn|gschnackelt|"
+        "zerissen|krachen|krachend|peitschenhieb|bandriss|innenbandriss|rausghupft|chlapf|klack|klackte|rupf|ruptur, "
+        "knackser gehort, riss im, knackte laut, lauter knack, lautes knacken, lautes knack, laut geknackt, laut "
+        "knacken, knack laut, riss es, knacks gehort, gesprungen die kniescheibe, tritt in die wade, tritt gegen die "
+        "wade, tritt in die ferse, als hatte mich jemand getreten, als hatte mir jemand in die wade getreten, wie "
+        "ein tritt, wie ein peitschenhieb, knall gehort, einen knack, ein knack, knack gehort, knack gespurt, "
+        "knacken gehort und, rausgerutscht die schulter, einen knacks, ein knacks, krach gmacht"
     ),
     "creaking": (
         "knackt|knacken|knackte|geknackt|knirscht|knirschen|knarzt|knarzen|knackst|knacksen|knirschte|knacksts|"
@@ -1237,18 +1328,22 @@ PHRASES: dict[str, str] = {
         "gerotete|roten|heissi|hoass|uberwarmung|gluht, hitze im bein"
     ),
     "can not breathe": (
-        "kurzatmig|atemlos|japsen|japse|erstickt|ersticke|ersticken, keine luft, keine luft mehr, kriege keine luft, "
-        "krieg keine luft, bekomme keine luft, nicht atmen, nicht mehr atmen, kaum atmen, kaum noch atmen, kaum "
-        "luft, kaum noch luft, keine luft bekommen, keine luft gekriegt, schlecht luft, schwer luft, schlecht atmen, "
-        "schwer atmen, schwer zu atmen, nicht durchatmen, nicht richtig atmen, nicht richtig durchatmen, nicht tief "
-        "atmen, nicht tief einatmen, ringe nach luft, nach luft ringen, nach luft geschnappt, schnappe nach luft, "
-        "schnappte nach luft, nach luft schnappen, luft bleibt weg, bleibt die luft weg, blieb die luft weg, bleibt "
-        "mir die luft weg, blieb mir die luft weg, luft weggeblieben, schnurt mir die luft ab, wenig luft, zu wenig "
-        "luft, nicht genug luft, nicht genugend luft, atmen fallt schwer, atmen fallt mir schwer, atmung schwer, "
-        "schweres atmen, probleme beim atmen, schwierigkeiten beim atmen, koa luft, kei luft, krieg koa luft, kein "
-        "atem, keine luft krieg, keine luft kriege, keine luft bekomme, keine luft gekrigt, luft abgeschnurt, nicht "
-        "luft holen, keine luft holen, luft knapp, luft wurde knapp, wurde die luft knapp, wird die luft knapp, kum "
-        "luft, schlechter luft, schlecht luft bekommen, atmen geht schwer, nicht gescheit atmen"
+        "kurzatmig|atemlos|japsen|japse|erstickt|ersticke|ersticken, nicht mehr zu atem, nicht zu atem, luft holen "
+        "fallt schwer, luft holen fallt mir schwer, atem stockt, atem stockte, atmen geht nicht, atmen geht kaum, "
+        "atmen ist schwer, atmen schwer, atmung geht schwer, atem bleibt weg, nicht genug sauerstoff, nur schwer "
+        "luft, kriege schlecht luft, krieg schlecht luft, bekomme schlecht luft, keine luft, keine luft mehr, kriege "
+        "keine luft, krieg keine luft, bekomme keine luft, nicht atmen, nicht mehr atmen, kaum atmen, kaum noch "
+        "atmen, kaum luft, kaum noch luft, keine luft bekommen, keine luft gekriegt, schlecht luft, schwer luft, "
+        "schlecht atmen, schwer atmen, schwer zu atmen, nicht durchatmen, nicht richtig atmen, nicht richtig "
+        "durchatmen, nicht tief atmen, nicht tief einatmen, ringe nach luft, nach luft ringen, nach luft geschnappt, "
+        "schnappe nach luft, schnappte nach luft, nach luft schnappen, luft bleibt weg, bleibt die luft weg, blieb "
+        "die luft weg, bleibt mir die luft weg, blieb mir die luft weg, luft weggeblieben, schnurt mir die luft ab, "
+        "wenig luft, zu wenig luft, nicht genug luft, nicht genugend luft, atmen fallt schwer, atmen fallt mir "
+        "schwer, atmung schwer, schweres atmen, probleme beim atmen, schwierigkeiten beim atmen, koa luft, kei luft, "
+        "krieg koa luft, kein atem, keine luft krieg, keine luft kriege, keine luft bekomme, keine luft gekrigt, "
+        "luft abgeschnurt, nicht luft holen, keine luft holen, luft knapp, luft wurde knapp, wurde die luft knapp, "
+        "wird die luft knapp, kum luft, schlechter luft, schlecht luft bekommen, atmen geht schwer, nicht gescheit "
+        "atmen"
     ),
     "shortness of breath": (
         "atemnot|luftnot|atembeschwerden|atemprobleme|kurzatmigkeit|atemlosigkeit|erstickungsgefuhl|luftmangel"
@@ -1267,14 +1362,17 @@ PHRASES: dict[str, str] = {
         "ohnmachtig|ohnmacht|bewusstlos|bewusstlosigkeit|umgekippt|umgefallen|kollabiert|zusammengebrochen|"
         "zusammengeklappt|zusammengesackt|kreislaufkollaps|weggetreten|kollaps|kreislaufzusammenbruch|synkope|"
         "blackout|filmriss|ausgeknockt|umkippen|zusammenbruch|zsammbrochn|umgfalln|umgekipt|ohnmachtich|bewustlos|"
-        "ohnmachtsanfall|umkippe|weggekippt|wegtreten, in ohnmacht, kippte um, weg getreten, bewusstsein verloren, "
-        "das bewusstsein verloren, bewusstsein verlor, schwarz vor augen, schwarz vor den augen, schwarz geworden, "
-        "schwarz vor aug, fast umgekippt, beinahe umgekippt, knapp umgekippt, weggesackt kreislauf, kreislauf "
-        "zusammengebrochen, kreislauf weg, war kurz weg, kurz weg getreten, kurz weggetreten, lichter ausgegangen, "
-        "licht aus gegangen, gingen die lichter aus, ging das licht aus, auf dem boden wieder aufgewacht, am boden "
-        "aufgewacht, am boden wieder zu mir gekommen, wieder zu mir gekommen, kipp um, kippe um, schwarz wurde, zu "
-        "mir gekommen, bewusstsein weg, kreislauf versagt, alles schwarz, fast weggetreten, beinahe ohnmachtig, fast "
-        "ohnmachtig"
+        "ohnmachtsanfall|umkippe|weggekippt|wegtreten, auf einmal lag ich am boden, auf einmal lag ich auf dem "
+        "boden, plotzlich lag ich am boden, plotzlich lag ich auf dem boden, kreislauf weggesackt, kreislauf ist "
+        "weggesackt, kreislauf abgesackt, war weg vom fenster kurz, mir sind die lichter ausgegangen, lichter sind "
+        "ausgegangen, weggesackt kreislauf, ohnmacht gefallen, war nicht ansprechbar, nicht ansprechbar, in "
+        "ohnmacht, kippte um, weg getreten, bewusstsein verloren, das bewusstsein verloren, bewusstsein verlor, "
+        "schwarz vor augen, schwarz vor den augen, schwarz geworden, schwarz vor aug, fast umgekippt, beinahe "
+        "umgekippt, knapp umgekippt, kreislauf zusammengebrochen, kreislauf weg, war kurz weg, kurz weg getreten, "
+        "kurz weggetreten, lichter ausgegangen, licht aus gegangen, gingen die lichter aus, ging das licht aus, auf "
+        "dem boden wieder aufgewacht, am boden aufgewacht, am boden wieder zu mir gekommen, wieder zu mir gekommen, "
+        "kipp um, kippe um, schwarz wurde, zu mir gekommen, bewusstsein weg, kreislauf versagt, alles schwarz, fast "
+        "weggetreten, beinahe ohnmachtig, fast ohnmachtig"
     ),
     "palpitations": (
         "herzrasen|herzstolpern|herzstolperer|herzrhythmusstorungen|herzrhythmusstorung|rhythmusstorungen|"
@@ -1310,21 +1408,21 @@ PHRASES: dict[str, str] = {
     ),
     "speech": "sprache|sprechen|aussprache, reden probleme",
     "blurred vision": (
-        "verschwommen|verschwommenes|doppelbilder|doppelbild|sehstorung|sehstorungen|sehprobleme|unscharf|unscharfes|"
-        "tunnelblick|rohrenblick|gesichtsfeld|gesichtsfeldausfall|sehausfall|erblindet|lichtblitze|augenflimmern|"
-        "flimmern|sehvermogen|sehkraft|doppelsichtig|sehverlust, sieht nichts, sieht nix, sieht nichts mehr, sieht "
-        "nix mehr, sieht doppelt, sieht verschwommen, sieht unscharf, nichts mehr gesehen, sehe doppelt, seh "
-        "doppelt, doppelt sehen, doppelt gesehen, sehe nichts, seh nichts, sehe nichts mehr, seh nix, nicht sehen, "
-        "nichts sehen, nichts gesehen, nicht mehr sehen, nicht richtig sehen, kaum sehen, kaum noch sehen, sehe "
-        "schlecht, sehe unscharf, sehe schwarz, blind auf, auf einem auge nichts, auf einem auge blind, blitze vor "
-        "augen, sternchen gesehen, sterne gesehen, sternchen sehen, sehe sternchen, seh sternchen, sehe sterne, sah "
-        "sterne, sah sternchen, flimmern vor den augen, flimmert vor den augen, flimmert vor augen, schwarze punkte, "
-        "schwarze flecken, schleier vor, schleier vor den augen, grauer vorhang, schwarzer vorhang, sicht "
-        "verschwommen, sicht weg, seh alles doppelt, sehe alles doppelt, sehe alles verschwommen, seh schlecht, "
-        "siech doppelt, halbe bild fehlt, halfte vom bild, halbes gesichtsfeld, sah doppelt, sah alles doppelt, "
-        "alles doppelt gesehen, sehe nur die halfte, sehe nur noch die halfte, sah nichts mehr, sah nichts, konnte "
-        "nichts sehen, seh nur die halfte, vor den augen flimmert, kann nicht mehr richtig sehen, nur die halfte "
-        "sehen, nur die halfte gesehen"
+        "blind|erblinde|gesichtsfeldausfall|verschwommen|verschwommenes|doppelbilder|doppelbild|sehstorung|"
+        "sehstorungen|sehprobleme|unscharf|unscharfes|tunnelblick|rohrenblick|gesichtsfeld|sehausfall|erblindet|"
+        "lichtblitze|augenflimmern|flimmern|sehvermogen|sehkraft|doppelsichtig|sehverlust, sehfeld eingeschrankt, "
+        "sieht nichts, sieht nix, sieht nichts mehr, sieht nix mehr, sieht doppelt, sieht verschwommen, sieht "
+        "unscharf, nichts mehr gesehen, sehe doppelt, seh doppelt, doppelt sehen, doppelt gesehen, sehe nichts, seh "
+        "nichts, sehe nichts mehr, seh nix, nicht sehen, nichts sehen, nichts gesehen, nicht mehr sehen, nicht "
+        "richtig sehen, kaum sehen, kaum noch sehen, sehe schlecht, sehe unscharf, sehe schwarz, blind auf, auf "
+        "einem auge nichts, auf einem auge blind, blitze vor augen, sternchen gesehen, sterne gesehen, sternchen "
+        "sehen, sehe sternchen, seh sternchen, sehe sterne, sah sterne, sah sternchen, flimmern vor den augen, "
+        "flimmert vor den augen, flimmert vor augen, schwarze punkte, schwarze flecken, schleier vor, schleier vor "
+        "den augen, grauer vorhang, schwarzer vorhang, sicht verschwommen, sicht weg, seh alles doppelt, sehe alles "
+        "doppelt, sehe alles verschwommen, seh schlecht, siech doppelt, halbe bild fehlt, halfte vom bild, halbes "
+        "gesichtsfeld, sah doppelt, sah alles doppelt, alles doppelt gesehen, sehe nur die halfte, sehe nur noch die "
+        "halfte, sah nichts mehr, sah nichts, konnte nichts sehen, seh nur die halfte, vor den augen flimmert, kann "
+        "nicht mehr richtig sehen, nur die halfte sehen, nur die halfte gesehen"
     ),
     "hanging": (
         "hangt|hangend|hangende|herabhangend|herabhangende|hangender|hing|hangendes|schief|schiefes|schiefer|schrag|"
@@ -1353,14 +1451,16 @@ PHRASES: dict[str, str] = {
         "brust, schwere auf, wie ein stein auf, gurtel um die, zusammengezogen brust"
     ),
     "chest pressure": (
-        "brustenge|brustbeklemmung|brustengegefuhl|brustdruck|beklemmungen, auf meiner brust sitzt, auf der brust "
-        "sitzt, auf meiner brust steht, auf meiner brust liegt, auf der brust steht, auf der brust liegt, auf meiner "
-        "brust kniet, sitzt mir auf der brust, elefant auf meiner brust, stein auf meiner brust, gewicht auf meiner "
-        "brust, druck auf meiner brust, enge in der brust, enge im brustkorb, enge brust, brust eng, brust wie "
-        "zugeschnurt, druck auf der brust, druck in der brust, druck auf brust, elefant auf der brust, stein auf der "
-        "brust, gewicht auf der brust, last auf der brust, brust zugeschnurt, engegefuhl in der brust, engegefuhl in "
-        "brust, sitzt auf der brust, sitzt auf meiner brust, jemand auf der brust, brust ist eng, brust ist ganz "
-        "eng, brust wird eng, brust wurde eng, eng in der brust, eng um die brust, eng ums herz, engegefuhl im "
+        "brustenge|brustbeklemmung|brustengegefuhl|brustdruck|beklemmungen, druckt mir auf die brust, druckt auf die "
+        "brust, druckt auf der brust, druckt auf meine brust, eng um die brust, ring um die brust, druck hinter dem "
+        "brustbein, druck hinterm brustbein, druck am herzen, druck auf dem herzen, druck am herz, auf meiner brust "
+        "sitzt, auf der brust sitzt, auf meiner brust steht, auf meiner brust liegt, auf der brust steht, auf der "
+        "brust liegt, auf meiner brust kniet, sitzt mir auf der brust, elefant auf meiner brust, stein auf meiner "
+        "brust, gewicht auf meiner brust, druck auf meiner brust, enge in der brust, enge im brustkorb, enge brust, "
+        "brust eng, brust wie zugeschnurt, druck auf der brust, druck in der brust, druck auf brust, elefant auf der "
+        "brust, stein auf der brust, gewicht auf der brust, last auf der brust, brust zugeschnurt, engegefuhl in der "
+        "brust, engegefuhl in brust, sitzt auf der brust, sitzt auf meiner brust, jemand auf der brust, brust ist "
+        "eng, brust ist ganz eng, brust wird eng, brust wurde eng, eng in der brust, eng ums herz, engegefuhl im "
         "brustkorb, brust zieht sich zusammen, brust zog sich zusammen, brust schnurt, brust krampft"
     ),
     "heart pain": (
@@ -1373,9 +1473,10 @@ PHRASES: dict[str, str] = {
         "schwitzte, kalter schweiss, schwitze stark, kaltem schweiss, kalten schweiss"
     ),
     "wet myself": (
-        "eingepinkelt|eingepisst|eingeschissen|eingekotet|eingenasst|eingesaut|angepinkelt, in die hose gemacht, in "
-        "die hose gepinkelt, in die hosen gemacht, in die hose gegangen, in die hose gepisst, in die hose "
-        "geschissen, hose nass, hose voll"
+        "eingepinkelt|eingepisst|eingeschissen|eingekotet|eingenasst|eingesaut|angepinkelt, nicht mehr dicht, laufe "
+        "aus, lauf aus, undicht untenrum, pipi in der hose, tropfe standig, in die hose gemacht, in die hose "
+        "gepinkelt, in die hosen gemacht, in die hose gegangen, in die hose gepisst, in die hose geschissen, hose "
+        "nass, hose voll"
     ),
     "can not pee": (
         "inkontinent|tropfelt|einnassen, nicht pinkeln, nicht mehr pinkeln, nicht wasserlassen, nicht wasser lassen, "
@@ -1449,6 +1550,12 @@ PHRASES: dict[str, str] = {
         "nicht schlafen konnte, um den schlaf, nicht mehr schlafen, lasst mich nicht schlafen, lassen mich nicht "
         "schlafen, bringt mich um den schlaf"
     ),
+    "problem": "problem|probleme|problemen|schwierigkeiten",
+    "weird": (
+        "komisch|komische|komischer|komisches|seltsam|seltsame|seltsames|merkwurdig|merkwurdige|merkwurdiges|"
+        "eigenartig|eigenartiges"
+    ),
+    "odd": "anders|verandert|ungewohnt",
     "better": (
         "besser|bessa|erholt|beruhigt|gelegt|abgeklungen|ausgeheilt, besser geworden, viel besser, deutlich besser, "
         "wieder besser, viel bessa, wesentlich besser, wieder fit, hat sich beruhigt, hat sich gelegt, klingt ab "
