@@ -171,6 +171,48 @@ REWRITES: tuple[tuple[str, str], ...] = (
         "froh",
     ),
     (r"\bhabs(?=[,.!]|$)", "hab alles gemacht"),
+    (
+        r"\b(?:merk\w*|spur\w*|fuhl\w*)(?: \w+){0,3}? nicht(?: mehr)? (?:wenn|"
+        r"wann|dass|ob)(?: \w+){0,3}? (?:muss|pinkel\w*|pinkle|klo|toilette)\b",
+        "nicht pinkeln",
+    ),
+    (r"\btaub(?: \w+)? auf (?:den|beiden|dem|einem|einen)(?: \w+)? ohr\w*", "egal"),
+    (
+        rf"\b(?P<side>link|recht)s (?:im|in der|am|an der|unten|oben|hinten|"
+        rf"vorne?|aussen|innen)(?: (?:im|in der|am|an der))? (?=(?:{_BODY})\b)",
+        r"\g<side>en ",
+    ),
+    (
+        r"\bnur (?P<which>die|den|das|eine?n?) (?P<what>[^,.;!?\d]{1,40}?) (?:gemacht|geschafft|gedehnt)\b",
+        r"nur gemacht \g<which> \g<what>",
+    ),
+    (r"^nachher\b|\bnachher(?=[.! ]*$)", "spater"),
+    (
+        r"\b(?:kannst|konnt\w*|konnen)(?: \w+){0,4}? (?:spater|fruher|"
+        r"um \d+(?: uhr)?)(?: \w+)? (?:schreiben|schicken|melden|senden)\b",
+        "andere uhrzeit",
+    ),
+    (r"\bmach\w* (?=(?:\w+ ){0,3}(?:urlaub|pause|ferien|feierabend)\b)", ""),
+    (
+        r"\b(?:training|einheit|session|dehnen) (?:heute |ist )?(?:war|lief|ging) (?:heute )?(?:ganz |sehr |"
+        r"echt |richtig |wirklich )?(?:gut|super|klasse|toll|schon|prima|ok|okay|top|angenehm|locker|entspannt)\b",
+        "tolle einheit",
+    ),
+    (r"^(?:ja )?habe? ich(?=[.,! ]*$)", "ja"),
+    (
+        r"\b(?P<limb>fuss|fusse|hand|hande|arm|arme|bein|beine|finger|"
+        r"zehen?) (?:ist |sind )?(?:schlaft|schlafen|schlief|schlafend)\b",
+        r"\g<limb> eingeschlafen",
+    ),
+    (
+        r"\b(?:geht|lauft|kommt|ging)(?: \w+){0,3}? (?:urin|pipi|stuhl|kot)(?: \w+){0,2}? (?:ab|raus|weg)\b",
+        "urin verloren",
+    ),
+    (
+        r"\b(?:urin|pipi|stuhl|stuhlgang|kot)(?: \w+){0,3}? (?:geht|lauft|kommt|ging)(?: \w+){0,3}? (?:ab|raus|weg)\b",
+        "urin verloren",
+    ),
+    (r"\b(?:halt|halten|hielt|hielten) mich(?: \w+){0,3}? wach\b", "weckt mich"),
     (r"\bweder\b(?P<first>[^.!?]{1,60}?)\bnoch\b", r"weder\g<first>weder"),
     (r"\bweder\b(?P<first>[^.!?]{1,60}?)\bnoch\b", r"weder\g<first>weder"),
     (
@@ -179,7 +221,8 @@ REWRITES: tuple[tuple[str, str], ...] = (
         r"vonab \1 biszu ",
     ),
     (
-        rf"\b(?:auf|bei)(?= (?:etwa |ca |so |ungefahr )?{_NUMBER}(?!\w| von| uhr| minuten| runden| ubungen| satze))",
+        rf"(?<!bis )\b(?:auf|bei)(?= (?:etwa |ca |so |ungefahr )?{_NUMBER}(?!\w|"
+        rf" von| uhr| minuten| runden| ubungen| satze))",
         "aufzahl",
     ),
     (
@@ -253,7 +296,8 @@ REWRITES: tuple[tuple[str, str], ...] = (
 """Done first, on the small letters without accents: compounds are split, and what stands apart is put together."""
 
 MISSPELT: dict[str, str] = {
-    "schmerz3n": "schmerzen", "ferig": "fertig", "fetrig": "fertig", "fertg": "fertig", "nciht": "nicht",
+    "schmerz3n": "schmerzen", "ferig": "fertig", "fetrig": "fertig", "fertg": "fertig", "nciht": "nicht", "kien": "kein", "keien": "keine", "keni": "kein", "ken": "kein", "jemacht": "gemacht",
+    "jeschafft": "geschafft", "jut": "gut", "jedehnt": "gedehnt",
     "nicth": "nicht", "nihct": "nicht", "nich": "nicht", "niht": "nicht", "taup": "taub", "daub": "taub",
     "knei": "knie", "kni": "knie", "kine": "knie", "fus": "fuss", "wadde": "wade", "rucekn": "rucken",
     "ruckne": "rucken", "ales": "alles", "alels": "alles", "zeti": "zeit", "schemrz": "schmerz", "shcmerz": "schmerz",
@@ -396,8 +440,8 @@ PHRASES: dict[str, str] = {
     "nor": "noch auch",
     "never": "nie|niemals|nimmer, noch nie, kein einziges mal",
     "nothing": (
-        "nichts|nix|garnichts|nuut|nischt, nichts mehr, gar nichts, uberhaupt nichts, nut da, nichts von, nichts "
-        "dergleichen"
+        "nuscht|nuschd|nichts|nix|garnichts|nuut|nischt, nichts mehr, gar nichts, uberhaupt nichts, nut da, nichts "
+        "von, nichts dergleichen"
     ),
     "no one": "niemand, keiner von",
     "without": "ohne, ohne jede, ohne jeden, ohne jegliche, frei von",
@@ -431,10 +475,10 @@ PHRASES: dict[str, str] = {
     "slight": "leicht|leichte|leichten|leichtes|leichtem|dezent|sanftes, schwach nur",
     "small": "mini, minimum an",
     "about": (
-        "ungefahr|etwa|ca|circa|zirka|rund|grob|gefuhlt|hochstens|maximal|max|mindestens|sagma|eher|starke, so um "
-        "die, so um, um die, so circa, so ca, so etwa, unter eins, so bei, sagen wir, sag ich mal, sage ich mal, "
-        "wurd sagen, wurde sagen, ich wurde sagen, ich wurd sagen, wurde ich sagen, wahrscheinlich so, vllt so, "
-        "vielleicht so, so ungefahr, zwischen durch bei, eventuell so, liegt bei, liegt so bei, intensitat von"
+        "ungefahr|etwa|ca|circa|zirka|rund|grob|gefuhlt|hochstens|maximal|max|mindestens|sagma|eher, so um die, so "
+        "um, um die, so circa, so ca, so etwa, unter eins, so bei, sagen wir, sag ich mal, sage ich mal, wurd sagen, "
+        "wurde sagen, ich wurde sagen, ich wurd sagen, wurde ich sagen, wahrscheinlich so, vllt so, vielleicht so, "
+        "so ungefahr, zwischen durch bei, eventuell so, liegt bei, liegt so bei, intensitat von"
     ),
     "level": "stufe|level|wert, note von, grad von",
     "out of 10": "von 10, von zehn, auf 10, auf zehn, auf der skala bis 10, aus 10",
@@ -490,19 +534,27 @@ PHRASES: dict[str, str] = {
     "since yesterday": "seit gestern, seit gestern abend, seit vorgestern",
     "since this morning": "seit heute morgen, seit heute fruh, seit heute",
     "since": "seit|seitdem|seither|sait",
-    "ever since": "seit da an, seit dem training, seit der einheit",
+    "ever since": (
+        "seit der, seit dem, seit einer stunde, seit einer woche, seit einer weile, seit einem tag, seit stunden, "
+        "seit tagen, seit wochen, seit monaten, seit langerem, seit langem, seit zwei, seit drei, seit ein paar, "
+        "seit paar, seit letzter woche, seit vorhin, seit eben, seit ich, seit einigen, seit der letzten, seit "
+        "dieser, seit diesem, seit da an, seit dem training, seit der einheit"
+    ),
     "all day": "ganztagig, den ganzen tag, ganzen tag, den ganzen tag schon",
     "all the time": (
         "standig|dauernd|andauernd|permanent|pausenlos|ununterbrochen|durchgehend|unentwegt|dauerhaft|konstant|"
         "allweil, die ganze zeit, rund um die uhr"
     ),
     "does not stop": (
-        "bleiben|bleibt|anhaltend|anhaltende|geblieben|besteht|bestehen, hort nicht auf, geht nicht weg, geht nicht "
-        "mehr weg, geht einfach nicht weg, verschwindet nicht, lasst nicht nach, will nicht weggehen, will nicht "
-        "aufhoren, nicht weggegangen, nicht verschwunden, nicht aufgehort, nicht nachgelassen, bleiben so, bleibt "
-        "so, halt an, dauert an, nicht weg, hort gar nicht auf, geht nimmer weg, lasst nicht mehr nach, besteht "
-        "weiterhin, halt weiter an, in keiner position besser, egal wie ich liege, nicht wegzukriegen, wird nicht "
-        "besser, egal wie ich mich drehe, wacht nicht auf, wacht nicht mehr auf, nicht aufgewacht"
+        "bleiben|bleibt|anhaltend|anhaltende|geblieben|besteht|bestehen, nicht weggeht, nicht mehr weggeht, nicht "
+        "aufhort, nicht nachlasst, nicht abklingt, nicht verschwindet, nicht vergeht, vergeht nicht, nicht "
+        "aufwachen, will nicht aufwachen, nicht weggehen, nicht mehr weggehen, nicht aufhoren, nicht mehr aufhoren, "
+        "nicht nachlassen, nicht abklingen, hort nicht auf, geht nicht weg, geht nicht mehr weg, geht einfach nicht "
+        "weg, verschwindet nicht, lasst nicht nach, will nicht weggehen, will nicht aufhoren, nicht weggegangen, "
+        "nicht verschwunden, nicht aufgehort, nicht nachgelassen, bleiben so, bleibt so, halt an, dauert an, nicht "
+        "weg, hort gar nicht auf, geht nimmer weg, lasst nicht mehr nach, besteht weiterhin, halt weiter an, in "
+        "keiner position besser, egal wie ich liege, nicht wegzukriegen, wird nicht besser, egal wie ich mich drehe, "
+        "wacht nicht auf, wacht nicht mehr auf, nicht aufgewacht"
     ),
     "stopped hurting": "aufgehort zu schmerzen",
     "a year ago": (
@@ -605,10 +657,7 @@ PHRASES: dict[str, str] = {
     "my aunt": "tante|cousine|onkel, meine tante, mein onkel, meiner tante, meinem onkel, meine cousine",
     "my boss": "chef|chefin, mein chef, meine chefin, der chef, die chefin, meinem chef",
     "kid": "kind|kindes|baby|enkel|enkelkind|enkelin",
-    "my kid": (
-        "mein kind, meinem kind, das kind, mein kleiner, meiner kleinen, meinem kleinen, der kleine, die kleine, der "
-        "kleinen, dem kleinen, das baby, mein baby"
-    ),
+    "my kid": "mein kind, meinem kind, das kind, mein kleiner, meiner kleinen, meinem kleinen, das baby, mein baby",
     "my dog": (
         "hund|katze, mein hund, der hund, meinem hund, dem hund, unser hund, unserem hund, meine katze, die katze, "
         "unsere katze, der kater, mein pferd, meiner katze, der katze"
@@ -634,11 +683,12 @@ PHRASES: dict[str, str] = {
         "gut, training lief"
     ),
     "did all": (
-        "geklappt|durchgekommen|mitgemacht, durch mit allem, durch mit dem programm, mit allem durch, mit allem "
-        "fertig, fertig mit allem, alles easy gemacht, ist alles gemacht, alles ist gemacht, alles schon gemacht, "
-        "alles gut gelaufen, alles super gelaufen, alles prima gelaufen, alles bestens gelaufen, alles lief gut, "
-        "alles top gelaufen, alles gut gegangen, alles gut geklappt, alles gut durch, alles mit links gemacht, alles "
-        "gut uberstanden, alles gemacht, alles erledigt, alles geschafft, hab alles, habe alles, alle gemacht, alle "
+        "geklappt|durchgekommen|mitgemacht, training komplett, einheit komplett, programm komplett, komplett fertig, "
+        "alles komplett, komplett durch, durch mit allem, durch mit dem programm, mit allem durch, mit allem fertig, "
+        "fertig mit allem, alles easy gemacht, ist alles gemacht, alles ist gemacht, alles schon gemacht, alles gut "
+        "gelaufen, alles super gelaufen, alles prima gelaufen, alles bestens gelaufen, alles lief gut, alles top "
+        "gelaufen, alles gut gegangen, alles gut geklappt, alles gut durch, alles mit links gemacht, alles gut "
+        "uberstanden, alles gemacht, alles erledigt, alles geschafft, hab alles, habe alles, alle gemacht, alle "
         "geschafft, alles durch, alles fertig, alles durchgezogen, ganze gemacht, ganz gemacht, komplett gemacht, "
         "komplett durchgezogen, voll durchgezogen, ois gmacht, alles gmacht, alles absolviert, ganz geschafft, alles "
         "gut geschafft, bin durch, alles brav gemacht, vollstandig gemacht, vollstandig absolviert, volles programm, "
@@ -651,15 +701,15 @@ PHRASES: dict[str, str] = {
         "lief super, lief prima, lief wie geschmiert, lief rund, lief alles gut, super gelaufen, ging gut, ging "
         "super, ging prima, ging alles gut, alles ging gut, gut gegangen, alles abgehakt, alles erfolgreich, "
         "vollstandig erledigt, vollstandig geschafft, komplett erledigt, komplett geschafft, komplett absolviert, "
-        "komplett durch, ganz durch, gut durchgekommen, alles mitgemacht, alles geturnt, alles durchgeturnt, hab "
-        "fertig, ich habe fertig, bin fertig, ganze programm gemacht, ganze programm durchgezogen, ganze programm "
-        "geschafft, ganze programm absolviert, alles perfekt gemacht, alles super gemacht, alles tiptop, alles gut "
-        "gemacht, het klappt, alles picobello, hat alles geklappt, alles hat geklappt, alle ubungen gemacht, alle "
-        "ubungen geschafft, alle ubungen erledigt, alle ubungen absolviert, alle ubungen durchgefuhrt, alle ubungen "
-        "fertig, alle ubungen durchgezogen, alle satze gemacht, alle runden gemacht, alle satze geschafft, alle "
-        "runden geschafft, alle satze fertig, alle runden fertig, samtliche ubungen gemacht, beide runden gemacht, "
-        "beide runden geschafft, jede ubung gemacht, jede ubung geschafft, alles durchgemacht, ganz brav alles "
-        "gemacht, alles sauber gemacht, alles wie immer gemacht, alles erledigt heute"
+        "ganz durch, gut durchgekommen, alles mitgemacht, alles geturnt, alles durchgeturnt, hab fertig, ich habe "
+        "fertig, bin fertig, ganze programm gemacht, ganze programm durchgezogen, ganze programm geschafft, ganze "
+        "programm absolviert, alles perfekt gemacht, alles super gemacht, alles tiptop, alles gut gemacht, het "
+        "klappt, alles picobello, hat alles geklappt, alles hat geklappt, alle ubungen gemacht, alle ubungen "
+        "geschafft, alle ubungen erledigt, alle ubungen absolviert, alle ubungen durchgefuhrt, alle ubungen fertig, "
+        "alle ubungen durchgezogen, alle satze gemacht, alle runden gemacht, alle satze geschafft, alle runden "
+        "geschafft, alle satze fertig, alle runden fertig, samtliche ubungen gemacht, beide runden gemacht, beide "
+        "runden geschafft, jede ubung gemacht, jede ubung geschafft, alles durchgemacht, ganz brav alles gemacht, "
+        "alles sauber gemacht, alles wie immer gemacht, alles erledigt heute"
     ),
     "did the session": (
         "gedehnt|geubt|geturnt|trainiert|gestretcht|gstretcht|durchgedehnt, training gemacht, einheit gemacht, "
@@ -675,7 +725,7 @@ PHRASES: dict[str, str] = {
     "yes": (
         "ja|jo|jap|jep|jup|joa|jawohl|jawoll|yes|yep|yo|klar|logo|sicher|naturlich|selbstverstandlich|jaja|joo|jaa|"
         "jaaa|yess|freilich|passt|jou|jepp|jupp|definitiv|jeah|sowieso, na klar, eh klar, aber sicher, aber ja, na "
-        "sicher, na logo, hab ich, habe ich, auf jeden fall, jawohl ja, ja hab ich, ja habe ich"
+        "sicher, na logo, auf jeden fall, jawohl ja, ja hab ich, ja habe ich"
     ),
     "nope": (
         "nein|nee|nope|nah|nei|naa|noi|negativ|fehlanzeige|noo|neee|neeee, ne du, nein danke, leider nein, leider "
@@ -698,18 +748,16 @@ PHRASES: dict[str, str] = {
     ),
     "not done": (
         "leider nicht gemacht, leider nicht trainiert, leider nicht dazu gekommen, leider nicht erledigt, nicht "
-        "gemacht, nicht erledigt, nicht fertig gemacht, nichts gemacht, nix gemacht, gar nichts gemacht, garnichts "
-        "gemacht, nicht trainiert, nicht gedehnt, nicht geubt, nicht dazu gekommen, nicht dazugekommen, nicht dazu "
-        "kommen, bin nicht dazu gekommen, nicht absolviert, kein training, keine einheit, keine ubungen, keine "
-        "ubung, kein dehnen, kein sport, nicht angefangen, gar nicht angefangen, nicht gestartet, net gmacht, ned "
-        "gmacht, nicht gmacht, nod gmacht, nix gmacht, nicht durchgefuhrt, nicht begonnen, keine gemacht, keine "
-        "einzige ubung, nichts davon gemacht, nichts geschafft, nix geschafft, keine geschafft, nichts gedehnt, "
-        "nicht teilgenommen, nicht mitgemacht, nicht hinbekommen, nicht hingekriegt, nicht stattgefunden, net "
-        "trainiert, ned trainiert, nich gemacht, nicht umgesetzt, nicht reingepasst, nichts absolviert, null "
-        "gemacht, ned dazu kumma, keine gedehnt, nicht mal angefangen, nicht einmal angefangen, keinen sport, komme "
-        "nicht dazu, komm nicht dazu, kam nicht dazu, nicht drangekommen, nicht geturnt, keine einzige gemacht, "
-        "nicht aufgerafft, nicht aufraffen, kein stretching, net dazu gekommen, nich dazu gekommen, nicht "
-        "hinbekommen heute"
+        "gemacht, nicht erledigt, nicht fertig gemacht, nicht trainiert, nicht gedehnt, nicht geubt, nicht dazu "
+        "gekommen, nicht dazugekommen, nicht dazu kommen, bin nicht dazu gekommen, nicht absolviert, kein training, "
+        "keine einheit, keine ubungen, keine ubung, kein dehnen, kein sport, nicht angefangen, gar nicht angefangen, "
+        "nicht gestartet, net gmacht, ned gmacht, nicht gmacht, nod gmacht, nicht durchgefuhrt, nicht begonnen, "
+        "keine gemacht, keine einzige ubung, nichts davon gemacht, keine geschafft, nichts gedehnt, nicht "
+        "teilgenommen, nicht mitgemacht, nicht hinbekommen, nicht hingekriegt, nicht stattgefunden, net trainiert, "
+        "ned trainiert, nich gemacht, nicht umgesetzt, nicht reingepasst, nichts absolviert, null gemacht, ned dazu "
+        "kumma, keine gedehnt, nicht mal angefangen, nicht einmal angefangen, keinen sport, komme nicht dazu, komm "
+        "nicht dazu, kam nicht dazu, nicht drangekommen, nicht geturnt, keine einzige gemacht, nicht aufgerafft, "
+        "nicht aufraffen, kein stretching, net dazu gekommen, nich dazu gekommen, nicht hinbekommen heute"
     ),
     "did not manage": (
         "leider nicht geschafft, nicht geschafft, net geschafft, ned gschafft, nich geschafft, nicht gschafft, nicht "
@@ -787,11 +835,10 @@ PHRASES: dict[str, str] = {
         "gemacht, nimmer gschafft"
     ),
     "half": (
-        "halfte|halb|halbe|halbes|halben|halbzeit|halfti, die halfte, zur halfte, nur die halfte, ungefahr die "
-        "halfte, etwa die halfte, knapp die halfte, gut die halfte, ca die halfte, so die halfte, 50 prozent, halb "
-        "gemacht, halb geschafft, die hoibe, d halfti, so halb, halbwegs gemacht, nur halb, 50 %, die halbe einheit, "
-        "das halbe programm, halbes programm, halbe einheit, halfte gemacht, halfte geschafft, die halfte gemacht, "
-        "die halfte geschafft, nur die halfte gemacht, nur die halfte geschafft"
+        "halfte|halb|halbe|halbes|halben|halbzeit|halfti, die halfte, zur halfte, ungefahr die halfte, etwa die "
+        "halfte, knapp die halfte, gut die halfte, ca die halfte, so die halfte, 50 prozent, halb gemacht, halb "
+        "geschafft, die hoibe, d halfti, so halb, halbwegs gemacht, 50 %, die halbe einheit, das halbe programm, "
+        "halbes programm, halbe einheit, halfte gemacht, halfte geschafft, die halfte gemacht, die halfte geschafft"
     ),
     "most": (
         "meiste|meisten|grosstenteils|grossteil|dreiviertel|uberwiegend, das meiste, die meisten, zum grossten teil, "
@@ -810,9 +857,9 @@ PHRASES: dict[str, str] = {
     "without the last": "ohne die letzte, ohne die letzten, ohne den letzten",
     "the last": "letzte|letzten|letzter|letztes|letzti, die letzte, die letzten, den letzten",
     "the first": "erste|ersten|erster, die ersten, die erste",
-    "second one": "zweite|zweiten",
-    "third one": "dritte|dritten",
-    "fourth one": "vierte|vierten|funfte|funften",
+    "second": "zweite|zweiten",
+    "third": "dritte|dritten",
+    "fourth": "vierte|vierten|funfte|funften",
     "rest": "rest, der rest, den rest",
     "not the rest": (
         "rest nicht, den rest nicht, der rest nicht, die restlichen nicht, die anderen nicht, den rest nicht mehr, "
@@ -901,6 +948,16 @@ PHRASES: dict[str, str] = {
         "konnte nicht machen, kann nicht machen, konnte es nicht machen, kann es nicht machen, kann heute nicht, "
         "konnte heute nicht, konnte nicht trainieren, konnte nicht dehnen, kann nicht trainieren, nicht machen, "
         "nicht machen konnen, nicht trainieren, kann nicht heute, nicht uben"
+    ),
+    "instead of": "statt|anstatt|anstelle",
+    "only did": "nur gemacht",
+    "only half": (
+        "nur die halfte, nur halb, nur die halfte gemacht, nur die halfte geschafft, bloss die halfte, grad mal die "
+        "halfte, nur zur halfte, nur halb gemacht, nur halb geschafft"
+    ),
+    "did nothing": (
+        "nichts gemacht, nix gemacht, gar nichts gemacht, garnichts gemacht, nichts geschafft, nix geschafft, nix "
+        "gmacht, uberhaupt nichts gemacht, nut gmacht"
     ),
     "knee": (
         "knie|knien|knies|kniegelenk|kniekehle|kniescheibe|chnu|kniegelenke|meniskus|kniekehlen|knia|innenmeniskus|"
@@ -1104,8 +1161,8 @@ PHRASES: dict[str, str] = {
         "mich kaum bewegen, konnte mich kaum bewegen"
     ),
     "severe": (
-        "heftig|heftige|heftigen|heftiger|stark|starken|starker|starkes|extrem|extreme|extremer|schwere|massiv|"
-        "massive|gewaltig|brutal"
+        "heftig|heftige|heftigen|heftiger|stark|starke|starken|starker|starkes|extrem|extreme|extremer|schwere|"
+        "massiv|massive|gewaltig|brutal"
     ),
     "strong pain": (
         "starke schmerzen, starker schmerz, starken schmerz, starken schmerzen, sehr starke schmerzen, heftige "
@@ -1178,15 +1235,17 @@ PHRASES: dict[str, str] = {
         "wie tausend nadeln, wie ameisen, nerv eingeklemmt, eingeklemmter nerv, nerv gereizt, summen im, pieksen wie "
         "nadeln, kitzelt komisch, bamstig kribbelnd, ameisen krabbeln, ameisen laufen, flimmern im bein"
     ),
+    "numbness": (
+        "taubheit|taubheitsgefuhl|taubheitsgefuhle|taubgefuhl|taubheiten|gefuhllosigkeit|pelzigkeit|"
+        "sensibilitatsstorung|sensibilitatsstorungen|gefuhlsstorung|gefuhlsstorungen|gefuhlsverlust, taubheits gefuhl"
+    ),
     "numb": (
-        "taub|taube|tauber|tauben|taubes|taubem|taubheit|taubheitsgefuhl|taubheitsgefuhle|taubgefuhl|taubheiten|"
-        "gefuhllos|gefuhllose|gefuhlloser|gefuhllosen|gefuhlloses|gefuhllosigkeit|gefuhlslos|pelzig|pelzige|pelziges|"
-        "pelziger|pelzigen|pelzigkeit|betaubt|wattig|abgestorben|abgestorbene|eingeschlafen|eingschlofn|eigschlofe|"
-        "eingeschlafene|eingschlafen|taubs|bamstig|tob|tauba|gfuhllos|sensibilitatsstorung|sensibilitatsstorungen|"
-        "gefuhlsstorung|gefuhlsstorungen|empfindungslos|gefuhlsverlust|einschlaft|einpennt|eingepennt|absterben, wie "
-        "betaubt, wie watte, wie in watte, stirbt ab, schlaft ein, schlief ein, schlafen ein, schlafen mir ein, "
-        "schlaft mir ein, schlaft immer ein, schliefen ein, tot an, wie tot, kein gefuhl, kein gefuhl mehr, ohne "
-        "gefuhl, gefuhl verloren, gefuhl weg, gefuhl ist weg, kein gefuhl drin, taubheits gefuhl, gefuhl fehlt, "
+        "taub|taube|tauber|tauben|taubes|taubem|gefuhllos|gefuhllose|gefuhlloser|gefuhllosen|gefuhlloses|gefuhlslos|"
+        "pelzig|pelzige|pelziges|pelziger|pelzigen|betaubt|wattig|abgestorben|abgestorbene|eingeschlafen|eingschlofn|"
+        "eigschlofe|eingeschlafene|eingschlafen|bamstig|tob|tauba|gfuhllos|empfindungslos|einschlaft|einpennt|"
+        "eingepennt|absterben, wie betaubt, wie watte, wie in watte, stirbt ab, schlaft ein, schlief ein, schlafen "
+        "ein, schlafen mir ein, schlaft mir ein, schlaft immer ein, schliefen ein, tot an, wie tot, kein gefuhl, "
+        "kein gefuhl mehr, ohne gefuhl, gefuhl verloren, gefuhl weg, gefuhl ist weg, kein gefuhl drin, gefuhl fehlt, "
         "fuhlt sich tot, ohne empfindung, keine empfindung, nichts spure, spure nichts, spur nichts, spure nix, spur "
         "nix, kein gfuhl, einschlafen der, spurt sich taub, schlafen immer ein, dumpf taub, wie eingeschlafen, gspur "
         "nix, gspure nut, keinerlei gefuhl, kaum gefuhl, kaum noch gefuhl, weniger gefuhl, fast kein gefuhl, fast "
@@ -1197,12 +1256,12 @@ PHRASES: dict[str, str] = {
     ),
     "as if in gloves": "wie in handschuhen, wie handschuhe, wie strumpfe",
     "electric": (
-        "elektrisch|elektrische|elektrischer|elektrisches|elektrisierend|elektrisierende|elektrisierender|"
-        "stromschlag|stromschlage|stromstoss|stromstosse|stromschlagen|stromartig|elektroschock|elektroschlag|"
-        "elektrisiert|stromgefuhl|elektrischen|stromschlagartig|stromimpuls|stromschlagartige|stromzucken, wie "
-        "strom, wie ein stromschlag, strom durch, strom im, wie ein elektroschock, kabelbrand bein, blitzartig "
-        "runter, strom ins, wie eine gewischt, eine gewischt, strom den, an der steckdose, wie ein stromstoss, strom "
-        "durchs, strom fliesst"
+        "elektrisierendes|elektrisierenden|elektrisch|elektrische|elektrischer|elektrisches|elektrisierend|"
+        "elektrisierende|elektrisierender|stromschlag|stromschlage|stromstoss|stromstosse|stromschlagen|stromartig|"
+        "elektroschock|elektroschlag|elektrisiert|stromgefuhl|elektrischen|stromschlagartig|stromimpuls|"
+        "stromschlagartige|stromzucken, wie strom, wie ein stromschlag, strom durch, strom im, wie ein "
+        "elektroschock, kabelbrand bein, blitzartig runter, strom ins, wie eine gewischt, eine gewischt, strom den, "
+        "an der steckdose, wie ein stromstoss, strom durchs, strom fliesst"
     ),
     "shooting": (
         "schiesst|schiessend|schiessende|schiessender|einschiessend|einschiessende|einschiessender|einschiessenden|"
@@ -1479,27 +1538,27 @@ PHRASES: dict[str, str] = {
         "nass, hose voll"
     ),
     "can not pee": (
-        "inkontinent|tropfelt|einnassen, nicht pinkeln, nicht mehr pinkeln, nicht wasserlassen, nicht wasser lassen, "
-        "nicht urinieren, kein wasser lassen, kann kein wasser, nicht pieseln, nicht bieseln, blase nicht "
-        "kontrollieren, blase nicht halten, blase nicht mehr halten, urin nicht halten, urin nicht mehr halten, urin "
-        "verloren, stuhl verloren, stuhl nicht halten, stuhl nicht mehr halten, blasenschwache neu, darm nicht "
-        "kontrollieren, pipi verloren, urin lauft, urin geht ab, wasser nicht halten, wasser nicht mehr halten, "
-        "nicht aufs klo, nicht auf die toilette, nicht mehr auf die toilette, nicht biesln, nicht lulu, pinkeln geht "
-        "nicht, pinkeln geht nicht mehr, wasserlassen geht nicht, schwierigkeiten beim pinkeln, kontrolle uber die "
-        "blase, kontrolle uber blase, kontrolle uber meine blase, kontrolle uber den darm, kontrolle uber darm, "
-        "kontrolle uber meinen darm, kontrolle uber den stuhlgang, kontrolle uber blase und darm, spure nicht wenn "
-        "ich pinkel, spur nicht wenn ich pinkle, spure nicht wenn ich pinkle, spure nicht wann ich aufs klo muss, "
-        "merke nicht wenn ich muss, merke nicht dass ich muss, merke nicht wenn ich pinkel, merke nicht mehr wenn "
-        "ich muss, merke nicht wann ich muss, nicht pissen, nicht brunzen, kein urin, kein tropfen, geht was in die "
-        "hose, ging was in die hose, ging in die hose, geht in die hose, wasserlassen klappt nicht, wasserlassen "
-        "unmoglich, wasserlassen fallt schwer, schwer wasser lassen, kaum wasser lassen, kaum pinkeln, kaum "
-        "wasserlassen, hose nass gemacht, unkontrolliert pinkeln, urin unkontrolliert, unkontrolliert urin, ins bett "
-        "gemacht, in die unterhose gemacht, kann nicht aufs klo, konnte nicht aufs klo, wasser lassen geht nicht, "
-        "wasser lassen klappt nicht, wasser lassen kann ich nicht, nicht mehr wasser lassen, pinkeln kann ich nicht, "
-        "pinkeln klappt nicht, lauft einfach so raus, lauft von alleine raus, nicht mehr einhalten, kann es nicht "
-        "einhalten, blase lauft uber, blase entleert sich nicht, blase macht was sie will, spure den urin nicht, "
-        "drang nicht mehr, spure keinen harndrang, kein harndrang, keinen harndrang, kein gefuhl beim wasserlassen, "
-        "kein gefuhl beim pinkeln"
+        "inkontinent|tropfelt|einnassen, urin verliere, verliere urin, verliere pipi, verliere stuhl, nicht pinkeln, "
+        "nicht mehr pinkeln, nicht wasserlassen, nicht wasser lassen, nicht urinieren, kein wasser lassen, kann kein "
+        "wasser, nicht pieseln, nicht bieseln, blase nicht kontrollieren, blase nicht halten, blase nicht mehr "
+        "halten, urin nicht halten, urin nicht mehr halten, urin verloren, stuhl verloren, stuhl nicht halten, stuhl "
+        "nicht mehr halten, blasenschwache neu, darm nicht kontrollieren, pipi verloren, urin lauft, urin geht ab, "
+        "wasser nicht halten, wasser nicht mehr halten, nicht aufs klo, nicht auf die toilette, nicht mehr auf die "
+        "toilette, nicht biesln, nicht lulu, pinkeln geht nicht, pinkeln geht nicht mehr, wasserlassen geht nicht, "
+        "schwierigkeiten beim pinkeln, kontrolle uber die blase, kontrolle uber blase, kontrolle uber meine blase, "
+        "kontrolle uber den darm, kontrolle uber darm, kontrolle uber meinen darm, kontrolle uber den stuhlgang, "
+        "kontrolle uber blase und darm, spure nicht wenn ich pinkel, spur nicht wenn ich pinkle, spure nicht wenn "
+        "ich pinkle, spure nicht wann ich aufs klo muss, merke nicht wenn ich muss, merke nicht dass ich muss, merke "
+        "nicht wenn ich pinkel, merke nicht mehr wenn ich muss, merke nicht wann ich muss, nicht pissen, nicht "
+        "brunzen, kein urin, kein tropfen, geht was in die hose, ging was in die hose, ging in die hose, geht in die "
+        "hose, wasserlassen klappt nicht, wasserlassen unmoglich, wasserlassen fallt schwer, schwer wasser lassen, "
+        "kaum wasser lassen, kaum pinkeln, kaum wasserlassen, hose nass gemacht, unkontrolliert pinkeln, urin "
+        "unkontrolliert, unkontrolliert urin, ins bett gemacht, in die unterhose gemacht, kann nicht aufs klo, "
+        "konnte nicht aufs klo, wasser lassen geht nicht, wasser lassen klappt nicht, wasser lassen kann ich nicht, "
+        "nicht mehr wasser lassen, pinkeln kann ich nicht, pinkeln klappt nicht, lauft einfach so raus, lauft von "
+        "alleine raus, nicht mehr einhalten, kann es nicht einhalten, blase lauft uber, blase entleert sich nicht, "
+        "blase macht was sie will, spure den urin nicht, drang nicht mehr, spure keinen harndrang, kein harndrang, "
+        "keinen harndrang, kein gefuhl beim wasserlassen, kein gefuhl beim pinkeln"
     ),
     "can not feel the toilet paper": (
         "klopapier nicht, toilettenpapier nicht, spure das klopapier nicht, beim abwischen nichts, spure beim "
@@ -1606,14 +1665,18 @@ PHRASES: dict[str, str] = {
     ),
     "only had time for": "hatte nur zeit fur, nur zeit fur, zeit nur fur",
     "meeting": "meeting|meetings|besprechung|besprechungen|konferenz|sitzungen|elternabend",
-    "appointment": "termin|termine|arzttermin|zahnarzttermin|zahnarzt|friseurtermin|verabredung",
+    "appointment": (
+        "arztbesuch|behordengang|termin|termine|arzttermin|zahnarzttermin|zahnarzt|friseurtermin|verabredung, beim "
+        "arzt, beim zahnarzt, beim friseur, bei der arztin, auf dem amt"
+    ),
     "a call": "anruf|call|calls|telefonat|telefonkonferenz|videokonferenz",
     "exam": "prufung|prufungen|klausur|klausuren|abgabe",
     "at work": "im buro, auf arbeit, auf der arbeit, in der arbeit, bei der arbeit",
     "had to work": "musste arbeiten, muss arbeiten, arbeiten mussen, gmiasst arbeiten",
     "worked late": "uberstunden|durchgearbeitet, lange gearbeitet",
     "had to leave": (
-        "losmussen|wegmussen, musste los, musste weg, musste gleich los, musste schnell weg, muss los, schon los"
+        "losmussen|wegmussen, musste ich los, musste ich weg, musste ich gehen, musste dann los, musste dann weg, "
+        "musste los, musste weg, musste gleich los, musste schnell weg, muss los, schon los"
     ),
     "too busy": (
         "beschaftigt|stress|stressig|gestresst|hektisch|hektik|eilig|eile|dienst|fruhdienst|spatdienst|nachtdienst|"
@@ -1639,11 +1702,11 @@ PHRASES: dict[str, str] = {
         "halten, nicht mehr halten, ging nicht mehr, ging nicht, geht nicht, gehen nicht, gingen nicht, klappt "
         "nicht, hat nicht geklappt, klappte nicht, nicht geklappt, packe ich nicht, pack ich nicht, pack i ned, "
         "keine kondition, zu fordernd, kraft am ende, am ende meiner kraft, total fertig, vollig fertig, voll "
-        "fertig, komplett fertig, kaputt danach, viel zu schwer, viel zu anstrengend, viel zu hart, zu schwere, zu "
-        "schwar, zu hoass nein, zu anspruchsvoll, nicht hinbekommen zu schwer, hart heute, zu fest anstrengend, "
-        "gleichgewicht nicht gehalten, zu tief, nicht runtergekommen, zu gach, net gschafft zu schwer, z schwer, z "
-        "strang, z viel, z schwar, ganz schon schwer, ziemlich schwer, ziemlich anstrengend, recht anstrengend, z "
-        "hart, zu schwa, uber meine krafte, krieg ich nicht hin, kriege ich nicht hin, bekomme ich nicht hin"
+        "fertig, kaputt danach, viel zu schwer, viel zu anstrengend, viel zu hart, zu schwere, zu schwar, zu hoass "
+        "nein, zu anspruchsvoll, nicht hinbekommen zu schwer, hart heute, zu fest anstrengend, gleichgewicht nicht "
+        "gehalten, zu tief, nicht runtergekommen, zu gach, net gschafft zu schwer, z schwer, z strang, z viel, z "
+        "schwar, ganz schon schwer, ziemlich schwer, ziemlich anstrengend, recht anstrengend, z hart, zu schwa, uber "
+        "meine krafte, krieg ich nicht hin, kriege ich nicht hin, bekomme ich nicht hin"
     ),
     "no motivation": (
         "unmotiviert|antriebslos|lustlos|motivationsloch|motivationslos|demotiviert, keine lust, null bock, kein "
@@ -1930,130 +1993,131 @@ PHRASES: dict[str, str] = {
         "handumdrehen, kopf hoch, kopf voll, kopf frei, uber kopf, nicht auf den kopf, auf den kopf, aus dem kopf, "
         "auf die schulter geklopft, schulter geklopft, auf schulterhohe, rucken an rucken, rucken freigehalten, den "
         "rucken frei, den rucken gestarkt, hinter meinem rucken, auf den beinen, auf die beine, wieder auf den "
-        "beinen, mit beiden beinen, auf einem bein, bein gestellt, mit dem falschen fuss, mit dem linken fuss, kalte "
-        "fusse, kalte fusse bekommen, auf grossem fuss, zu fuss, auf dem fusse, fuss fassen, fusse hoch, fusse "
-        "hochgelegt, mit den fussen voran, auf zehenspitzen, finger weg, mit links, daumen hoch, daumen gedruckt, "
-        "daumen drucken, druck mir die daumen, drucke die daumen, die daumen, auf die nerven, geht mir auf die "
-        "nerven, auf den keks, nerven wie drahtseile, mit den nerven, nerven behalten, die nerven, meine nerven, "
-        "letzten nerv, den letzten nerv, nerven gekostet, taube nuss, die tauben, tauben futtern, tauben gefuttert, "
-        "tauben auf, eine taube, tauben ohren, taube ohren, auf taube ohren, weisse taube, tauben vertrieben, taub "
-        "auf dem ohr, taub auf einem ohr, taub auf beiden ohren, taub vom konzert, die taube auf, zwei tauben, ohren "
-        "taub, ohr taub, tauber opa, tauber oma, tauber hund, oma ist taub, opa ist taub, die taube, stich gelassen, "
-        "im stich gelassen, im stich, stiche beim skat, ins auge gestochen, sticht ins auge, sticht heraus, sticht "
-        "hervor, sticht in see, in see gestochen, rasen mahen, rasen gemaht, den rasen, der rasen, im rasen, rasen "
-        "sprengen, von der biene gestochen, biene hat mich gestochen, mucke hat mich gestochen, mucken gestochen, "
-        "von mucken gestochen, spargel gestochen, spargel stechen, torf gestochen, biene gestochen, wespe gestochen, "
-        "mucke gestochen, mucke sticht, tattoo gestochen, bier gestochen, brennt darauf, brenne darauf, brannte "
-        "darauf, brennende frage, kerze brennt, licht brennt, sonne brennt, brennt die sonne, dvd gebrannt, cd "
-        "gebrannt, schnaps gebrannt, gebrannte mandeln, essen angebrannt, es brennt im buro, brennt im buro, brennt "
-        "auf der arbeit, brennt die hutte, wo brennts, sicherung durchgebrannt, kalorien verbrannt, fett verbrannt, "
-        "kalorien verbrennen, feuer und flamme, feuer im ofen, brennen fur, brenne fur, sonne brannte, augen brennen "
-        "von, augen brennen vor, augen brennen vom, eingeschlafene fusse langweilig, wie eingeschlafene fusse, "
-        "schmeckt wie eingeschlafene fusse, kontakt eingeschlafen, projekt eingeschlafen, gesprach eingeschlafen, pc "
-        "eingeschlafen, ballon geplatzt, ballon platzte, termin geplatzt, reifen geplatzt, platzt gleich, kragen "
-        "geplatzt, seil gerissen, band ist gerissen, theraband gerissen, faden gerissen, geduldsfaden gerissen, hose "
-        "gerissen, hose ist gerissen, reiss mich zusammen, riss in der hose, riss in der wand, witze gerissen, aus "
-        "dem bett gerissen, hin und her gerissen, schnursenkel gerissen, gummiband gerissen, riss mich zusammen, hab "
-        "mich zusammengerissen, papier gerissen, tute gerissen, matte gerissen, band gerissen theraband, kette "
-        "gerissen, krach gehabt, krach mit, krach im treppenhaus, krach der nachbarn, krach draussen, silvester "
-        "knaller, tur zugeknallt, tur knallte, das war der knaller, voll der knaller, bis es kracht, sekt knallte, "
-        "korken knallte, geknallt an silvester, harte nuss, die nuss geknackt, geknackt die nuss, rekord geknackt, "
-        "den code geknackt, code geknackt, jackpot geknackt, marke geknackt, 10000 schritte geknackt, knackig kurz, "
-        "knackige einheit, gewitter gekracht, matte reisst, abgerissener knopf, knopf abgerissen, nusse geknackt, "
-        "rekord gerissen, termin gerissen, stuhl gekracht, stuhl zusammengebrochen, stuhl umgefallen, vase "
-        "umgefallen, glas umgefallen, fahrrad umgefallen, hund umgefallen, fernseher schwarz, bildschirm schwarz, "
-        "handy umgefallen, flasche umgefallen, baum umgefallen, server zusammengebrochen, server abgesturzt, "
-        "internet zusammengebrochen, verkehr zusammengebrochen, vor lachen zusammengebrochen, vor lachen umgefallen, "
-        "vor lachen umgekippt, fast umgefallen vor lachen, fast umgekippt vor lachen, umgefallen vor lachen, milch "
-        "umgekippt, blumentopf umgekippt, stimmung umgekippt, stimmung kippte, fast umgefallen als, bin fast "
-        "umgefallen als, beim preis fast umgefallen, todmude umgefallen, todmude ins bett gefallen, sack reis "
-        "umgefallen, stuhle umgefallen, druck auf arbeit, druck auf der arbeit, druck im job, zeitlich unter druck, "
-        "unter druck, ohne druck, druck machen, kein druck, keinen druck, mach mir keinen druck, druck vom chef, "
-        "druck dich, druck den knopf, knopf gedruckt, falsch gedruckt, taste gedruckt, mich gedruckt, mich davor "
-        "gedruckt, vorm dehnen gedruckt, druck auf, drucken auf den knopf, druck mich, drucke mich, preis drucken, "
-        "chef macht druck, macht druck, druck gemacht, tief durchgeatmet, atemlos durch die nacht, frische luft, an "
-        "der luft, luft geschnappt, frische luft geschnappt, in die luft, dicke luft, luft nach oben, luft raus, die "
-        "luft ist raus, halt die luft an, an der frischen luft, luft holen frisch, dickes lob, dicke umarmung, "
-        "dicker kuss, dicker schmatz, dickes danke, dicke socken, dicke freunde, dicke matte, dickes kissen, dicker "
-        "pulli, dickes buch, durch dick und dunn, es dicke, dicke eier, dicker verkehr, dick angezogen, dick "
-        "eingepackt, dicke jacke, dickes dankeschon, dicke decke, dicken kopf, dicker kopf, dickes fell, dick im "
-        "kalender, stolz geschwellt, geschwellte brust, geschwellter brust, mit stolz geschwellter brust, fluss "
-        "angeschwollen, bach angeschwollen, prallen sonne, pralle sonne, pralle leben, fluss geschwollen, "
-        "geschwollen geredet, geschwollen daherreden, redet geschwollen, geschwollene sprache, geschwollen daher, "
-        "rein geschwollen, dicke luft im buro, dick beschaftigt, dick und rund, dicke hose, dicke post, dicke suppe, "
-        "dicke regentropfen, dicke wolken, dicke nebel, dicke uberraschung, dicke auftrag, zu dick aufgetragen, dick "
-        "aufgetragen, der bach ist angeschwollen, der fluss ist angeschwollen, blauer himmel, blauen himmel, blauer "
-        "montag, blau gemacht, blau machen, blaue stunde, ins blaue, himmel blau, himmel ist blau, blaues band, "
-        "blaue matte, blaue hose, war blau, blau vom himmel, mit einem blauen auge davongekommen, blaue band, blaues "
-        "wunder, blaue socken, lila matte, lila socken, lila leggings, lila band, blauen band, rotes band, rote "
-        "band, rote matte, rote socken, rot geworden vor, rote ampel, rotes kreuz, rote zahlen, roter faden, warme "
-        "dusche, warmes wetter, warm gemacht, warm gelaufen, warm draussen, draussen warm, warm hier, heiss hier, "
-        "heiss draussen, heiss auf, heisser tee, heisse dusche, heiss geduscht, warm geduscht, heissen tag, heisser "
-        "kaffee, warmen tag, warme matte, warm up, heiss im buro, warm im zimmer, heisse phase, heiss gelaufen, "
-        "heisses bad, warmes bad, blaue augen, heiss im zimmer, heiss in der wohnung, schwere woche, schwerer tag, "
-        "schweren tag, schweres herz, schwere tasche, schwere beine vom, starker regen, starken regen, starker wind, "
-        "starker kaffee, starken kaffee, starker verkehr, starke leistung, starke einheit, starkes programm, starkes "
-        "training, starker einsatz, stark gemacht, war stark, stark genug, starke ubung, harter tag, harte woche, "
-        "heftiges gewitter, heftiger regen, heftige einheit, heftiges training, extrem gut, extrem gutes, extremer "
-        "verkehr, schwacher kaffee, schwacher empfang, schwaches wlan, schwaches internet, schwaches netz, schwacher "
-        "trost, schwacher moment, schwachen moment, bin schwach geworden, schwach geworden bei, schwache fur, ich "
-        "habe eine schwache fur, schwach geworden und kuchen, kaffee war schwach, akku schwach, wlan schwach, lahme "
-        "ente, lahmes internet, lahmes netz, lahme ausrede, lahmgelegt bahn, verkehr lahmgelegt, bahn lahmgelegt, "
-        "internet lahm, lahmes wlan, schwache fur schokolade, kaffee schwach, schwache leistung, schwache ausrede, "
-        "schwacher akku, ohnmachtig vor wut, ohnmachtig vor lachen, fast ohnmachtig vor lachen, fast ohnmachtig "
-        "geworden als ich den preis, fast ohnmachtig als, tot umgefallen, lachen umgefallen, zum umfallen mude, zum "
-        "umfallen, rennt mir die zeit davon, todmude umgekippt, tot ins bett, bringt mich um, bringt mich noch um, "
-        "hat mich umgebracht, killt mich, hat mich gekillt, tot gelacht, kaputt gelacht, tranen gelacht, mich "
-        "umgehauen, hat mich umgehauen, haut mich um, vom hocker gehauen, zum sterben langweilig, gestorben vor "
-        "langeweile, vor langeweile gestorben, fast gestorben, ich sterbe, bin tot, schwarz gesehen, sehe schwarz "
-        "fur, seh schwarz fur, schwarzer kaffee, schwarzen kaffee, schwarz weiss, schwarzes shirt, schwarze matte, "
-        "schwindel aufgeflogen, so ein schwindel, geschwindelt beim, schwindelnden hohen, will nicht schwindeln, "
-        "ohne zu schwindeln, ohne schwindeln, bin schwindelfrei, temperatur draussen, temperatur im zimmer, fiebere "
-        "mit, mitgefiebert beim, wm fieber, fieber ich entgegen, fiebere entgegen, em fieber, schwindelig vor gluck, "
-        "schwindelig vor freude, schwindlig vor freude, kopf raucht, steuerbescheid ohnmachtig, fieber der tochter, "
-        "in stromen, strom weg, strom ist weg, strom war weg, strom ausgefallen, elektrisches klavier, elektrische "
-        "zahnburste, elektrischer rollstuhl, elektrisch auto, e bike, elektrische heizung, vor freude strahlen, "
-        "strahlt die sonne, sonne strahlt, strahlender sonnenschein, strahlendes wetter, strahlen der sonne, strahlt "
-        "ubers ganze gesicht, ubers ganze gesicht, foto geschossen, foto schiessen, fotos geschossen, tor "
-        "geschossen, tore geschossen, tor schoss, ubers ziel hinausgeschossen, schiesst tore, bock geschossen, "
-        "scharf gegessen, scharfes essen, scharfe sosse, scharfes messer, scharfe kritik, scharf gewurzt, zu scharf, "
-        "scharfe suppe, scharf auf, scharfes curry, scharf nachgedacht, scharfe kurve, scharfes chili, plotzlich "
-        "besuch, plotzlicher termin, plotzlich regen, plotzlich geregnet, plotzlich angerufen, plotzlich klingelte, "
-        "plotzlich war die zeit, auf einmal besuch, blitz und donner, spitze einheit, einsame spitze, spitze "
-        "gemacht, war spitze, ist spitze, echt spitze, auf der spitze, spitzen training, das war spitze, war super "
-        "spitze, rasend schnell, elektrisches rollo, rollo elektrisch, schmetterlinge im bauch, kribbeln im bauch, "
-        "kribbelt im bauch vor, kribbeln im bauch vor, kribbelt vor vorfreude, kribbeln vor vorfreude, kribbelt "
-        "schon vor vorfreude, kribbelt vor freude, kribbeln vor freude, kribbelt vor aufregung, kribbeln der "
-        "vorfreude, kribbelt es mir in den fingern zu, in den fingern loszulegen, hummeln im hintern, ameisen in der "
-        "kuche, ameisen auf der terrasse, ameisen im garten, ameisen im haus, ameisen in der wohnung, ameisen in "
-        "meiner kuche, nadeln vom weihnachtsbaum, nadeln gestrickt, stecknadeln genaht, stecknadel im heuhaufen, wie "
-        "auf nadeln, auf heissen kohlen, kopf schief, bild hangt schief, bild hing schief, schief gelaufen, ging "
-        "schief, schief gegangen, alles schief, lauft alles schief, hangen geblieben, hangt vom wetter ab, hange "
-        "hinterher, video hangt, video hing, app hangt, hangt die app, hangt das video, internet hangt, handy hangt, "
-        "wlan hangt, wasche hangt, wasche aufgehangt, bleibt hangen, hing durch, hang etwas durch, hing im stau, "
-        "hangt davon ab, in den seilen, lasse den kopf hangen, lass den kopf hangen, kopf hangen, sprechen wir, "
-        "sprich mit, sprache lernen, deutsche sprache, zur sprache, meine sprache, mir fehlen die worte, fehlen mir "
-        "die worte, kann kein deutsch sprechen, nicht viel reden, ohne viel zu reden, lass uns reden, undeutlich zu "
-        "horen, video unscharf, bild unscharf, bild verschwommen, foto verschwommen, video verschwommen, foto "
-        "unscharf, video war unscharf, video ist unscharf, bild war unscharf, video war verschwommen, video total "
-        "verschwommen, brille beschlagen, ohne brille nichts gesehen, ohne brille unscharf, nichts mehr gesehen von, "
-        "blind vor, blind date, am klo gewesen, klo geputzt, klo verstopft, klopapier kaufen, klopapier gekauft, "
-        "klopapier alle, sterne vom himmel, sprung in der schussel, schritt fur schritt, schritt halten, schritt "
-        "weiter, erster schritt, ersten schritt, schritt zuruck, im schritt tempo, guter schritt, nachster schritt, "
-        "ein schritt, kleiner schritt, stolpern uber, uber die katze gestolpert, gestolpert uber, druber gestolpert, "
-        "stolpert uber, herz stehen geblieben vor schreck, herzinfarkt vor schreck, fast einen herzinfarkt bekommen, "
-        "fast herzinfarkt bekommen, fast nen herzinfarkt bekommen, hab fast einen herzinfarkt gekriegt, von jetzt "
-        "an, schlaganfall serie, schweiss und tranen, ins schwitzen, ins schwitzen gekommen, ordentlich geschwitzt, "
-        "blut und schweiss, viel geschwitzt, gut geschwitzt, stark geschwitzt, zieht sich hin, zog sich hin, zieht "
-        "um, zieht ein, ziehe um, ziehen um, wetter zieht, ziehe durch, ziehs durch, zieh durch, umziehen mussen, "
-        "umgezogen wohnung, zahn gezogen, zahn ziehen, den stecker gezogen, bilanz gezogen, es zieht wie hechtsuppe, "
-        "hat sich gezogen, in die lange gezogen, wasche aufgehangt fertig, kind hat husten leider, pop musik, schule "
-        "fertig, essen fertig, kaffee fertig, fertig gekocht, fertig gegessen, kaffee gemacht, essen gemacht, "
-        "fruhstuck gemacht, urlaub gemacht, pause gemacht, spass gemacht, hat spass gemacht, macht spass, spass "
-        "macht, sorgen gemacht, gedanken gemacht, fruhstuck fertig, muhe gemacht, mude gemacht, foto gemacht, arbeit "
-        "gemacht, termin gemacht, licht gemacht, feierabend gemacht, glucklich gemacht, sauber gemacht, krank "
-        "gemacht, wasche gemacht, haushalt gemacht, garten gemacht, hat richtig spass gemacht, hat total spass "
-        "gemacht, hat echt spass gemacht, hat mir spass gemacht, hat viel spass gemacht"
+        "beinen, mit beiden beinen, auf einem bein, bein gestellt, mit dem falschen fuss aufgestanden, mit dem "
+        "linken fuss aufgestanden, kalte fusse, kalte fusse bekommen, auf grossem fuss, zu fuss, auf dem fusse, fuss "
+        "fassen, fusse hoch, fusse hochgelegt, mit den fussen voran, auf zehenspitzen, finger weg, mit links, daumen "
+        "hoch, daumen gedruckt, daumen drucken, druck mir die daumen, drucke die daumen, die daumen, auf die nerven, "
+        "geht mir auf die nerven, auf den keks, nerven wie drahtseile, mit den nerven, nerven behalten, die nerven, "
+        "meine nerven, letzten nerv, den letzten nerv, nerven gekostet, taube nuss, die tauben, tauben futtern, "
+        "tauben gefuttert, tauben auf, eine taube, tauben ohren, taube ohren, auf taube ohren, weisse taube, tauben "
+        "vertrieben, taub auf dem ohr, taub auf einem ohr, taub auf beiden ohren, taub vom konzert, die taube auf, "
+        "zwei tauben, ohren taub, ohr taub, tauber opa, tauber oma, tauber hund, oma ist taub, opa ist taub, die "
+        "taube, stich gelassen, im stich gelassen, im stich, stiche beim skat, ins auge gestochen, sticht ins auge, "
+        "sticht heraus, sticht hervor, sticht in see, in see gestochen, rasen mahen, rasen gemaht, den rasen, der "
+        "rasen, im rasen, rasen sprengen, von der biene gestochen, biene hat mich gestochen, mucke hat mich "
+        "gestochen, mucken gestochen, von mucken gestochen, spargel gestochen, spargel stechen, torf gestochen, "
+        "biene gestochen, wespe gestochen, mucke gestochen, mucke sticht, tattoo gestochen, bier gestochen, brennt "
+        "darauf, brenne darauf, brannte darauf, brennende frage, kerze brennt, licht brennt, sonne brennt, brennt "
+        "die sonne, dvd gebrannt, cd gebrannt, schnaps gebrannt, gebrannte mandeln, essen angebrannt, es brennt im "
+        "buro, brennt im buro, brennt auf der arbeit, brennt die hutte, wo brennts, sicherung durchgebrannt, "
+        "kalorien verbrannt, fett verbrannt, kalorien verbrennen, feuer und flamme, feuer im ofen, brennen fur, "
+        "brenne fur, sonne brannte, augen brennen von, augen brennen vor, augen brennen vom, eingeschlafene fusse "
+        "langweilig, wie eingeschlafene fusse, schmeckt wie eingeschlafene fusse, kontakt eingeschlafen, projekt "
+        "eingeschlafen, gesprach eingeschlafen, pc eingeschlafen, ballon geplatzt, ballon platzte, termin geplatzt, "
+        "reifen geplatzt, platzt gleich, kragen geplatzt, seil gerissen, band ist gerissen, theraband gerissen, "
+        "faden gerissen, geduldsfaden gerissen, hose gerissen, hose ist gerissen, reiss mich zusammen, riss in der "
+        "hose, riss in der wand, witze gerissen, aus dem bett gerissen, hin und her gerissen, schnursenkel gerissen, "
+        "gummiband gerissen, riss mich zusammen, hab mich zusammengerissen, papier gerissen, tute gerissen, matte "
+        "gerissen, band gerissen theraband, kette gerissen, krach gehabt, krach mit, krach im treppenhaus, krach der "
+        "nachbarn, krach draussen, silvester knaller, tur zugeknallt, tur knallte, das war der knaller, voll der "
+        "knaller, bis es kracht, sekt knallte, korken knallte, geknallt an silvester, harte nuss, die nuss geknackt, "
+        "geknackt die nuss, rekord geknackt, den code geknackt, code geknackt, jackpot geknackt, marke geknackt, "
+        "10000 schritte geknackt, knackig kurz, knackige einheit, gewitter gekracht, matte reisst, abgerissener "
+        "knopf, knopf abgerissen, nusse geknackt, rekord gerissen, termin gerissen, stuhl gekracht, stuhl "
+        "zusammengebrochen, stuhl umgefallen, vase umgefallen, glas umgefallen, fahrrad umgefallen, hund umgefallen, "
+        "fernseher schwarz, bildschirm schwarz, handy umgefallen, flasche umgefallen, baum umgefallen, server "
+        "zusammengebrochen, server abgesturzt, internet zusammengebrochen, verkehr zusammengebrochen, vor lachen "
+        "zusammengebrochen, vor lachen umgefallen, vor lachen umgekippt, fast umgefallen vor lachen, fast umgekippt "
+        "vor lachen, umgefallen vor lachen, milch umgekippt, blumentopf umgekippt, stimmung umgekippt, stimmung "
+        "kippte, fast umgefallen als, bin fast umgefallen als, beim preis fast umgefallen, todmude umgefallen, "
+        "todmude ins bett gefallen, sack reis umgefallen, stuhle umgefallen, druck auf arbeit, druck auf der arbeit, "
+        "druck im job, zeitlich unter druck, unter druck, ohne druck, druck machen, kein druck, keinen druck, mach "
+        "mir keinen druck, druck vom chef, druck dich, druck den knopf, knopf gedruckt, falsch gedruckt, taste "
+        "gedruckt, mich gedruckt, mich davor gedruckt, vorm dehnen gedruckt, druck auf, drucken auf den knopf, druck "
+        "mich, drucke mich, preis drucken, chef macht druck, macht druck, druck gemacht, tief durchgeatmet, atemlos "
+        "durch die nacht, frische luft, an der luft, luft geschnappt, frische luft geschnappt, in die luft, dicke "
+        "luft, luft nach oben, luft raus, die luft ist raus, halt die luft an, an der frischen luft, luft holen "
+        "frisch, dickes lob, dicke umarmung, dicker kuss, dicker schmatz, dickes danke, dicke socken, dicke freunde, "
+        "dicke matte, dickes kissen, dicker pulli, dickes buch, durch dick und dunn, es dicke, dicke eier, dicker "
+        "verkehr, dick angezogen, dick eingepackt, dicke jacke, dickes dankeschon, dicke decke, dicken kopf, dicker "
+        "kopf, dickes fell, dick im kalender, stolz geschwellt, geschwellte brust, geschwellter brust, mit stolz "
+        "geschwellter brust, fluss angeschwollen, bach angeschwollen, prallen sonne, pralle sonne, pralle leben, "
+        "fluss geschwollen, geschwollen geredet, geschwollen daherreden, redet geschwollen, geschwollene sprache, "
+        "geschwollen daher, rein geschwollen, dicke luft im buro, dick beschaftigt, dick und rund, dicke hose, dicke "
+        "post, dicke suppe, dicke regentropfen, dicke wolken, dicke nebel, dicke uberraschung, dicke auftrag, zu "
+        "dick aufgetragen, dick aufgetragen, der bach ist angeschwollen, der fluss ist angeschwollen, blauer himmel, "
+        "blauen himmel, blauer montag, blau gemacht, blau machen, blaue stunde, ins blaue, himmel blau, himmel ist "
+        "blau, blaues band, blaue matte, blaue hose, war blau, blau vom himmel, mit einem blauen auge davongekommen, "
+        "blaue band, blaues wunder, blaue socken, lila matte, lila socken, lila leggings, lila band, blauen band, "
+        "rotes band, rote band, rote matte, rote socken, rot geworden vor, rote ampel, rotes kreuz, rote zahlen, "
+        "roter faden, warme dusche, warmes wetter, warm gemacht, warm gelaufen, warm draussen, draussen warm, warm "
+        "hier, heiss hier, heiss draussen, heiss auf, heisser tee, heisse dusche, heiss geduscht, warm geduscht, "
+        "heissen tag, heisser kaffee, warmen tag, warme matte, warm up, heiss im buro, warm im zimmer, heisse phase, "
+        "heiss gelaufen, heisses bad, warmes bad, blaue augen, heiss im zimmer, heiss in der wohnung, schwere woche, "
+        "schwerer tag, schweren tag, schweres herz, schwere tasche, schwere beine vom, starker regen, starken regen, "
+        "starker wind, starker kaffee, starken kaffee, starker verkehr, starke leistung, starke einheit, starkes "
+        "programm, starkes training, starker einsatz, stark gemacht, war stark, stark genug, starke ubung, harter "
+        "tag, harte woche, heftiges gewitter, heftiger regen, heftige einheit, heftiges training, extrem gut, extrem "
+        "gutes, extremer verkehr, schwacher kaffee, schwacher empfang, schwaches wlan, schwaches internet, schwaches "
+        "netz, schwacher trost, schwacher moment, schwachen moment, bin schwach geworden, schwach geworden bei, "
+        "schwache fur, ich habe eine schwache fur, schwach geworden und kuchen, kaffee war schwach, akku schwach, "
+        "wlan schwach, lahme ente, lahmes internet, lahmes netz, lahme ausrede, lahmgelegt bahn, verkehr lahmgelegt, "
+        "bahn lahmgelegt, internet lahm, lahmes wlan, schwache fur schokolade, kaffee schwach, schwache leistung, "
+        "schwache ausrede, schwacher akku, ohnmachtig vor wut, ohnmachtig vor lachen, fast ohnmachtig vor lachen, "
+        "fast ohnmachtig geworden als ich den preis, fast ohnmachtig als, tot umgefallen, lachen umgefallen, zum "
+        "umfallen mude, zum umfallen, rennt mir die zeit davon, todmude umgekippt, tot ins bett, bringt mich um, "
+        "bringt mich noch um, hat mich umgebracht, killt mich, hat mich gekillt, tot gelacht, kaputt gelacht, tranen "
+        "gelacht, mich umgehauen, hat mich umgehauen, haut mich um, vom hocker gehauen, zum sterben langweilig, "
+        "gestorben vor langeweile, vor langeweile gestorben, fast gestorben, ich sterbe, bin tot, schwarz gesehen, "
+        "sehe schwarz fur, seh schwarz fur, schwarzer kaffee, schwarzen kaffee, schwarz weiss, schwarzes shirt, "
+        "schwarze matte, schwindel aufgeflogen, so ein schwindel, geschwindelt beim, schwindelnden hohen, will nicht "
+        "schwindeln, ohne zu schwindeln, ohne schwindeln, bin schwindelfrei, temperatur draussen, temperatur im "
+        "zimmer, fiebere mit, mitgefiebert beim, wm fieber, fieber ich entgegen, fiebere entgegen, em fieber, "
+        "schwindelig vor gluck, schwindelig vor freude, schwindlig vor freude, kopf raucht, steuerbescheid "
+        "ohnmachtig, fieber der tochter, in stromen, strom weg, strom ist weg, strom war weg, strom ausgefallen, "
+        "elektrisches klavier, elektrische zahnburste, elektrischer rollstuhl, elektrisch auto, e bike, elektrische "
+        "heizung, vor freude strahlen, strahlt die sonne, sonne strahlt, strahlender sonnenschein, strahlendes "
+        "wetter, strahlen der sonne, strahlt ubers ganze gesicht, ubers ganze gesicht, foto geschossen, foto "
+        "schiessen, fotos geschossen, tor geschossen, tore geschossen, tor schoss, ubers ziel hinausgeschossen, "
+        "schiesst tore, bock geschossen, scharf gegessen, scharfes essen, scharfe sosse, scharfes messer, scharfe "
+        "kritik, scharf gewurzt, zu scharf, scharfe suppe, scharf auf, scharfes curry, scharf nachgedacht, scharfe "
+        "kurve, scharfes chili, plotzlich besuch, plotzlicher termin, plotzlich regen, plotzlich geregnet, plotzlich "
+        "angerufen, plotzlich klingelte, plotzlich war die zeit, auf einmal besuch, blitz und donner, spitze "
+        "einheit, einsame spitze, spitze gemacht, war spitze, ist spitze, echt spitze, auf der spitze, spitzen "
+        "training, das war spitze, war super spitze, rasend schnell, elektrisches rollo, rollo elektrisch, "
+        "schmetterlinge im bauch, kribbeln im bauch, kribbelt im bauch vor, kribbeln im bauch vor, kribbelt vor "
+        "vorfreude, kribbeln vor vorfreude, kribbelt schon vor vorfreude, kribbelt vor freude, kribbeln vor freude, "
+        "kribbelt vor aufregung, kribbeln der vorfreude, kribbelt es mir in den fingern zu, in den fingern "
+        "loszulegen, hummeln im hintern, ameisen in der kuche, ameisen auf der terrasse, ameisen im garten, ameisen "
+        "im haus, ameisen in der wohnung, ameisen in meiner kuche, nadeln vom weihnachtsbaum, nadeln gestrickt, "
+        "stecknadeln genaht, stecknadel im heuhaufen, wie auf nadeln, auf heissen kohlen, kopf schief, bild hangt "
+        "schief, bild hing schief, schief gelaufen, ging schief, schief gegangen, alles schief, lauft alles schief, "
+        "hangen geblieben, hangt vom wetter ab, hange hinterher, video hangt, video hing, app hangt, hangt die app, "
+        "hangt das video, internet hangt, handy hangt, wlan hangt, wasche hangt, wasche aufgehangt, bleibt hangen, "
+        "hing durch, hang etwas durch, hing im stau, hangt davon ab, in den seilen, lasse den kopf hangen, lass den "
+        "kopf hangen, kopf hangen, sprechen wir, sprich mit, sprache lernen, deutsche sprache, zur sprache, meine "
+        "sprache, mir fehlen die worte, fehlen mir die worte, kann kein deutsch sprechen, nicht viel reden, ohne "
+        "viel zu reden, lass uns reden, undeutlich zu horen, video unscharf, bild unscharf, bild verschwommen, foto "
+        "verschwommen, video verschwommen, foto unscharf, video war unscharf, video ist unscharf, bild war unscharf, "
+        "video war verschwommen, video total verschwommen, brille beschlagen, ohne brille nichts gesehen, ohne "
+        "brille unscharf, nichts mehr gesehen von, blind vor, blind date, am klo gewesen, klo geputzt, klo "
+        "verstopft, klopapier kaufen, klopapier gekauft, klopapier alle, sterne vom himmel, sprung in der schussel, "
+        "schritt fur schritt, schritt halten, schritt weiter, erster schritt, ersten schritt, schritt zuruck, im "
+        "schritt tempo, guter schritt, nachster schritt, ein schritt, kleiner schritt, stolpern uber, uber die katze "
+        "gestolpert, gestolpert uber, druber gestolpert, stolpert uber, herz stehen geblieben vor schreck, "
+        "herzinfarkt vor schreck, fast einen herzinfarkt bekommen, fast herzinfarkt bekommen, fast nen herzinfarkt "
+        "bekommen, hab fast einen herzinfarkt gekriegt, von jetzt an, schlaganfall serie, schweiss und tranen, ins "
+        "schwitzen, ins schwitzen gekommen, ordentlich geschwitzt, blut und schweiss, viel geschwitzt, gut "
+        "geschwitzt, stark geschwitzt, zieht sich hin, zog sich hin, zieht um, zieht ein, ziehe um, ziehen um, "
+        "wetter zieht, ziehe durch, ziehs durch, zieh durch, umziehen mussen, umgezogen wohnung, zahn gezogen, zahn "
+        "ziehen, den stecker gezogen, bilanz gezogen, es zieht wie hechtsuppe, hat sich gezogen, in die lange "
+        "gezogen, wasche aufgehangt fertig, kind hat husten leider, pop musik, schule fertig, essen fertig, kaffee "
+        "fertig, fertig gekocht, fertig gegessen, kaffee gemacht, essen gemacht, fruhstuck gemacht, urlaub gemacht, "
+        "pause gemacht, spass gemacht, hat spass gemacht, macht spass, spass macht, sorgen gemacht, gedanken "
+        "gemacht, fruhstuck fertig, muhe gemacht, mude gemacht, foto gemacht, arbeit gemacht, termin gemacht, licht "
+        "gemacht, feierabend gemacht, glucklich gemacht, sauber gemacht, krank gemacht, wasche gemacht, haushalt "
+        "gemacht, garten gemacht, hat richtig spass gemacht, hat total spass gemacht, hat echt spass gemacht, hat "
+        "mir spass gemacht, hat viel spass gemacht, beim husten, beim niesen, beim lachen, durchs husten"
     ),
     "battery": "akku",
     "wifi": "internet|wlan|netz|empfang",
