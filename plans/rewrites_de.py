@@ -7,7 +7,8 @@ from __future__ import annotations
 
 _NUMBER = r"(\d+(?:[.,]5)?|null|eins?|eine[mnr]?|zwei|drei|vier|funf|sechs|sieben|acht|neun|zehn)"
 _BODY = (
-    r"knie|schulter|rucken|nacken|brust|herz|huft|oberschenkel|unterschenkel|schenkel|wade|waden|fuss|fusse|knochel|"
+    r"knie|schulter|rucken|nacken|brust|herz|hufte|huften|huft|schultern|"
+    r"oberschenkel|unterschenkel|schenkel|wade|waden|fuss|fusse|knochel|"
     r"sprunggelenk|ellbogen|ellenbogen|hand|handgelenk|arm|unterarm|oberarm|finger|daumen|zehe|zehen|leiste|gesass|po|"
     r"kiefer|gesicht|wirbelsaule|steissbein|rippe|rippen|becken|achillessehne|schienbein|bein|beine|muskel|gelenk|"
     r"glieder|kreuz|lenden|lende|hals|fersen|ferse|sehne|sehnen|beinbeuger|huftbeuger|schulterblatt|kopf|bauch"
@@ -80,13 +81,12 @@ REWRITES: tuple[tuple[str, str], ...] = (
         r"\g<thing>\g<how> egal",
     ),
     (
-        r"\b(ratsch|plopp|plop|pop|knack|knacks|schnapp|peng|krach|klack|"
+        r"\b(ratsch|plopp|plop|pop|knack|knacks|schnapp|peng|klack|"
         r"zack|bumm|rums|knall|schnalz)(?: \w+)? (?:gemacht|gmacht)\b",
         "plopp",
     ),
     (
-        r"\bmacht\w* (?:es )?(?:ratsch|plopp|plop|pop|knack|knacks|"
-        r"schnapp|peng|krach|klack|zack|bumm|rums|knall|schnalz)\b",
+        r"\bmacht\w* (?:es )?(?:ratsch|plopp|plop|pop|knack|knacks|schnapp|peng|klack|zack|bumm|rums|knall|schnalz)\b",
         "plopp",
     ),
     (
@@ -214,6 +214,48 @@ REWRITES: tuple[tuple[str, str], ...] = (
         "urin verloren",
     ),
     (r"\b(?:halt|halten|hielt|hielten) mich(?: \w+){0,3}? wach\b", "weckt mich"),
+    (
+        r"\b(?P<heart>herz\w*|puls|schlag\w*|pumpe)(?P<how>(?: \w+){0,5}?) (?:unregelmassig\w*|"
+        r"stolper\w*|flatter\w*|aussetzer|aus dem takt|aus dem rhythmus|bis zum hals|durcheinander)\b",
+        r"\g<heart>\g<how> herzstolpern",
+    ),
+    (r"\bunregelmassig\w* (?P<heart>herz\w*|puls)", r"\g<heart> herzstolpern"),
+    (r"\bmir(?P<how>(?: \w+){0,3}?) schwarz\b(?! auf)", r"\g<how> ohnmachtig"),
+    (
+        rf"\b(?P<where>{_BODY})(?P<how>(?: \w+){{0,4}}?) (?:blockiert\w*|"
+        rf"versag\w*|verhakt|gibt nach|gab nach|macht\w* schlapp|halt nicht)\b",
+        r"\g<where>\g<how> knickt weg",
+    ),
+    (
+        r"\b(?:vor|von|wegen|durch|mit)(?: \w+){0,2}? (?:\w*schmerz\w*|stechen|"
+        r"pochen)(?: \w+){0,4}? (?:aufgewacht|wach|aufwache|geweckt|aufwachen)\b",
+        "schmerz weckt mich",
+    ),
+    (
+        r"\b(?:aufgewacht|wach|wache|wachte|aufwachen|geweckt)(?: \w+){0,5}? (?:vor|"
+        r"von|wegen|durch|mit)(?: \w+){0,2}? (?:\w*schmerz\w*|stechen)\b",
+        "schmerz weckt mich",
+    ),
+    (
+        r"\b(?P<when>nachts|jede nacht|in der nacht|mehrmals|heute nacht|"
+        r"nacht)(?P<how>(?: \w+){0,5}?) (?:aufgewacht|wach|aufwache)\b",
+        r"\g<when>\g<how> weckt mich",
+    ),
+    (
+        rf"\b(?:stark|heftig|massiv|extrem|schwer|gewaltig|schrecklich|"
+        rf"furchtbar)e?[nrs]? (?P<where>{_BODY}) schmerz\w*",
+        r"\g<where> starke schmerzen",
+    ),
+    (
+        r"\bschmerz\w*(?P<how>(?: \w+){0,3}?) (?:stark|heftig|extrem|massiv)\b(?! besser| weniger)",
+        r"starke schmerzen\g<how>",
+    ),
+    (
+        r"\b(?P<who>oma|opa|vater|mutter|hund|katze|kater|nachbarin?|"
+        r"schwiegermutter|omi)(?: \w+){0,2}? taub\b(?! am| im| in| an)",
+        r"\g<who> alt",
+    ),
+    (rf"\b(?P<limb>(?:{_LIMB})(?: \w+){{0,4}}?) lahm\b", r"\g<limb> gelahmt"),
     (r"\bweder\b(?P<first>[^.!?]{1,60}?)\bnoch\b", r"weder\g<first>weder"),
     (r"\bweder\b(?P<first>[^.!?]{1,60}?)\bnoch\b", r"weder\g<first>weder"),
     (
@@ -270,7 +312,11 @@ REWRITES: tuple[tuple[str, str], ...] = (
         r"\b(?:knickt|knickte|sackt|sackte|klappt|klappte|bricht|rutscht)((?: \w+){0,5}?) (?:weg|ein)\b",
         r"\1 knickt weg",
     ),
-    (r"\b(?:gibt|gab)((?: \w+){0,5}?) nach\b", r"\1 gibt nach"),
+    (
+        rf"\b(?P<where>{_BODY})(?P<how>(?: \w+){{0,5}}?) (?:gibt|gab)(?: \w+){{0,5}}? nach\b",
+        r"\g<where>\g<how> knickt weg",
+    ),
+    (rf"\b(?:gibt|gab)(?: \w+){{0,3}}? (?P<where>{_BODY})(?: \w+){{0,3}}? nach\b", r"\g<where> knickt weg"),
     (r"\bstrahlt((?: \w+){0,8}?) (?:aus|ab)\b", r"\1 strahlt aus"),
     (r"\bwach(?:e|te)?((?: \w+){0,6}?) auf\b", r"\1 aufgewacht"),
     (r"\b(?:setzt|setzte)((?: \w+){0,4}?) aus\b(?=.{0,20}\b(?:herz|schlag))", r"\1 aussetzer"),

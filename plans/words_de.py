@@ -168,8 +168,8 @@ PHRASES: dict[str, str] = {
     "more": "mehr|weitere|weiteren|zusatzliche",
     "only": "nur|bloss|lediglich, nur noch, bloss noch, grad mal, gerade mal",
     "really": (
-        "richtig|wirklich|echt|total|voll|ziemlich|ganz|ur|arg|gscheit|mega|krass|recht|relativ|extremst|durchaus, "
-        "sowas von"
+        "richtig|wirklich|echt|total|voll|ziemlich|ganz|ur|arg|gscheit|mega|krass|recht|relativ|extremst|durchaus|"
+        "extrem|extreme|extremer, sowas von"
     ),
     "very": "sehr|ausserst|ausgesprochen",
     "too": "allzu, zu arg",
@@ -674,6 +674,31 @@ PHRASES: dict[str, str] = {
         "halfte, nur zur halfte, nur halb gemacht, nur halb geschafft"
     ),
     "did nothing": "nichts gemacht, nix gemacht, nichts geschafft, nix geschafft, nix gmacht, nut gmacht",
+    "at most": (
+        "nicht hoher als, nicht mehr als, nicht uber, nicht schlimmer als, nicht grosser als, nie mehr als, nie "
+        "hoher als, nie uber"
+    ),
+    "no pain": (
+        "schmerzfrei|schmerzlos|schmerzfreiheit|beschwerdefrei, keine auffalligen schmerzen, nix mehr schmerzt, "
+        "nichts mehr schmerzt, schmerzt nichts mehr, schmerzt nix mehr, schmerzt nichts, schmerzt nix, ohne "
+        "schmerzen, ohne schmerz, kein schmerz, keine schmerzen, keinen schmerz, keine schmerz, keinerlei schmerzen, "
+        "keinerlei schmerz, null schmerzen, null schmerz, 0 schmerzen, 0 schmerz, nichts tut weh, nix tut weh, tut "
+        "nichts weh, tut nix weh, nichts schmerzt, nichts schmerzt mehr, nix schmerzt, kein wehweh, ohne "
+        "beschwerden, keine beschwerden, keinerlei beschwerden, vollig schmerzfrei, komplett schmerzfrei, uberhaupt "
+        "keine schmerzen, gar keine schmerzen, gar kein schmerz, absolut keine schmerzen, keine schmerzen mehr, kein "
+        "schmerz mehr, keine schmerzen gehabt, koane schmerzen, koa schmerz, koa weh, nix weh, nichts weh, kei "
+        "schmerze, kei schmarze, nut weh, tuat nix weh, null komma null schmerzen, schmerz gleich null, nicht weh, "
+        "nicht schmerzhaft, nicht schmerzt, schmerzt nicht, schmerzen keine, schmerz keiner, schmerz nein, schmerzen "
+        "nein, schmerz null, schmerzen null, kein bisschen weh, keine probleme mit schmerzen, schmerz keine, "
+        "nirgends schmerzen, kein ziehen kein schmerz, net weh, ned weh, hat nicht wehgetan, schmerz war keiner, "
+        "schmerzen hatte ich keine, schmerzen habe ich keine, schmerzen hab ich keine, schmerz hatte ich keinen, "
+        "schmerz habe ich keinen, schmerzen hab ich nicht, schmerzen hatte ich nicht, schmerzen gabs keine, "
+        "schmerzen gab es keine, schmerzen keine da, schmerzen waren keine da, weh nix, weh tut nix, weh tut nichts, "
+        "nix zwickt, nichts zwickt, zwickt nichts, zwickt nix, ganz ohne schmerzen, ohne jeden schmerz, ohne "
+        "jegliche schmerzen, ohne schmerzen alles, nirgendwo schmerzen, nirgendwo weh, nirgends weh, gar nicht weh, "
+        "schmerzen 0, nichts mehr weh, keinen schmerz mehr, ohne probleme und schmerzen, nicht mehr weh, keine weh, "
+        "kein aua"
+    ),
     "knee": (
         "knie|knien|knies|kniegelenk|kniekehle|kniescheibe|chnu|kniegelenke|meniskus|kniekehlen|knia|innenmeniskus|"
         "kreuzband"
@@ -828,26 +853,6 @@ PHRASES: dict[str, str] = {
     "backache": "ruckenweh|kreuzweh|kreuzschmerzen|ruggeweh",
     "injury": "verletzung|verletzt|verletzte",
     "hurt myself": "wehgetan selbst, mir wehgetan",
-    "no pain": (
-        "schmerzfrei|schmerzlos|schmerzfreiheit|beschwerdefrei, nix mehr schmerzt, nichts mehr schmerzt, schmerzt "
-        "nichts mehr, schmerzt nix mehr, schmerzt nichts, schmerzt nix, ohne schmerzen, ohne schmerz, kein schmerz, "
-        "keine schmerzen, keinen schmerz, keine schmerz, keinerlei schmerzen, keinerlei schmerz, null schmerzen, "
-        "null schmerz, 0 schmerzen, 0 schmerz, nichts tut weh, nix tut weh, tut nichts weh, tut nix weh, nichts "
-        "schmerzt, nichts schmerzt mehr, nix schmerzt, kein wehweh, ohne beschwerden, keine beschwerden, keinerlei "
-        "beschwerden, vollig schmerzfrei, komplett schmerzfrei, uberhaupt keine schmerzen, gar keine schmerzen, gar "
-        "kein schmerz, absolut keine schmerzen, keine schmerzen mehr, kein schmerz mehr, keine schmerzen gehabt, "
-        "koane schmerzen, koa schmerz, koa weh, nix weh, nichts weh, kei schmerze, kei schmarze, nut weh, tuat nix "
-        "weh, null komma null schmerzen, schmerz gleich null, nicht weh, nicht schmerzhaft, nicht schmerzt, schmerzt "
-        "nicht, schmerzen keine, schmerz keiner, schmerz nein, schmerzen nein, schmerz null, schmerzen null, kein "
-        "bisschen weh, keine probleme mit schmerzen, schmerz keine, nirgends schmerzen, kein ziehen kein schmerz, "
-        "net weh, ned weh, hat nicht wehgetan, schmerz war keiner, schmerzen hatte ich keine, schmerzen habe ich "
-        "keine, schmerzen hab ich keine, schmerz hatte ich keinen, schmerz habe ich keinen, schmerzen hab ich nicht, "
-        "schmerzen hatte ich nicht, schmerzen gabs keine, schmerzen gab es keine, schmerzen keine da, schmerzen "
-        "waren keine da, weh nix, weh tut nix, weh tut nichts, nix zwickt, nichts zwickt, zwickt nichts, zwickt nix, "
-        "ganz ohne schmerzen, ohne jeden schmerz, ohne jegliche schmerzen, ohne schmerzen alles, nirgendwo "
-        "schmerzen, nirgendwo weh, nirgends weh, gar nicht weh, schmerzen 0, nichts mehr weh, keinen schmerz mehr, "
-        "ohne probleme und schmerzen, nicht mehr weh, keine weh, kein aua"
-    ),
     "hardly any pain": (
         "kaum schmerzen, kaum schmerz, kaum weh, fast keine schmerzen, fast kein schmerz, so gut wie keine "
         "schmerzen, nahezu keine schmerzen, praktisch keine schmerzen, fast schmerzfrei, nahezu schmerzfrei, beinahe "
@@ -875,9 +880,9 @@ PHRASES: dict[str, str] = {
         "heulen, kann mich vor schmerzen nicht bewegen, kann mich nicht bewegen, konnte mich nicht bewegen, kann "
         "mich kaum bewegen, konnte mich kaum bewegen"
     ),
-    "severe": (
-        "heftig|heftige|heftigen|heftiger|stark|starke|starken|starker|starkes|extrem|extreme|extremer|schwere|"
-        "massiv|massive|gewaltig|brutal"
+    "strong": (
+        "heftig|heftige|heftigen|heftiger|heftiges|stark|starke|starken|starker|starkes|massiv|massive|gewaltig|"
+        "brutal|schwere"
     ),
     "strong pain": (
         "starke schmerzen, starker schmerz, starken schmerz, starken schmerzen, sehr starke schmerzen, heftige "
@@ -982,8 +987,8 @@ PHRASES: dict[str, str] = {
         "schiesst|schiessend|schiessende|schiessender|einschiessend|einschiessende|einschiessender|einschiessenden|"
         "ausstrahlend|ausstrahlende|ausstrahlender|ausstrahlenden|strahlt|ausstrahlung|ausstrahlungen|ausgestrahlt|"
         "ausstrahlt|ausstrahlen|strahlte|strahlen|schoss|geschossen|eingeschossen|schiessen|einschiesst|durchfahrt|"
-        "durchzuckt|zuckt|ausstrahlnd|durchzuckte|schiasst|strahlet, strahlt aus, strahlt ab, schoss ein, schiesst "
-        "ein, ziehschmerz runter"
+        "durchzuckt|ausstrahlnd|durchzuckte|schiasst|strahlet, strahlt aus, strahlt ab, schoss ein, schiesst ein, "
+        "ziehschmerz runter"
     ),
     "runs down the": (
         "runterzieht|runtergezogen, zieht bis in, zieht bis ins, zieht bis zum, zieht bis zur, zieht runter, zieht "
@@ -1000,7 +1005,7 @@ PHRASES: dict[str, str] = {
     ),
     "weak": (
         "schwach|schwache|schwacher|schwachen|schwaches|schwachegefuhl|kraftlos|kraftlose|kraftloser|kraftlosigkeit|"
-        "kraftverlust|gelahmt|gelahmte|lahmung|lahmungen|lahmungserscheinungen|lahm|schwacheln|schwachelt|"
+        "kraftverlust|gelahmt|gelahmte|lahmung|lahmungen|lahmungserscheinungen|schwacheln|schwachelt|"
         "fussheberschwache|fallfuss|schlackert|puddingbeine|schlaff|schlaffe|schlaffer|schwoch|gschwacht|schwachlich|"
         "nachziehen|schwabbelig, nicht hochziehen, nicht mehr hochziehen, klatscht beim gehen, nicht bewegen bein, "
         "nicht strecken hand, fallen aus der hand, fallt aus der hand, schlapp im bein, fuss hangt, schleife den "
@@ -1008,11 +1013,11 @@ PHRASES: dict[str, str] = {
         "nicht mehr hochheben, nicht hochbekommen, krieg nicht hoch, nicht richtig heben, nicht greifen, nicht mehr "
         "greifen, kaum greifen, nicht festhalten, nicht zugreifen, nicht bewegen arm, gehorcht nicht, gehorcht mir "
         "nicht, gehorchen nicht, nicht mehr anheben, will nicht hoch, fallt mir aus der hand, fallen mir aus der "
-        "hand, nicht mehr heben kann, macht schlapp, machen schlapp, weich wie pudding, wie pudding, wie gummi, lass "
-        "alles fallen, lasse dinge fallen, lasse sachen fallen, lasse standig sachen fallen, rutscht mir aus der "
-        "hand, fallt alles aus der hand, fallt mir alles aus der hand, aus der hand gefallen, fallen mir dinge "
-        "runter, nicht hoch, nicht mehr hoch, bleibt hangen beim gehen, fuss schleift, schleift am boden, zieh das "
-        "bein nach, ziehe das bein nach, muss das bein nachziehen, ziehe den fuss nach"
+        "hand, nicht mehr heben kann, weich wie pudding, wie pudding, wie gummi, lass alles fallen, lasse dinge "
+        "fallen, lasse sachen fallen, lasse standig sachen fallen, rutscht mir aus der hand, fallt alles aus der "
+        "hand, fallt mir alles aus der hand, aus der hand gefallen, fallen mir dinge runter, nicht hoch, nicht mehr "
+        "hoch, bleibt hangen beim gehen, fuss schleift, schleift am boden, zieh das bein nach, ziehe das bein nach, "
+        "muss das bein nachziehen, ziehe den fuss nach"
     ),
     "no power": (
         "keine kraft, keine kraft mehr, ohne kraft, kein saft, keine kraft in, kraft fehlt, weniger kraft, kraft "
@@ -1026,42 +1031,41 @@ PHRASES: dict[str, str] = {
     ),
     "popped": (
         "ploppen|geplopp|muskelfaserriss|auskugeln|knacks|schnalzte|schnalzen|geschnalzt|schnalzer|gerissen|riss|"
-        "reisst|abgerissen|plopp|plopps|ploppte|geploppt|gekracht|krachte|krach|kracher|knall|knallte|geknallt|"
+        "reisst|abgerissen|plopp|plopps|ploppte|geploppt|gekracht|krachte|kracher|knall|knallte|geknallt|"
         "peitschenknall|peng|schnackte|geschnackelt|rausgesprungen|ausgekugelt|herausgesprungen|luxiert|schnalz|"
-        "ratsch|ritsch|zerrissen|eingerissen|faserriss|muskelriss|sehnenriss|banderriss|kreuzbandriss|gschnalzt|"
-        "schnapper|ausgerenkt|knackser|geknackst|pop|gepoppt|plop|schnapp|rausgehupft|reissen|gerissn|gschnackelt|"
-        "zerissen|krachen|krachend|peitschenhieb|bandriss|innenbandriss|rausghupft|chlapf|klack|klackte|rupf|ruptur, "
-        "knackser gehort, riss im, knackte laut, lauter knack, lautes knacken, lautes knack, laut geknackt, laut "
-        "knacken, knack laut, riss es, knacks gehort, gesprungen die kniescheibe, tritt in die wade, tritt gegen die "
-        "wade, tritt in die ferse, als hatte mich jemand getreten, als hatte mir jemand in die wade getreten, wie "
-        "ein tritt, wie ein peitschenhieb, knall gehort, einen knack, ein knack, knack gehort, knack gespurt, "
-        "knacken gehort und, rausgerutscht die schulter, einen knacks, ein knacks, krach gmacht"
+        "ratsch|ritsch|eingerissen|faserriss|muskelriss|sehnenriss|banderriss|kreuzbandriss|gschnalzt|schnapper|"
+        "ausgerenkt|knackser|geknackst|pop|gepoppt|plop|schnapp|rausgehupft|reissen|gerissn|gschnackelt|zerissen|"
+        "krachen|krachend|peitschenhieb|bandriss|innenbandriss|rausghupft|chlapf|klack|klackte|rupf|ruptur, knackser "
+        "gehort, riss im, knackte laut, lauter knack, lautes knacken, lautes knack, laut geknackt, laut knacken, "
+        "knack laut, riss es, knacks gehort, gesprungen die kniescheibe, tritt in die wade, tritt gegen die wade, "
+        "tritt in die ferse, als hatte mich jemand getreten, als hatte mir jemand in die wade getreten, wie ein "
+        "tritt, wie ein peitschenhieb, knall gehort, einen knack, ein knack, knack gehort, knack gespurt, knacken "
+        "gehort und, rausgerutscht die schulter, einen knacks, ein knacks, krach gmacht"
     ),
     "creaking": (
         "knackt|knacken|knackte|geknackt|knirscht|knirschen|knarzt|knarzen|knackst|knacksen|knirschte|knacksts|"
         "knackig|knackiges|knackige|knackiger|knarrt"
     ),
     "bruise": (
-        "bluterguss|blutergusse|hamatom|hamatome|lila|violett|verfarbt|verfarbung|prellung|geprellt|blaugrun|"
-        "blauviolett|blunzn|unterblutung|blaufleck|dunkelblau|blauschwarz|blaulich|blaulila, blauer fleck, blauen "
-        "fleck, blaue flecken, blaue flecke, blau fleck, blaue stelle, blau geworden, blau angelaufen, blau "
-        "verfarbt, blau und lila, grun und blau, grun blau, lila verfarbt, blau grun, blau lila, blauer flecken, "
-        "blaue flecka, blaua flack, blaue fleck, veilchen am, ganz blau, ist blau, wird blau, bluterguss am, blauen "
-        "flecken, blaui flacke, schwarz und blau, dunkel verfarbt, blau und grun, lila fleck, lila flecken, blau "
-        "unterlaufen"
+        "bluterguss|blutergusse|hamatom|hamatome|verfarbt|verfarbung|prellung|geprellt|blaugrun|blauviolett|blunzn|"
+        "unterblutung|blaufleck|dunkelblau|blauschwarz|blaulich|blaulila, blauer fleck, blauen fleck, blaue flecken, "
+        "blaue flecke, blau fleck, blaue stelle, blau geworden, blau angelaufen, blau verfarbt, blau und lila, grun "
+        "und blau, grun blau, lila verfarbt, blau grun, blau lila, blauer flecken, blaue flecka, blaua flack, blaue "
+        "fleck, veilchen am, ganz blau, ist blau, wird blau, bluterguss am, blauen flecken, blaui flacke, schwarz "
+        "und blau, dunkel verfarbt, blau und grun, lila fleck, lila flecken, blau unterlaufen"
     ),
     "swollen": (
         "geschwollen|geschwollene|geschwollener|geschwollenes|geschwollenen|schwellung|schwellungen|schwillt|schwoll|"
         "angeschwollen|anschwellung|anschwellen|gschwolln|gschwollen|aufgeschwollen|aufgequollen|aufgedunsen|"
         "verdickt|verdickung|beule|erguss|gelenkerguss|entzundet|entzundung|gschwulle|geschwolln|schwellen|"
-        "elefantenbein|elefantenfuss|prall|pralle|odem|odeme|dickere|dick|gschwullen|geschwulst|aufgeblasen|"
-        "angelaufen|dicker|verquollen|klumpfuss|knubbel, schwillt an, dick geworden, dicker geworden, ganz dick, "
-        "dickes knie, dicker knochel, dicken knochel, dickes bein, dicken fuss, dicker fuss, dicke wade, ist dick, "
-        "wird dick, wird immer dicker, wird dicker, ist dicker, dicker als, dick wie, doppelt so dick, doppelt so "
-        "gross, grosser als das andere, grosser als die andere, grosser als der andere, aufgeblaht knie, wasser im "
-        "knie, wasser im bein, wasser in den beinen, so dick, richtig dick, voll dick, total dick, dick angelaufen, "
-        "dicks chnu, dick gschwolle, schwellen an, dick und, wie ein ballon, wie eine melone, wie ein luftballon, "
-        "wie ein elefantenbein, dicke knochel, dicke beine, dicke fusse"
+        "elefantenbein|elefantenfuss|odem|odeme|dickere|dick|gschwullen|geschwulst|aufgeblasen|verquollen|klumpfuss|"
+        "knubbel, schwillt an, dick geworden, dicker geworden, ganz dick, dickes knie, dicker knochel, dicken "
+        "knochel, dickes bein, dicken fuss, dicker fuss, dicke wade, ist dick, wird dick, wird immer dicker, wird "
+        "dicker, ist dicker, dicker als, dick wie, doppelt so dick, doppelt so gross, grosser als das andere, "
+        "grosser als die andere, grosser als der andere, aufgeblaht knie, wasser im knie, wasser im bein, wasser in "
+        "den beinen, so dick, richtig dick, voll dick, total dick, dick angelaufen, dicks chnu, dick gschwolle, "
+        "schwellen an, dick und, wie ein ballon, wie eine melone, wie ein luftballon, wie ein elefantenbein, dicke "
+        "knochel, dicke beine, dicke fusse"
     ),
     "no weight on it": (
         "nicht auftreten, nicht mehr auftreten, kann nicht auftreten, nicht belasten, nicht mehr belasten, kein "
@@ -1090,16 +1094,16 @@ PHRASES: dict[str, str] = {
     ),
     "gives way": (
         "wegknickt|weggeknickt|eingeknickt|wegknicken|einknickt|nachgegeben|nachgibt|nachgeben|weggesackt|wegsackt|"
-        "instabil|weggeklappt|weggerutscht|eingesackt|blockiert|blockierte|verhakt|instabilitat|wegsacken|einknicken|"
-        "weggebrochen|eingeknackst|weggeknackst|wegbricht|versagt|versagte|knickt|knickte|wegknackt, knickt weg, "
-        "knickt ein, knickte weg, knickte ein, gibt nach, gab nach, sackt weg, sackte weg, wackelig knie, klappt "
-        "weg, klappte weg, rutscht weg, halt nicht, blockade knie, gibt immer nach, lasst mich im stich, im stich "
-        "gelassen knie, knickt mir weg, knickt immer weg, knickt standig weg, knickt um, bricht weg, brach weg, "
-        "springt raus, springt heraus, springt immer raus, knickt dauernd weg, sackt ein, den dienst, wegg sackt"
+        "instabil|weggeklappt|weggerutscht|eingesackt|instabilitat|wegsacken|einknicken|weggebrochen|eingeknackst|"
+        "weggeknackst|wegbricht|knickt|knickte|wegknackt, knickt weg, knickt ein, knickte weg, knickte ein, sackt "
+        "weg, sackte weg, wackelig knie, klappt weg, klappte weg, rutscht weg, blockade knie, gibt immer nach, lasst "
+        "mich im stich, im stich gelassen knie, knickt mir weg, knickt immer weg, knickt standig weg, knickt um, "
+        "bricht weg, brach weg, springt raus, springt heraus, springt immer raus, knickt dauernd weg, sackt ein, den "
+        "dienst, wegg sackt, bein gibt nachgebend"
     ),
     "warm": (
         "warm|warme|warmes|heiss|heisse|heisses|heisser|rot|rote|rotung|gerotet|uberwarmt|rotes|roter|erwarmt|"
-        "gerotete|roten|heissi|hoass|uberwarmung|gluht, hitze im bein"
+        "gerotete|roten|heissi|hoass|uberwarmung|gluht"
     ),
     "can not breathe": (
         "kurzatmig|atemlos|japsen|japse|erstickt|ersticke|ersticken, nicht mehr zu atem, nicht zu atem, luft holen "
@@ -1132,32 +1136,32 @@ PHRASES: dict[str, str] = {
         "schnaufe|schnaufen|hechel|hecheln|gekeucht|keuchen, ausser atem, aus der puste, keine puste, ausser puste, "
         "ausser schnauf"
     ),
+    "maybe fainted": "umgefallen|umgfalln, fast umgefallen",
     "fainted": (
-        "ohnmachtig|ohnmacht|bewusstlos|bewusstlosigkeit|umgekippt|umgefallen|kollabiert|zusammengebrochen|"
+        "ohnmachtsnah|ohnmachtig|ohnmacht|bewusstlos|bewusstlosigkeit|umgekippt|kollabiert|zusammengebrochen|"
         "zusammengeklappt|zusammengesackt|kreislaufkollaps|weggetreten|kollaps|kreislaufzusammenbruch|synkope|"
-        "blackout|filmriss|ausgeknockt|umkippen|zusammenbruch|zsammbrochn|umgfalln|umgekipt|ohnmachtich|bewustlos|"
+        "blackout|filmriss|ausgeknockt|umkippen|zusammenbruch|zsammbrochn|umgekipt|ohnmachtich|bewustlos|"
         "ohnmachtsanfall|umkippe|weggekippt|wegtreten, auf einmal lag ich am boden, auf einmal lag ich auf dem "
         "boden, plotzlich lag ich am boden, plotzlich lag ich auf dem boden, kreislauf weggesackt, kreislauf ist "
         "weggesackt, kreislauf abgesackt, war weg vom fenster kurz, mir sind die lichter ausgegangen, lichter sind "
         "ausgegangen, weggesackt kreislauf, ohnmacht gefallen, war nicht ansprechbar, nicht ansprechbar, in "
         "ohnmacht, kippte um, weg getreten, bewusstsein verloren, das bewusstsein verloren, bewusstsein verlor, "
-        "schwarz vor augen, schwarz vor den augen, schwarz geworden, schwarz vor aug, fast umgekippt, beinahe "
-        "umgekippt, knapp umgekippt, kreislauf zusammengebrochen, kreislauf weg, war kurz weg, kurz weg getreten, "
-        "kurz weggetreten, lichter ausgegangen, licht aus gegangen, gingen die lichter aus, ging das licht aus, auf "
-        "dem boden wieder aufgewacht, am boden aufgewacht, am boden wieder zu mir gekommen, wieder zu mir gekommen, "
-        "kipp um, kippe um, schwarz wurde, zu mir gekommen, bewusstsein weg, kreislauf versagt, alles schwarz, fast "
-        "weggetreten, beinahe ohnmachtig, fast ohnmachtig"
+        "schwarz vor augen, schwarz vor den augen, schwarz vor aug, fast umgekippt, beinahe umgekippt, knapp "
+        "umgekippt, kreislauf zusammengebrochen, kreislauf weg, war kurz weg, kurz weg getreten, kurz weggetreten, "
+        "lichter ausgegangen, licht aus gegangen, gingen die lichter aus, ging das licht aus, auf dem boden wieder "
+        "aufgewacht, am boden aufgewacht, am boden wieder zu mir gekommen, wieder zu mir gekommen, kipp um, kippe "
+        "um, zu mir gekommen, bewusstsein weg, kreislauf versagt, alles schwarz, fast weggetreten, beinahe "
+        "ohnmachtig, fast ohnmachtig"
     ),
     "palpitations": (
         "herzrasen|herzstolpern|herzstolperer|herzrhythmusstorungen|herzrhythmusstorung|rhythmusstorungen|"
-        "herzflattern|vorhofflimmern|extrasystolen|herzaussetzer|unregelmassig|unregelmassige|stolpert|stolperte|"
-        "unrhythmisch|aussetzer|flattert|herzpoltern|extraschlage|herzgestolper, herzklopfen stark, unregelmassiger "
-        "puls, puls unregelmassig, unregelmassiger herzschlag, herzschlag unregelmassig, stolpern herz, aus dem "
-        "takt, aus dem rhythmus, herz setzt aus, herz setzte aus, herz aussetzer, herz poltert, herz rast, herz "
-        "raste, puls rast, puls raste, rasendes herz, rasender puls, rasenden puls, schlagt unregelmassig, schlug "
-        "unregelmassig, schlagt komisch, schlagt wie verruckt, schlagt bis zum hals, bis zum hals, herzfrequenz "
-        "unregelmassig, schlagt ganz komisch, macht sprunge, herz springt, herz hupft unregelmassig, herz spinnt, "
-        "herz macht komische sachen, schlagt durcheinander"
+        "herzflattern|vorhofflimmern|extrasystolen|herzaussetzer|unrhythmisch|herzpoltern|extraschlage|"
+        "herzgestolper, herzklopfen stark, unregelmassiger puls, puls unregelmassig, unregelmassiger herzschlag, "
+        "herzschlag unregelmassig, stolpern herz, herz setzt aus, herz setzte aus, herz aussetzer, herz poltert, "
+        "herz rast, herz raste, puls rast, puls raste, rasendes herz, rasender puls, rasenden puls, schlagt "
+        "unregelmassig, schlug unregelmassig, schlagt komisch, schlagt wie verruckt, schlagt bis zum hals, "
+        "herzfrequenz unregelmassig, schlagt ganz komisch, herz springt, herz hupft unregelmassig, herz spinnt, herz "
+        "macht komische sachen, schlagt durcheinander"
     ),
     "pounding": "rast|raste|rasen, klopft wie verruckt",
     "heart attack": "herzinfarkt|herzanfall|herzinfakt|infarkt|herzstillstand, angina pectoris, angina pektoris",
@@ -1293,13 +1297,15 @@ PHRASES: dict[str, str] = {
         "schwindelig|schwindlig|schwindel|schwindelgefuhl|schwindelanfall|schwindelanfalle|schwummrig|schwummerig|"
         "benommen|benommenheit|drehschwindel|duselig|dusselig|blumerant|kreislaufprobleme|kreislaufbeschwerden|"
         "schwankschwindel|schwindlich|schwindelich|dormelig|trummlig|drehwurm|taumelig|taumelte|taumeln|schummrig|"
-        "schummerig|kreislauf|gleichgewichtsstorungen|gleichgewichtsprobleme|schwindl|schwindelt|schwindelte|"
-        "torkelig|torkeln|torkle|trumlig|sturm, dreht sich alles, dreht sich, drehte sich alles, alles dreht sich, "
-        "alles drehte sich, alles gedreht, kopf dreht, karussell im kopf, kreislauf probleme, flau im kopf, wie auf "
-        "einem schiff, wie auf hoher see, schwankt alles, sturm im chopf, sturm im grind, mir is drahdi, drehte "
-        "sich, hat sich alles gedreht, raum gedreht, zimmer gedreht, wackelig auf den beinen, wackelig auf den "
-        "fussen, kreislauf im keller, gleichgewicht verloren, leer im kopf, leicht im kopf, wirr im kopf, "
-        "schwindelei kopf, alles dreht, drehts mich, dreht es mich, gedreht im kopf"
+        "schummerig|gleichgewichtsstorungen|gleichgewichtsprobleme|schwindl|schwindelt|schwindelte|torkelig|torkeln|"
+        "torkle|trumlig, kreislauf im keller, kreislauf spinnt, kreislauf macht schlapp, kreislauf macht probleme, "
+        "kreislauf verabschiedet, kreislauf am boden, kreislauf schlecht, kreislauf schwach, kreislauf war weg, "
+        "kreislauf spielt verruckt, sturm im kopf, mir ist sturm, dreht sich alles, dreht sich, drehte sich alles, "
+        "alles dreht sich, alles drehte sich, alles gedreht, kopf dreht, karussell im kopf, kreislauf probleme, flau "
+        "im kopf, wie auf einem schiff, wie auf hoher see, schwankt alles, sturm im chopf, sturm im grind, mir is "
+        "drahdi, drehte sich, hat sich alles gedreht, raum gedreht, zimmer gedreht, wackelig auf den beinen, "
+        "wackelig auf den fussen, leer im kopf, leicht im kopf, wirr im kopf, schwindelei kopf, alles dreht, drehts "
+        "mich, dreht es mich, gedreht im kopf"
     ),
     "fever": (
         "fieber|fiebrig|fiebert|fieberig|schuttelfrost|temperatur|fiaba|fiebr|nachtschweiss|febrig, erhohte "
@@ -1314,15 +1320,14 @@ PHRASES: dict[str, str] = {
         "standig gewicht, kilo leichter, kilo weniger, immer dunner, kleidung zu weit"
     ),
     "wakes me": (
-        "weckt|geweckt|aufgewacht|wachgelegen|wachgehalten|aufgeweckt|wachwerden|aufwache|aufgwacht|ufgwacht|gweckt|"
-        "weckte|schlaflos, weckt mich, weckte mich, wache auf, wach auf, wachte auf, aufgewacht vor, wach geworden, "
-        "wach gemacht, nicht schlafen, nicht einschlafen, kaum geschlafen, nicht geschlafen, nicht durchschlafen, "
-        "raubt mir den schlaf, kein auge zugetan, kein auge zugemacht, kein auge zu, reisst mich aus dem schlaf, "
-        "riss mich aus dem schlaf, aus dem schlaf gerissen, wach gelegen, liege wach, lag wach, halt mich wach, "
-        "hielt mich wach, wach gehalten, wecken mich, nicht gut geschlafen wegen, schlecht geschlafen wegen, kann "
-        "nicht schlafen, konnte nicht schlafen, kaum schlafen, werde wach, wurde wach, wach werde, aufwachen lassen, "
-        "nicht schlafen konnte, um den schlaf, nicht mehr schlafen, lasst mich nicht schlafen, lassen mich nicht "
-        "schlafen, bringt mich um den schlaf"
+        "weckt|wachgelegen|wachgehalten|aufgeweckt|weckte|schlaflos, hat mich geweckt, haben mich geweckt, mich "
+        "geweckt, mich aufgeweckt, weckt mich, weckte mich, aufgewacht vor, wach gemacht, nicht schlafen, nicht "
+        "einschlafen, kaum geschlafen, nicht geschlafen, nicht durchschlafen, raubt mir den schlaf, kein auge "
+        "zugetan, kein auge zugemacht, kein auge zu, reisst mich aus dem schlaf, riss mich aus dem schlaf, aus dem "
+        "schlaf gerissen, wach gelegen, liege wach, lag wach, halt mich wach, hielt mich wach, wach gehalten, wecken "
+        "mich, nicht gut geschlafen wegen, schlecht geschlafen wegen, kann nicht schlafen, konnte nicht schlafen, "
+        "kaum schlafen, aufwachen lassen, nicht schlafen konnte, um den schlaf, nicht mehr schlafen, lasst mich "
+        "nicht schlafen, lassen mich nicht schlafen, bringt mich um den schlaf"
     ),
     "problem": "problem|probleme|problemen|schwierigkeiten",
     "weird": (
@@ -1330,6 +1335,7 @@ PHRASES: dict[str, str] = {
         "eigenartig|eigenartiges"
     ),
     "odd": "anders|verandert|ungewohnt",
+    "woke": "aufgewacht|geweckt|aufwache|aufgestanden|wachgeworden|munter, wach geworden",
     "better": (
         "besser|bessa|erholt|beruhigt|gelegt|abgeklungen|ausgeheilt, besser geworden, viel besser, deutlich besser, "
         "wieder besser, viel bessa, wesentlich besser, wieder fit, hat sich beruhigt, hat sich gelegt, klingt ab "
@@ -1385,7 +1391,7 @@ PHRASES: dict[str, str] = {
         "arzt, beim zahnarzt, beim friseur, bei der arztin, auf dem amt"
     ),
     "a call": "anruf|call|calls|telefonat|telefonkonferenz|videokonferenz",
-    "exam": "prufung|prufungen|klausur|klausuren|abgabe",
+    "exam": "prufungsstress|prufungsphase|lernstress|unterricht|prufung|prufungen|klausur|klausuren|abgabe",
     "at work": "im buro, auf arbeit, auf der arbeit, in der arbeit, bei der arbeit",
     "had to work": "musste arbeiten, muss arbeiten, arbeiten mussen, gmiasst arbeiten",
     "worked late": "uberstunden|durchgearbeitet, lange gearbeitet",
@@ -1871,7 +1877,6 @@ PHRASES: dict[str, str] = {
     "drive": "autofahrt",
     "journey": "fahrt|anreise",
     "trip": "ausflug",
-    "woke": "munter",
     "elastic": "gummi",
     "chair": "stuhl",
 }
