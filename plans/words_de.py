@@ -39,17 +39,33 @@ krank erkaltet pausieren abmelden
 """Words of five letters and more that are recognised with a letter or two wrong."""
 
 LOOKALIKES = """
-stehen brechen rechen rechnen rennen trennen bremsen kennen gedacht gelacht geschickt geschenkt scherzen schmelzen
-schwelle schalter schuster krabbeln wechseln schwelgen festen kasten besten gestein hauen hauer lesser messer fresser
-nasser rocken lucken mucken zucken packen backen hacken wecken decken stecken lecken schmecken sprachen springen brachen
-trainings einzel einheits gewichte gewicht gerichte nicht gicht nichte seine meine deine feine steine leine reine heine
-kreise krach krane trank schrank frank gelehrt gelernt geleert gestellt gesteckt geweckt herbst wicht weste gesten
-fester vergossen verlassen gelassen beste rest nackte nackt machen lachen wachen sachen achten nachten nachts rechts
-gelangt gelenkt belegt beleget betasten bestanden aufstehen abmalen anmelden schmutz schwanz stunden trinken
-schlucken drucken schicken blicken ficken dicken hutte mutter butter futter mitte sitte bitte bretter wetter retter
-fettig richtig wichtig frittig ferse verse feder fieder bieder wieder nieder lieder glieder spiegel ziegel kranz kranke
-brand brannten geschaft schaffen geschaffen erledigen erkalten erhalten behalten gehalten erkannt entlasten belastung
-stachen heule beule heuler keule saule schule seule stimmen steigen streichen schlagen fluge pelz pelze
+abgeladen abgelassen abgesprochen abgestochen abmalen achten angebrochen anmelden aufdrehen aufgebrochen aufgetreten
+aufstehen auftragen auftraten auftreiben auftretende auftretens auftritten aufwerten aufzutreten ausgebrochen
+ausgeladen ausgelassene ausgelastet ausgelaufen ausgelesen ausgelosten ausgerissen austreten auszulassen backen
+befassten behalten beklagten belassen belastend belastende belastet belastete belasteten belastigen belastung beleget
+belegt bestanden beste besten betasten beule bewusstes bieder bitte blicken brachen brand brannten brechen bremsen
+brennan brenner brent bretter brunnen butter dampfer decken deine dicken drucken eingeschlafert eingeschlagen
+eingeschlagene einheits einzel einzuschlafen elektronisch entlasten entledigt erhalten erhaltet erkalten erkannt
+erledigen feder feine ferse fertigt festen fester fettig ficken fieder fieser fluge frank fresser frittig futter
+gedacht gedicht gefahrlos gehalten geistern gelacht gelangt gelassen geleert gelehrt gelenkt gelernt gemocht gerahmt
+gericht gerichte geschadet geschaffen geschaft geschafte geschafts gescharft geschatzt geschenkt geschickt geschmolzen
+geschopft geschwommen geschworen gesteckt gestein gestellt gesten geweckt gewicht gewichte gewichten gewichtet
+gewichts gicht glieder hacken halften hauen hauer haute hefte hegte heine herbst heule heuler hutte kasten keime kenne
+kennen kerne keule krabbeln krach krane kranke kranz kreise lachen lecken leine lesser lieder lucken machen meine
+messer mitte mucken mutter nachgelesen nachgesehen nachten nachts nachzugeben nackt nackte nackten nasser necken nicht
+nichte nicken nieder nights operations packen passieren passierten pelz pelze programmen programmes rechen rechnen
+rechts recken reine rennen rest retter richtig rocken ruckten sachen saule schaffen schalter scheisst schelling scherz
+scherzen scherzt schicken schiebst schiess schiesse schimmer schimmern schimmert schlachten schlachtet schlagen
+schlangen schlanker schlecker schleicher schlemmen schlemmer schlichte schlichten schlichter schlichtes schliesse
+schliesst schlingel schluchten schlucken schlummern schlummert schluter schmecken schmeisst schmelz schmelzen
+schmelzer schmieren schmutz schnuller schrank schuldner schule schuler schuller schulte schuster schwager schwanken
+schwanz schwanzen schwatzer schweiger schwelgen schwelle schwimmen schwimmer schwinden schwindet schwingen seine seule
+sitte spiegel spielchen sprachen sprechende sprechender sprecher sprecherin sprechern sprechers springen spruchen
+stachen stecher stecken stehen stehend stehenden stehender stehendes steigen steigender steinchen steine stephen
+stimmen streichen stunden trainings trank trennen trinken unregelmassige unregelmassigen verbessern verbissen
+verfassen vergassen vergessene vergessenen vergeuden vergiessen vergossen verlassen verliessen vermessen vermissen
+verpassen verpissen verreisen verschaffen verscharfen verschlagen verschwimmen verschworen verse verspatet versussen
+verweisen vorschlagen wachen wechseln wecken weste wetter wicht wichtig wieder ziegel zucken
 """
 """Ordinary words that look like the words above and must stay what they are."""
 
@@ -699,6 +715,22 @@ PHRASES: dict[str, str] = {
         "schmerzen 0, nichts mehr weh, keinen schmerz mehr, ohne probleme und schmerzen, nicht mehr weh, keine weh, "
         "kein aua"
     ),
+    "feel": "fuhle|fuhl|fuhlen|spure|spur|spuren|merke|merk",
+    "feels": "fuhlt|spurt|merkt",
+    "felt": "fuhlte|gespurt|spurte|gemerkt|merkte|bemerkt",
+    "feeling": "gefuhl|empfindung|gfuhl",
+    "that": "dass",
+    "goes": "geht|gehts",
+    "through": "durch",
+    "long": "lange|lang",
+    "enough": "genug",
+    "much": "viel|viele|vielen",
+    "at all": "uberhaupt",
+    "especially": "besonders",
+    "new": "neu|neue|neues|neuen",
+    "next": "nachste|nachsten|nachster",
+    "lost": "verloren|verlor",
+    "losing": "verliere|verlier",
     "knee": (
         "knie|knien|knies|kniegelenk|kniekehle|kniescheibe|chnu|kniegelenke|meniskus|kniekehlen|knia|innenmeniskus|"
         "kreuzband"
