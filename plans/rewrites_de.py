@@ -11,7 +11,7 @@ _BODY = (
     r"oberschenkel|unterschenkel|schenkel|wade|waden|fuss|fusse|knochel|"
     r"sprunggelenk|ellbogen|ellenbogen|hand|handgelenk|arm|unterarm|oberarm|finger|daumen|zehe|zehen|leiste|gesass|po|"
     r"kiefer|gesicht|wirbelsaule|steissbein|rippe|rippen|becken|achillessehne|schienbein|bein|beine|muskel|gelenk|"
-    r"glieder|kreuz|lenden|lende|hals|fersen|ferse|sehne|sehnen|beinbeuger|huftbeuger|schulterblatt|kopf|bauch"
+    r"glieder|kreuz|lenden|lende|fersen|ferse|sehne|sehnen|beinbeuger|huftbeuger|schulterblatt|kopf"
 )
 _FELT = (
     r"schmerz(?:en|es)?|weh|stechen|probleme|beschwerden|schwellung|kribbeln|taubheit|schwache|zerrung|prellung|krampf|"
@@ -256,6 +256,18 @@ REWRITES: tuple[tuple[str, str], ...] = (
         r"\g<who> alt",
     ),
     (rf"\b(?P<limb>(?:{_LIMB})(?: \w+){{0,4}}?) lahm\b", r"\g<limb> gelahmt"),
+    (
+        r"\bschlag (?:getan |gegeben )?(?:in|gegen)(?: \w+)? (?P<where>wade|ferse|bein|oberschenkel)\b",
+        r"plopp \g<where>",
+    ),
+    (rf"^(?!.*\b(?:{_LIMB}|{_BODY})\b)(?P<before>.*)\bkeine kraft mehr\b", r"\g<before>kraft ausgegangen"),
+    (
+        r"\bschmerz\w*(?: heute| jetzt| hatte ich| habe? ich| gab es|"
+        r" gabs| waren| war| da)+ (?:keine?r?|nicht|nix)(?=[.,!;]|$)",
+        "keine schmerzen",
+    ),
+    (r"\b(?:nur noch |nur )?(?P<now>\d) statt (?:vorher )?(?P<was>\d)(?=[.,!]|$)", r"vonab \g<was> biszu \g<now>"),
+    (r"(?<=[a-z,;] )kann ich\b(?![^.!]*\?)", "ich"),
     (r"\bweder\b(?P<first>[^.!?]{1,60}?)\bnoch\b", r"weder\g<first>weder"),
     (r"\bweder\b(?P<first>[^.!?]{1,60}?)\bnoch\b", r"weder\g<first>weder"),
     (

@@ -11,6 +11,7 @@ from plans import rewrites_de
 REWRITES = rewrites_de.REWRITES
 
 MISSPELT: dict[str, str] = {
+    "kribln": "kribbeln", "kribeln": "kribbeln", "kriblen": "kribbeln", "kribelt": "kribbelt", "kriblt": "kribbelt",
     "schmerz3n": "schmerzen", "ferig": "fertig", "fetrig": "fertig", "fertg": "fertig",
     "nciht": "nicht", "kien": "kein", "keien": "keine", "keni": "kein", "ken": "kein",
     "jemacht": "gemacht",
@@ -76,7 +77,7 @@ PHRASES: dict[str, str] = {
     "you": "du|sie|ihr|dich|dir|ihnen|euch",
     "we": "wir",
     "he": "er",
-    "one": "man",
+    "one": "man|einser",
     "the": "der|die|das|den|dem|des|de|dat|dr",
     "a": "ein|eine|einem|einen|einer|eines|ne|n|nen|nem|ner|a|an|son|sone, so ein, so eine, so n, so ne",
     "it": "es|s|ihn|dies|dieses|diese|dieser|diesem|diesen",
@@ -234,9 +235,7 @@ PHRASES: dict[str, str] = {
     "me": "mir selbst, mich selbst",
     "again": "wieder|nochmal|nochmals|erneut|wiada|abermals, noch mal, noch einmal, schon wieder",
     "already": "schon|bereits|scho",
-    "still": (
-        "noch|weiterhin|immernoch|no, immer noch, nach wie vor, noch immer, imma noch, allweil noch, immer no, noch da"
-    ),
+    "still": "noch|weiterhin|immernoch|no, immer noch, nach wie vor, noch immer, imma noch, allweil noch, immer no",
     "always": "immer|jedesmal, standig immer, jedes mal",
     "now": (
         "jetzt|nun|grad|gerade|momentan|aktuell|zurzeit|derzeit|jetz|jetzat|jetza|inzwischen|mittlerweile|zuletzt|"
@@ -501,14 +500,14 @@ PHRASES: dict[str, str] = {
     ),
     "skipped today": (
         "ausgefallen|entfallt|ausfallen|ausgesetzt|geschwanzt|gschwanzt|geskippt|geskipt|skip|verpasst|versaumt|"
-        "verzichtet, fallt aus, fallt heute aus, fiel aus, fiel heute aus, entfallt heute, ausfallen lassen, setze "
-        "aus, setze heute aus, setz heut aus, sausen lassen, sausen gelassen, heute ausgelassen, heute ausgesetzt, "
-        "training ausgelassen, einheit ausgelassen, training ausgefallen, einheit ausgefallen, heute ausgefallen, "
-        "heute ubersprungen, einheit ubersprungen, training ubersprungen, skippe heute, skip heute, heute geskippt, "
-        "lasse es ausfallen, lass es ausfallen, lasse ich ausfallen, heute frei, mache heute frei, mach heut frei, "
-        "lass ich heute aus, lasse ich heute aus, lasse heute aus, lass heute aus, lasse es heute, lass es heute, "
-        "lass es heute sein, verzichte heute, passe heute, heute passe ich, muss heute passen, sein lassen, bleiben "
-        "lassen, ruhen lassen"
+        "verzichtet|abgesagt|absagen, fallt aus, fallt heute aus, fiel aus, fiel heute aus, entfallt heute, "
+        "ausfallen lassen, setze aus, setze heute aus, setz heut aus, sausen lassen, sausen gelassen, heute "
+        "ausgelassen, heute ausgesetzt, training ausgelassen, einheit ausgelassen, training ausgefallen, einheit "
+        "ausgefallen, heute ausgefallen, heute ubersprungen, einheit ubersprungen, training ubersprungen, skippe "
+        "heute, skip heute, heute geskippt, lasse es ausfallen, lass es ausfallen, lasse ich ausfallen, heute frei, "
+        "mache heute frei, mach heut frei, lass ich heute aus, lasse ich heute aus, lasse heute aus, lass heute aus, "
+        "lasse es heute, lass es heute, lass es heute sein, verzichte heute, passe heute, heute passe ich, muss "
+        "heute passen, sein lassen, bleiben lassen, ruhen lassen, sage ab, sag ab, sage heute ab"
     ),
     "rest day": (
         "ruhetag|pausentag|trainingsfrei|restday|schontag, ruhetag heute, ruhe tag, trainingsfreier tag, rest day, "
@@ -542,9 +541,9 @@ PHRASES: dict[str, str] = {
     "some of it": (
         "einiges, ein bisschen was, etwas gemacht, einige gemacht, einige ubungen, ein paar ubungen, ein paar "
         "gemacht, paar ubungen, manche ubungen, bisschen gemacht, bisschen was gemacht, ein bisschen gemacht, ein "
-        "bisschen was gemacht, nur ein bisschen, nur bisschen, nur ein paar, nur paar, bissl was gemacht, a bissl "
-        "was, nur wenige, nur ein wenig, nur einige, nur kurz, kurz gedehnt, etwas gedehnt, bisschen gedehnt, ein "
-        "paar davon, paar davon, einige davon, nur das notigste, nur die ersten"
+        "bisschen was gemacht, nur ein paar, nur paar, bissl was gemacht, a bissl was, nur wenige, nur einige, nur "
+        "kurz, kurz gedehnt, etwas gedehnt, bisschen gedehnt, ein paar davon, paar davon, einige davon, nur das "
+        "notigste, nur die ersten"
     ),
     "part of it": (
         "unvollstandig, net ois gschafft, ned ois gschafft, net alles gschafft, nod alles gmacht, nod alles "
@@ -648,14 +647,14 @@ PHRASES: dict[str, str] = {
     "quarter to": "viertel vor, viertel nach",
     "zero": "null",
     "1": "eins, a eins, ne eins",
-    "two": "zwei|zwo|zwoa|zwoi|zwee",
-    "three": "drei|dru|droa|druu",
-    "four": "vier|viere",
-    "five": "funf|funfe|fumf|foif",
-    "six": "sechs|sechse",
-    "seven": "sieben|siebene|siebn",
-    "eight": "acht|achte",
-    "nine": "neun|neune",
+    "two": "zwei|zwo|zwoa|zwoi|zwee|zweier",
+    "three": "drei|dru|droa|druu|dreier",
+    "four": "vier|viere|vierer",
+    "five": "funf|funfe|fumf|foif|funfer",
+    "six": "sechs|sechse|sechser",
+    "seven": "sieben|siebene|siebn|siebener",
+    "eight": "acht|achte|achter",
+    "nine": "neun|neune|neuner",
     "ten": "zehn|zehne",
     "eleven": "elf",
     "twelve": "zwolf",
@@ -731,6 +730,12 @@ PHRASES: dict[str, str] = {
     "next": "nachste|nachsten|nachster",
     "lost": "verloren|verlor",
     "losing": "verliere|verlier",
+    "just a bit": (
+        "nur ein bisschen, nur bisschen, nur ein wenig, nur etwas, nur leicht, nur a bissl, nur ein bissl, nur ganz "
+        "leicht"
+    ),
+    "still the same": "immer noch da, noch immer da, noch da, ist noch da, weiterhin da",
+    "took the day off": "freigenommen|freigemacht, frei gemacht, frei genommen, einen tag frei",
     "knee": (
         "knie|knien|knies|kniegelenk|kniekehle|kniescheibe|chnu|kniegelenke|meniskus|kniekehlen|knia|innenmeniskus|"
         "kreuzband"
@@ -803,7 +808,8 @@ PHRASES: dict[str, str] = {
     "pinky": "kleinfinger, kleine finger, kleinen finger, kleiner finger",
     "chest": (
         "brust|brustkorb|brustbein|brustraum|brustbereich|bruste|thorax|herzgegend|herzbereich|brustkasten|herznahe|"
-        "brustmitte, oberkorper brust"
+        "brustmitte, herz gegend, herz bereich, herz region, herz nahe, brust bereich, brust gegend, brust region, "
+        "oberkorper brust"
     ),
     "jaw": "kiefer|unterkiefer|kiefergelenk",
     "face": "gesicht|gesichts|wange|lippe|lippen|mund|backe|augenlid|lid|gsicht|zunge|oberlippe|unterlippe",
@@ -1390,11 +1396,12 @@ PHRASES: dict[str, str] = {
     ),
     "gone": (
         "weg|verschwunden|vorbei|vergangen|weggegangen|verflogen|verschwand|weggangen|nachgelassen|uberstanden|"
-        "verging|fort|furt, wieder weg, ganz weg, komplett weg, alles weg, ist weg, nicht mehr da, net mehr da, "
-        "nimmer da, wieder vergangen, ging weg, ging wieder weg, geht wieder weg, aufgehort von alleine, hat "
-        "nachgelassen, gleich wieder weg, wieder vorbei, schnell vorbei, nach ein paar sekunden weg, nach einer "
-        "minute weg, ist vorbei, schon wieder weg, nichts mehr zu spuren, nichts mehr zu merken, nichts mehr davon, "
-        "wieder abgeklungen, spure nichts mehr davon, merke nichts mehr davon, spure nichts mehr, merke nichts mehr"
+        "verging|fort|furt, nix mehr zu spuren, nix mehr zu merken, nix mehr davon, spur nix mehr, spure nix mehr, "
+        "wieder weg, ganz weg, komplett weg, alles weg, ist weg, nicht mehr da, net mehr da, nimmer da, wieder "
+        "vergangen, ging weg, ging wieder weg, geht wieder weg, aufgehort von alleine, hat nachgelassen, gleich "
+        "wieder weg, wieder vorbei, schnell vorbei, nach ein paar sekunden weg, nach einer minute weg, ist vorbei, "
+        "schon wieder weg, nichts mehr zu spuren, nichts mehr zu merken, nichts mehr davon, wieder abgeklungen, "
+        "spure nichts mehr davon, merke nichts mehr davon, spure nichts mehr, merke nichts mehr"
     ),
     "fine": (
         "gut|ok|okay|oke|okey|super|prima|klasse|toll|bestens|perfekt|wunderbar|spitzenmassig|guad|tiptop|"
