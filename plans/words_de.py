@@ -73,7 +73,7 @@ verweisen vorschlagen wachen wechseln wecken weste wetter wicht wichtig wieder z
 PHRASES: dict[str, str] = {
     "i": "ich|i",
     "my": "mein|meine|meinem|meinen|meiner|meines|mei|mim|unser|unsere|unserem|unseren|mis|mine",
-    "like": "als ob, als wenn, als wurde, wie wenn, als ware, als hatte, als hatt, als war, ois wia",
+    "like": "wie, als ob, als wenn, als wurde, wie wenn, als ware, als hatte, als hatt, als war, ois wia",
     "you": "du|sie|ihr|dich|dir|ihnen|euch",
     "we": "wir",
     "he": "er",
@@ -120,7 +120,11 @@ PHRASES: dict[str, str] = {
     "during": "wahrend|warend",
     "when": "wenn|als|sobald, wann immer",
     "what": "was|wos|wat",
-    "how": "wie",
+    "how": (
+        "wie lange, wie oft, wie viel, wie viele, wie soll, wie geht, wie macht, wie mache, wie kann, wie muss, wie "
+        "weit, wie hoch, wie tief, wie funktioniert, wie ist, wie sieht, wie stark, wie wird, wie werden, wie ware, "
+        "wie lang"
+    ),
     "why": "warum|wieso|weshalb|wozu",
     "where": "wo|woher",
     "when is": "wann",
