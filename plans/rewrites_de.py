@@ -70,6 +70,11 @@ REWRITES: tuple[tuple[str, str], ...] = (
         r" (?P<no>nicht mehr|nicht|net|ned|nimmer|nie|kein bisschen)\b(?=[.,!?;]|$| und\b| oder\b| heute\b| beim\b)",
         r"\g<no> \g<verb>\g<rest>",
     ),
+    (
+        r"\b(?:kann|konnte|konnen)(?: \w+){0,3}? (?:nicht|nimmer|net|"
+        r"ned)(?: mehr)? (?:auf|aufs|zur)(?: die)? (?:toilette|klo|wc)\b",
+        "nicht pinkeln",
+    ),
     (r"\b(?:kann|konnte)(?: ich)? (?:nicht|net|ned|nimmer)(?: mehr)?(?=[.,!?;]|$)", "erschopft"),
     (
         rf"\b(?P<thing>{_THING})(?P<how>{_SMALL}{{0,4}}) (?:schwach|"
@@ -268,8 +273,23 @@ REWRITES: tuple[tuple[str, str], ...] = (
     ),
     (r"\b(?:nur noch |nur )?(?P<now>\d) statt (?:vorher )?(?P<was>\d)(?=[.,!]|$)", r"vonab \g<was> biszu \g<now>"),
     (r"(?<=[a-z,;] )kann ich\b(?![^.!]*\?)", "ich"),
-    (r"\bweder\b(?P<first>[^.!?]{1,60}?)\bnoch\b", r"weder\g<first>weder"),
-    (r"\bweder\b(?P<first>[^.!?]{1,60}?)\bnoch\b", r"weder\g<first>weder"),
+    (
+        rf"\bkeine?n? schmerz\w*,? (?:ausser|bis auf|nur|lediglich) (?:in der|"
+        rf"im|am|an der|in den|die|das|den) (?P<where>{_BODY})\b",
+        r"\g<where> schmerz",
+    ),
+    (r"\bweder\b(?P<first>[^.!?]{1,60}?)(?<!immer )\bnoch\b(?! immer)", r"weder\g<first>weder"),
+    (r"\bweder\b(?P<first>[^.!?,]{1,60}?\bweder\b[^.!?,]{1,40}?)(?<!immer )\bnoch\b(?! immer)", r"weder\g<first>weder"),
+    (
+        r"\b(?:ein|einen|das|lautes|lauter|lauten|heftiges) (?:knacken|"
+        r"knack|knacks|knacksen)(?: \w+){0,4}? (?:gehort|gespurt|gemerkt)\b",
+        "plopp",
+    ),
+    (
+        rf"\bhat(?: (?!nicht|nix|nichts|nie|schon|angenehm|net|ned)\w+){{0,3}}? geknackt(?P<where>(?: (?:im|"
+        rf"in|am|der|den|mein\w*|link\w*|recht\w*)){{1,3}} (?:{_BODY}))\b",
+        r"vielleicht plopp\g<where>",
+    ),
     (
         rf"\bvon (?:einer |ner |ne |a )?{_NUMBER} (?:auf|zu|nach|"
         rf"runter auf|hoch auf|bis|uber)(?: eine?r?| ne| a)? (?={_NUMBER})",

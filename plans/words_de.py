@@ -476,6 +476,7 @@ PHRASES: dict[str, str] = {
         "kein training heute, keine einheit heute, kein dehnen heute, heute kein dehnen, heut kei training, heute "
         "kein sport, kein sport heute, heut wird nix, wird nichts heute, wird heute nichts, nix heute"
     ),
+    "no other": "kein anderes",
     "not there": "nicht da, net da, ned da",
     "not yet": (
         "noch nicht, noch nich, noch net, no ned, noch ned, noch nicht gemacht, noch nicht geschafft, bisher nicht, "
@@ -740,6 +741,22 @@ PHRASES: dict[str, str] = {
     ),
     "still the same": "immer noch da, noch immer da, noch da, ist noch da, weiterhin da",
     "took the day off": "freigenommen|freigemacht, frei gemacht, frei genommen, einen tag frei",
+    "no wonder": "kein wunder, kein wunder dass, nicht verwunderlich, wen wunderts",
+    "no joke": (
+        "ungelogen, kein witz, kein scherz, ohne witz, ohne scherz, ohne scheiss, kein scheiss, ohne mist, kein "
+        "spass jetzt, nicht gelogen"
+    ),
+    "no doubt": "keine frage, kein zweifel, ohne zweifel, ohne frage",
+    "no worries": "keine sorge, keine bange, keine panik",
+    "can not believe": (
+        "unglaublich, kaum zu glauben, nicht zu glauben, nicht zu fassen, kann es nicht glauben, kann es kaum glauben"
+    ),
+    "why not": "warum nicht, wieso nicht",
+    "not bad": (
+        "nicht schlimm, nicht schlecht, net schlecht, halb so wild, halb so schlimm, nicht so schlimm, nicht ubel, "
+        "ned schlecht, ned schlimm"
+    ),
+    "no matter": "egal|wurscht|wurst, ganz egal",
     "knee": (
         "knie|knien|knies|kniegelenk|kniekehle|kniescheibe|chnu|kniegelenke|meniskus|kniekehlen|knia|innenmeniskus|"
         "kreuzband"
@@ -1110,21 +1127,23 @@ PHRASES: dict[str, str] = {
         "knochel, dicke beine, dicke fusse"
     ),
     "no weight on it": (
-        "nicht auftreten, nicht mehr auftreten, kann nicht auftreten, nicht belasten, nicht mehr belasten, kein "
-        "gewicht drauf, kein gewicht auf, keine belastung moglich, nicht belastbar, nicht draufstellen, nicht drauf "
-        "stehen, nicht darauf stehen, nicht stehen, nicht mehr stehen, nicht gehen konnen, nicht laufen konnen, "
-        "nicht mehr gehen, nicht mehr laufen, nicht drauftreten, nicht aufstehen, kann nicht laufen, kann nicht "
-        "gehen, konnte nicht mehr laufen, konnte nicht laufen, kann nicht mehr laufen, nicht mehr drauf stehen, "
-        "auftreten unmoglich, auftreten geht nicht, auftreten geht nicht mehr, auftreten geht gar nicht, auftreten "
-        "ging nicht, belasten geht nicht, belasten geht gar nicht, belastung unmoglich, gehen unmoglich, laufen "
-        "unmoglich, kann keinen schritt, keinen schritt, tragt mich nicht, tragt mein gewicht nicht, tragt nicht, "
-        "halt mein gewicht nicht, nimmer auftreten, ned auftreten, net auftreten, net laufen konnen, ned steh, nod "
-        "laufe, nod ufstah, gar nicht auftreten, nicht richtig auftreten, nicht drauf auftreten, nicht mehr "
-        "aufstehen bein, kein auftreten moglich, kein gewicht mehr, nimma auftreten, net belasten, ned belasten, "
-        "nicht mehr darauf stehen, nicht voll belasten, nicht richtig belasten, auftreten kann ich nicht, auftreten "
-        "kann i ned, belasten kann ich nicht, stehen kann ich nicht, laufen kann ich nicht, gehen kann ich nicht, "
-        "auftreten ist unmoglich, laufen geht nicht, gehen geht nicht, laufen ist unmoglich, gehen ist unmoglich, "
-        "laufen geht gar nicht"
+        "nicht mal stehen, nicht mal auftreten, nicht mal gehen, nicht mal laufen, nicht mal mehr stehen, nicht mal "
+        "mehr laufen, nicht einmal stehen, nicht einmal auftreten, nicht einmal laufen, nicht einmal gehen, nicht "
+        "auftreten, nicht mehr auftreten, kann nicht auftreten, nicht belasten, nicht mehr belasten, kein gewicht "
+        "drauf, kein gewicht auf, keine belastung moglich, nicht belastbar, nicht draufstellen, nicht drauf stehen, "
+        "nicht darauf stehen, nicht stehen, nicht mehr stehen, nicht gehen konnen, nicht laufen konnen, nicht mehr "
+        "gehen, nicht mehr laufen, nicht drauftreten, nicht aufstehen, kann nicht laufen, kann nicht gehen, konnte "
+        "nicht mehr laufen, konnte nicht laufen, kann nicht mehr laufen, nicht mehr drauf stehen, auftreten "
+        "unmoglich, auftreten geht nicht, auftreten geht nicht mehr, auftreten geht gar nicht, auftreten ging nicht, "
+        "belasten geht nicht, belasten geht gar nicht, belastung unmoglich, gehen unmoglich, laufen unmoglich, kann "
+        "keinen schritt, keinen schritt, tragt mich nicht, tragt mein gewicht nicht, tragt nicht, halt mein gewicht "
+        "nicht, nimmer auftreten, ned auftreten, net auftreten, net laufen konnen, ned steh, nod laufe, nod ufstah, "
+        "gar nicht auftreten, nicht richtig auftreten, nicht drauf auftreten, nicht mehr aufstehen bein, kein "
+        "auftreten moglich, kein gewicht mehr, nimma auftreten, net belasten, ned belasten, nicht mehr darauf "
+        "stehen, nicht voll belasten, nicht richtig belasten, auftreten kann ich nicht, auftreten kann i ned, "
+        "belasten kann ich nicht, stehen kann ich nicht, laufen kann ich nicht, gehen kann ich nicht, auftreten ist "
+        "unmoglich, laufen geht nicht, gehen geht nicht, laufen ist unmoglich, gehen ist unmoglich, laufen geht gar "
+        "nicht"
     ),
     "hardly walk": (
         "humpeln|humple|humpel|humpelt|hinken|hinke|hinkt|humpelnd|krucken|gehstutzen|hatsch|hatschn|hatschen, kaum "
@@ -1299,27 +1318,29 @@ PHRASES: dict[str, str] = {
         "nass, hose voll"
     ),
     "can not pee": (
-        "inkontinent|tropfelt|einnassen, urin verliere, verliere urin, verliere pipi, verliere stuhl, nicht pinkeln, "
-        "nicht mehr pinkeln, nicht wasserlassen, nicht wasser lassen, nicht urinieren, kein wasser lassen, kann kein "
-        "wasser, nicht pieseln, nicht bieseln, blase nicht kontrollieren, blase nicht halten, blase nicht mehr "
-        "halten, urin nicht halten, urin nicht mehr halten, urin verloren, stuhl verloren, stuhl nicht halten, stuhl "
-        "nicht mehr halten, blasenschwache neu, darm nicht kontrollieren, pipi verloren, urin lauft, urin geht ab, "
-        "wasser nicht halten, wasser nicht mehr halten, nicht aufs klo, nicht auf die toilette, nicht mehr auf die "
-        "toilette, nicht biesln, nicht lulu, pinkeln geht nicht, pinkeln geht nicht mehr, wasserlassen geht nicht, "
-        "schwierigkeiten beim pinkeln, kontrolle uber die blase, kontrolle uber blase, kontrolle uber meine blase, "
-        "kontrolle uber den darm, kontrolle uber darm, kontrolle uber meinen darm, kontrolle uber den stuhlgang, "
-        "kontrolle uber blase und darm, spure nicht wenn ich pinkel, spur nicht wenn ich pinkle, spure nicht wenn "
-        "ich pinkle, spure nicht wann ich aufs klo muss, merke nicht wenn ich muss, merke nicht dass ich muss, merke "
-        "nicht wenn ich pinkel, merke nicht mehr wenn ich muss, merke nicht wann ich muss, nicht pissen, nicht "
-        "brunzen, kein urin, kein tropfen, geht was in die hose, ging was in die hose, ging in die hose, geht in die "
-        "hose, wasserlassen klappt nicht, wasserlassen unmoglich, wasserlassen fallt schwer, schwer wasser lassen, "
-        "kaum wasser lassen, kaum pinkeln, kaum wasserlassen, hose nass gemacht, unkontrolliert pinkeln, urin "
-        "unkontrolliert, unkontrolliert urin, ins bett gemacht, in die unterhose gemacht, kann nicht aufs klo, "
-        "konnte nicht aufs klo, wasser lassen geht nicht, wasser lassen klappt nicht, wasser lassen kann ich nicht, "
-        "nicht mehr wasser lassen, pinkeln kann ich nicht, pinkeln klappt nicht, lauft einfach so raus, lauft von "
-        "alleine raus, nicht mehr einhalten, kann es nicht einhalten, blase lauft uber, blase entleert sich nicht, "
-        "blase macht was sie will, spure den urin nicht, drang nicht mehr, spure keinen harndrang, kein harndrang, "
-        "keinen harndrang, kein gefuhl beim wasserlassen, kein gefuhl beim pinkeln"
+        "inkontinent|tropfelt|einnassen, nicht mehr aufs klo, nicht aufs klo gekonnt, nicht mehr wasserlassen, nicht "
+        "mehr pieseln, nicht mehr urinieren, nicht mehr bieseln, nicht mehr pissen, urin verliere, verliere urin, "
+        "verliere pipi, verliere stuhl, nicht pinkeln, nicht mehr pinkeln, nicht wasserlassen, nicht wasser lassen, "
+        "nicht urinieren, kein wasser lassen, kann kein wasser, nicht pieseln, nicht bieseln, blase nicht "
+        "kontrollieren, blase nicht halten, blase nicht mehr halten, urin nicht halten, urin nicht mehr halten, urin "
+        "verloren, stuhl verloren, stuhl nicht halten, stuhl nicht mehr halten, blasenschwache neu, darm nicht "
+        "kontrollieren, pipi verloren, urin lauft, urin geht ab, wasser nicht halten, wasser nicht mehr halten, "
+        "nicht aufs klo, nicht auf die toilette, nicht mehr auf die toilette, nicht biesln, nicht lulu, pinkeln geht "
+        "nicht, pinkeln geht nicht mehr, wasserlassen geht nicht, schwierigkeiten beim pinkeln, kontrolle uber die "
+        "blase, kontrolle uber blase, kontrolle uber meine blase, kontrolle uber den darm, kontrolle uber darm, "
+        "kontrolle uber meinen darm, kontrolle uber den stuhlgang, kontrolle uber blase und darm, spure nicht wenn "
+        "ich pinkel, spur nicht wenn ich pinkle, spure nicht wenn ich pinkle, spure nicht wann ich aufs klo muss, "
+        "merke nicht wenn ich muss, merke nicht dass ich muss, merke nicht wenn ich pinkel, merke nicht mehr wenn "
+        "ich muss, merke nicht wann ich muss, nicht pissen, nicht brunzen, kein urin, kein tropfen, geht was in die "
+        "hose, ging was in die hose, ging in die hose, geht in die hose, wasserlassen klappt nicht, wasserlassen "
+        "unmoglich, wasserlassen fallt schwer, schwer wasser lassen, kaum wasser lassen, kaum pinkeln, kaum "
+        "wasserlassen, hose nass gemacht, unkontrolliert pinkeln, urin unkontrolliert, unkontrolliert urin, ins bett "
+        "gemacht, in die unterhose gemacht, kann nicht aufs klo, konnte nicht aufs klo, wasser lassen geht nicht, "
+        "wasser lassen klappt nicht, wasser lassen kann ich nicht, nicht mehr wasser lassen, pinkeln kann ich nicht, "
+        "pinkeln klappt nicht, lauft einfach so raus, lauft von alleine raus, nicht mehr einhalten, kann es nicht "
+        "einhalten, blase lauft uber, blase entleert sich nicht, blase macht was sie will, spure den urin nicht, "
+        "drang nicht mehr, spure keinen harndrang, kein harndrang, keinen harndrang, kein gefuhl beim wasserlassen, "
+        "kein gefuhl beim pinkeln"
     ),
     "can not feel the toilet paper": (
         "klopapier nicht, toilettenpapier nicht, spure das klopapier nicht, beim abwischen nichts, spure beim "
