@@ -22,7 +22,7 @@ UNKNOWN = "xx"
 ENOUGH = 0.6
 """From this share of known words on a text is taken to be of a language (own choice)."""
 
-_PIECE = re.compile(r"[^\W\d_]+|\d(?:[\d.,:/]*\d)?|-+>|\S")
+_PIECE = re.compile(r"[^\W\d_]+|(?:(?<![^\s:=])-)?\d(?:[\d.,:/]*\d)?|-+>|\S")
 
 
 @dataclass(frozen=True, slots=True)
