@@ -22,7 +22,7 @@ UNKNOWN = "xx"
 ENOUGH = 0.6
 """From this share of known words on a text is taken to be of a language (own choice)."""
 
-_PIECE = re.compile(r"[^\W\d_]+|\d(?:[\d.,:/]*\d)?|-+>|\S")
+_PIECE = re.compile(r"[^\W\d_]+|(?:(?<!\S)-)?\d(?:[\d.,:/]*\d)?|-+>|\S")
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,19 +72,21 @@ def in_english(text: str, language: str) -> str:
     return " ".join(said for said, _size in _glossed(text, _table(language)))
 
 
-def knows(text: str, language: str) -> bool:
-    """Whether most words of a text are words of a language's table, so that it may well be of that language."""
+def knows(text: str, language: str, *, enough: float = ENOUGH) -> bool:
+    """Whether so large a share of a text's words stands in a language's table that it may well be of that language."""
     if language == "en":
         pieces = [piece for piece in _PIECE.findall(normalise(text)) if piece.isalpha()]
-        return bool(pieces) and sum(map(is_english, pieces)) >= ENOUGH * len(pieces)
+        return bool(pieces) and sum(map(is_english, pieces)) >= enough * len(pieces)
     found = [(said, size) for said, size in _glossed(text, _table(language)) if said[:1].isalpha()]
     known = sum(size for said, size in found if said != UNKNOWN)
-    return bool(found) and known >= ENOUGH * sum(size for _said, size in found)
+    return bool(found) and known >= enough * sum(size for _said, size in found)
 
 
 def languages_of(text: str, own: str) -> Iterator[str]:
-    """The languages that a text may be of, the writer's own first."""
+    """The languages that a text may be of, the writer's own first; only that one if its tables have every word."""
     yield own
+    if own != "en" and knows(text, own, enough=1):
+        return
     yield from (other for other in ("en", *TABLES) if other != own and knows(text, other))
 
 
