@@ -90,8 +90,9 @@ REWRITES: tuple[tuple[str, str], ...] = (
         "hice todas",
     ),
     (
-        r"\b(?P<the>el|la|los|las) (?P<what>(?!sesi|rutin|tarea|entren|program|estiramientos? no|ejercicios? "
-        r"no)(?:\w+ ){1,5}?)no (?:lo |la |los |las )?"
+        r"\b(?P<the>el|la|los|las) (?P<what>(?!verdad|neta|semana|noche|manana|tarde|proxima|vez|sesi|rutin|dia |"
+        r"trabajo|dolor|mal|tarea|entren|program|estiramientos? no|ejercicios? no)(?:\w+ ){1,5}?)no (?:lo |la |"
+        r"los |las )?"
         r"(?:hice|pude hacer|pude|termine|complete|he hecho|logre|hago|consegui|alcance|pude hacerl[oa]s?|he "
         r"podido hacer|he podido)\b",
         r"salte \g<the> \g<what>",
@@ -112,6 +113,20 @@ REWRITES: tuple[tuple[str, str], ...] = (
         rf"(?<!dolor )(?<!nivel )(?<!\bun )\b(?=(?:un )?{_NUMBER} (?:en|de|del|para) (?:el|la|lado|mi)? ?(?:lado "
         rf")?(?:izq\w*|der(?:ech[oa])?|dch[oa]|izd[oa])\b)",
         "dolor ",
+    ),
+    (r"(?:^|(?<=[,.] ))complet[ao](?=[,.]|$)", "hecho"),
+    (
+        r"\b(?P<no>sin|ningun|ni|no tuve|no tengo|no he tenido|no hay|no hubo|nada de|no senti|no "
+        r"siento)(?P<more>(?: (?:ni|un|solo|mas|ningun))*) calambres?\b(?! elec)",
+        r"\g<no>\g<more> hormigueo",
+    ),
+    (r"\bde dolor,? (?:nada|cero|ninguno)\b", "sin dolor"),
+    (r"\bque (?:pare|descanse|reposara|reposo|no haga ejercicio|no haga esfuerzos)\b", ""),
+    (
+        r"\b(?:en cuanto|cuando|apenas) (?:salga|llegue|termine|acabe|vuelva|regrese|pueda|tenga)(?: (?:de|del|a|"
+        r"en|la|el|un|una|rato|tiempo|trabajo|trabajar|casa|curro|oficina|chamba|hueco|chance|comer|cenar))*,? "
+        r"(?=(?:la|lo|los|las) (?:hago|hare)\b)",
+        "",
     ),
     # --- yes, if, no ----------------------------------------------------------------------------------------
     (
@@ -159,9 +174,13 @@ REWRITES: tuple[tuple[str, str], ...] = (
     (r"\bno (?:lo|la|los|las) (?:puedo|podia|pude|consigo|logro) (?:levantar|mover|alzar)\b", "noobedece"),
     (r"\bno (?:lo|la|los|las) (puedo|podia|pude|consigo|logro) (\w+r)\b", r"no \1 \2"),
     (
-        r"\bno (?:puedo|podia|pude) mover (?=(?:el|un|todo el|medio|la mitad|todo un) ?(?:lado|costado|cuerpo|del|"
-        r"izq|der))",
+        r"\bno (?:puedo|podia|pude|consigo|logro|muevo|movia) ?(?:mover)?(?: bien| casi| nada| apenas)* (?=(?:el|"
+        r"un|todo el|medio|la mitad|todo un) ?(?:lado|costado|cuerpo|del|izq|der))",
         "noobedece ",
+    ),
+    (
+        r"\bnoobedece (?P<what>(?:el |todo el |mi )?lado (?:izq\w*|der\w*))\b(?! del? )",
+        r"noobedece \g<what> del cuerpo",
     ),
     (r"\bno puedo mover(?=[.,!;]|$| del?\b| por\b| ni\b| casi\b)", "no puedo moverme"),
     (
@@ -180,6 +199,30 @@ REWRITES: tuple[tuple[str, str], ...] = (
         r"patata|papa|toronja|naranja|morcilla|salchicha|balon|mango|coco|jamon|pomelo)\b",
         "hinchado",
     ),
+    (
+        r"\bse (?:afloja|aflojo|debilita|debilito|aflojan)n? (?=(?:el|los|ambos) brazos?|(?:la|las) manos?|los "
+        r"dedos)",
+        "debilidad ",
+    ),
+    (
+        r"\b(?:baj[eo]|perdi|perdido|bajado|adelgac\w+|adelgazado|perdiendo|bajando|rebaje|rebajado|menos) "
+        r"(?:como |casi |unos |ya |mas de )?"
+        r"(?:\d+|un|dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez|varios|muchos|algunos) ?(?:kilos?|kg|kgs|"
+        r"kilitos|libras)(?: de peso)?\b",
+        "perdida de peso",
+    ),
+    (
+        r"\b(?P<what>espalda|rodilla|hombro|cadera|pierna|cuello|brazo|lumbar|lumbares|cintura|pie|tobillo|muneca|"
+        r"codo)(?P<side>(?: (?:izq\w*|der\w*|dch\w*|baja|que|no|tambien|ya))*) (?=despierta|desperto|despertaba|"
+        r"deja dormir|dejo dormir|quita el sueno|desvela)",
+        r"\g<what> dolor\g<side> ",
+    ),
+    (
+        r"\bpecho(?P<how>(?: \w+){0,5}?) (?:se )?(?:va|baja|corre|irradia|extiende|sube|pasa|iba|fue|bajaba|bajo|"
+        r"corrio) (?:al|por el|hasta el|hacia el|a la|hasta la|hacia la|para el|para la|a mi) (?P<to>brazo|"
+        r"mandibula|cuello|hombro|espalda)",
+        r"pecho\g<how> y \g<to>",
+    ),
     (r"\bse aflojo (?=tod[oa]|medio|la mitad|el lado|el brazo|la mano|un lado)", "debilidad "),
     (r"\bdolor(?:es)? no(?:p|,)?(?=[.,!;]|$)", "sin dolor"),
     (
@@ -192,10 +235,10 @@ REWRITES: tuple[tuple[str, str], ...] = (
         rf"(?P<a>\b(?:dolor|dolorcito|punzadas?|pinchazos?|calambres?|corrient\w+|molestia|ardor|hormigueo|tiron|"
         rf"jalon|latigazos?|algo|cosquilleo|quemazon|descargas?|duele|rayo|electricidad|nervio|toque)\b(?: (?!y |"
         rf"pero )\w+){{0,6}}?) "
-        rf"(?:que )?(?:se )?(?:baja|bajaba|bajo|bajando|corre|corria|corrio|va|iba|fue|extiende|extendia|sube|"
-        rf"subia|dispara|llega|llegaba|viaja|camina|pasa|paso)(?P<b>(?: (?:como|un|hacia|rayo|mucho|todo|casi|"
-        rf"abajo|directo|derecho))*? (?:por|hasta|a|hacia|para|pa|al) (?:toda |todo )?(?:la |el |los |mi |mis "
-        rf")?(?:{_LIMB}|punta)\b)",
+        rf"(?:que )?(?:se )?(?:baja|bajan|bajaban|bajaron|bajaba|bajo|bajando|corren|van|suben|llegan|llego|pasan|"
+        rf"irradian|corre|corria|corrio|va|iba|fue|extiende|extendia|sube|subia|dispara|llega|llegaba|viaja|"
+        rf"camina|pasa|paso)(?P<b>(?: (?:como|un|hacia|rayo|mucho|todo|casi|abajo|directo|derecho))*? (?:por|"
+        rf"hasta|a|hacia|para|pa|al) (?:toda |todo )?(?:la |el |los |mi |mis )?(?:{_LIMB}|punta)\b)",
         r"\g<a> irradia\g<b>",
     ),
     (
@@ -243,6 +286,33 @@ REWRITES: tuple[tuple[str, str], ...] = (
         r"bailaba)|se (?:va|fue|iba|van|dobla|doblo|doblaba|vence|vencio|afloja|aflojo|aflojan|zafa|zafo|sale|"
         r"salio|bloquea|bloqueo|traba|trabo|desarma))\b(?! hinch| de fuerza)",
         r"\g<what>\g<how> cedio",
+    ),
+    (
+        r"\b(?P<no>no )?(?P<verb>duelen?|dolio|dolia|dolian|dolieron|molestan?|molesto|molestaba|doliendo|"
+        r"molestando|ha dolido)(?P<much>(?: (?:un poco|un poquito|mucho|muchisimo|bastante|algo|nada|solo|mas|hoy|"
+        r"tambien))?) "
+        r"(?:(?:el|la|los|las|mi|mis|en la|en el) |(?P<both>ambas |ambos |las dos |los dos ))(?P<what>(?:zona "
+        r"lumbar|espalda baja|espalda|rodillas?|hombros?|caderas?|cuello|muneca|munecas|tobillos?|codos?|lumbar|"
+        r"lumbares|cintura|pies?|"
+        r"piernas?|muslos?|gemelos?|pantorrillas?|talon|talones|nuca|ingle|gluteos?|brazos?|manos?|isquios|"
+        r"cervicales|coxis|trapecios?))(?P<side>(?: (?:izq\w*|der\w*|dch\w*|izd\w*|baja|alta))*)(?! (?:cuando|al|"
+        r"si)\b.*\bduel)",
+        r"\g<no>\g<both>mi \g<what>\g<side> \g<verb>\g<much>",
+    ),
+    (
+        r"\blengua(?P<how>(?: (?!sin|no)\w+){0,3}?) (?:traba|trabo|trababa|trabando|enreda|enredo|enredaba|patina|"
+        r"pega|pego|pesa|tropieza|trabada|dormida|torpe)\b",
+        "lengua trabada",
+    ),
+    (
+        r"\b(?P<what>cara|boca|lado|brazo|pierna|mano|pie|cuerpo|izq\w*|der\w*|dedos?)(?P<how>(?: (?!pero|y|que|"
+        r"sin)\w+){0,2}?) no (?:se )?(?:mueven?|levanta|responden?|obedecen?|hacen? caso)\b",
+        r"\g<what>\g<how> noobedece",
+    ),
+    (
+        r"\b(?P<what>manos?|brazos?|dedos)(?P<how>(?: (?:izq\w*|der\w*|dch\w*|ya|siempre|de repente))*) "
+        r"(?:fallan?|fallo|fallaron|flaquean?|no aprietan?|no agarran?|no cierran?|no sujetan?)\b",
+        r"\g<what>\g<how> noobedece",
     ),
     # --- feeling gone from a limb ---------------------------------------------------------------------------
     (
@@ -376,15 +446,16 @@ reciente frente gente lente agujeta agujeros agujas palabra palabras palomas par
 PHRASES: dict[str, str] = {
     # --- small words --------------------------------------------------------------------------------------------------
     "": (
-        "se|te|le|me|nos|les|pues|bueno|buenas|hola|holi|holaa|ay|ah|oh|eh|uf|uff|che|boludo|wey|guey|weon|tio|oye|"
-        "mira|mire|fijate|bendiciones|saludos|saludo|abrazo|abrazos|besos|profe|profesora|entrenador|entrenadora|"
-        "coach|doc|amigo|amiga|mijo|mija|querida|querido|senorita|estimado|estimada|va|pos|hombre|vaya|jolin|joder|"
-        "caray|wow|vale|venga|tranqui|sr|sra|cuento|digamos, mano mia, tia mia, doctora mia, buenos dias, buen dia, "
-        "buenas tardes, buenas noches, la verdad, la neta, que tal, como estas, como esta usted, como va, gracias a "
-        "dios, bendito dios, dios mio, por favor, por suerte, menos mal, al menos, por lo menos, por cierto, es que, "
-        "la verdad es que, o sea, a ver, eso si, mi profe, mi coach, un saludo, un abrazo, un abrazote, saludos "
-        "cordiales, que pena, que lata, que rollo, nomas avisando, cuento que, aviso que, decirle que, decir que, "
-        "comento que, queria decir que, queria comentar que, con permiso, de paso"
+        "fijese|figurate|se|te|le|me|nos|les|pues|bueno|buenas|hola|holi|holaa|ay|ah|oh|eh|uf|uff|che|boludo|wey|guey|"
+        "weon|tio|oye|mira|mire|fijate|bendiciones|saludos|saludo|abrazo|abrazos|besos|profe|profesora|entrenador|"
+        "entrenadora|coach|doc|amigo|amiga|mijo|mija|querida|querido|senorita|estimado|estimada|va|pos|hombre|vaya|"
+        "jolin|joder|caray|wow|vale|venga|tranqui|sr|sra|cuento|digamos, ni nada, de un tiron, de una vez, sin hacer "
+        "nada, nada mas levantarme, como siempre, como cada dia, quien sabe, mano mia, tia mia, doctora mia, buenos "
+        "dias, buen dia, buenas tardes, buenas noches, la verdad, la neta, que tal, como estas, como esta usted, como "
+        "va, gracias a dios, bendito dios, dios mio, por favor, por suerte, menos mal, al menos, por lo menos, por "
+        "cierto, es que, la verdad es que, o sea, a ver, eso si, mi profe, mi coach, un saludo, un abrazo, un "
+        "abrazote, saludos cordiales, que pena, que lata, que rollo, nomas avisando, cuento que, aviso que, decirle "
+        "que, decir que, comento que, queria decir que, queria comentar que, con permiso, de paso"
     ),
     "the": "el|la|los|las",
     "a": "un|una",
@@ -471,8 +542,9 @@ PHRASES: dict[str, str] = {
         "elresto no, el resto no, el resto nop, lo demas no, lo demas nop, los demas no, los demas nop, las demas no, "
         "las demas nop, las otras no, los otros no"
     ),
+    "denies": "niego|niega|niegan",
     "about": (
-        "aproximadamente|aprox|rondando|ronda|pongamos|nivel|intensidad|calculo|nota|puntuacion|puntaje|valor|grado, "
+        "aproximadamente|aprox|rondando|pongamos|nivel|intensidad|calculo|nota|puntuacion|puntaje|valor|grado, "
         "alrededor de, unos pocos de, cerca de, tirando a, mas bien, digamos un, mas o menos un, mas o menos una, mas "
         "o menos la, mas o menos de, diria que, diria que un, diria un, yo diria, yo diria que, pongo un, doy un, "
         "calculo que un, algo asi como, algo como, como de, yo creo que un, creo que un, un nivel, un nivel de, nivel "
@@ -514,8 +586,8 @@ PHRASES: dict[str, str] = {
     "is": "es|esta|estoy|ando|soy|anda|queda|sera|resulta",
     "are": "son|estan|andan",
     "was": (
-        "andaba|andabamos|anduve|era|estaba|fue|estuvo|eran|estaban|estuvieron|inicialmente, empezo en, empezo con, "
-        "al principio, al inicio, al empezar, primero era, al comienzo"
+        "estuve|estuvimos|andaba|andabamos|anduve|era|estaba|fue|estuvo|eran|estaban|estuvieron|inicialmente, empezo "
+        "en, empezo con, al principio, al inicio, al empezar, primero era, al comienzo"
     ),
     "started at": (
         "empezo ennum, empece ennum, comenzo ennum, comence ennum, inicio ennum, empece en, empece con, empece a, "
@@ -569,8 +641,19 @@ PHRASES: dict[str, str] = {
         "gracias|agradezco|agradecido|agradecida, muchas gracias, mil gracias, muchisimas gracias, gracias por todo"
     ),
     # --- no -----------------------------------------------------------------------------------------------------------
-    "no": "nop|ningun|ninguna|ninguno|ningunos|cero|nulo",
+    "no": (
+        "nop|ningun|ninguna|ninguno|ningunos|cero|nulo, no tengo, no tuve, no hubo, no hay, no he tenido, no habia, "
+        "no tenia, no presento, no he sentido, no he notado, no siento, no senti, no noto, no note, no sentia, no hay "
+        "nada de, no tengo nada de, no siento nada de, no senti nada de, no tuve nada de, no tengo ningun, no tengo "
+        "ninguna, no hubo ningun, no hay ningun, no hay ninguna, no siento ningun, no senti ningun, no tuve ningun, "
+        "sin ningun, sin ninguna, sin nada de"
+    ),
     "not": "no, no se",
+    "no pain today": (
+        "hoy nada de dolor, hoy nada de molestias, hoy no duele, hoy no duele nada, hoy sin dolor, hoy no dolio, hoy "
+        "no dolio nada, hoy no tengo dolor, hoy no hay dolor, hoy nada dolor, hoy no molesta, hoy cero dolor, hoy "
+        "cero molestias, hoy ningun dolor"
+    ),
     "neither": "tampoco",
     "never": "nunca|jamas",
     "without": "sin, libre de",
@@ -606,13 +689,25 @@ PHRASES: dict[str, str] = {
         "molestando|molestaban|molesto|molesta|molestan|molestaba|molestado|doloroso|dolorosa|lastimo|lastime|"
         "lastimado|lastimada|lastima|lastimando|lesione|lesionado|lesionada|lesion|torci|torcio|torcedura|esguince|"
         "contractura|contracturado|contracturada|contracturo|tiron|jalon|pellizco|pellizca|fastidia|fastidio|resiente|"
-        "resiento|resentido|resentida|resenti|quejo|jode, dolian algo, torcido el tobillo, tirones fuertes, desgarro "
-        "leve, dano en, jodida la, jodido el, mal de espalda, hace dano, hizo dano, hice dano, haciendo dano, he "
-        "hecho dano, dio un tiron, dado un tiron, di un tiron, pego un tiron, mal gesto, mala postura dolor"
+        "resiento|resentido|resentida|resenti|quejo|jode|molestas|molestamos|molestabas|moleste|molestaste|molestaron|"
+        "molestada|molestados|molestadas|molestar|molestarse|molestandose|molestarme|molestara|molestaria|lastimas|"
+        "lastimamos|lastiman|lastimaba|lastimaban|lastimabas|lastimaste|lastimaron|lastimados|lastimadas|lastimar|"
+        "lastimarse|lastimandose|lastimarme|lastimara|lastimaria|lesiono|lesionas|lesiona|lesionamos|lesionan|"
+        "lesionaba|lesionaban|lesionabas|lesionaste|lesionaron|lesionando|lesionados|lesionadas|lesionar|lesionarse|"
+        "lesionandose|lesionarme|lesionara|lesionaria|fastidias|fastidiamos|fastidian|fastidiaba|fastidiaban|"
+        "fastidiabas|fastidie|fastidiaste|fastidiaron|fastidiando|fastidiado|fastidiada|fastidiados|fastidiadas|"
+        "fastidiar|fastidiarse|fastidiandose|fastidiarme|fastidiara|fastidiaria|incomodas|incomodamos|incomodan|"
+        "incomodaba|incomodaban|incomodabas|incomode|incomodaste|incomodaron|incomodando|incomodado|incomodada|"
+        "incomodados|incomodadas|incomodar|incomodarse|incomodandose|incomodarme|incomodara|incomodaria, dolian algo, "
+        "torcido el tobillo, tirones fuertes, desgarro leve, dano en, jodida la, jodido el, mal de espalda, hace "
+        "dano, hizo dano, hice dano, haciendo dano, he hecho dano, dio un tiron, dado un tiron, di un tiron, pego un "
+        "tiron, mal gesto, mala postura dolor"
     ),
     "hurts": (
-        "duele|duelen|dolia|dolian|dolio|dolieron|doliendo|dolido|doler|duela|dolera|doliera|dueles|duelenme|adolece, "
-        "arde un poco y duele"
+        "duele|duelen|dolia|dolian|dolio|dolieron|doliendo|dolido|doler|duela|dolera|doliera|dueles|duelenme|adolece|"
+        "doles|dole|dolemos|dolen|doliste|dolida|dolidos|dolidas|dolerse|doliendose|duelemos|duelia|duelian|duelio|"
+        "dueliste|duelieron|dueliendo|duelido|duelida|duelidos|duelidas|dueler|duelerse|dueliendose, arde un poco y "
+        "duele"
     ),
     "not much pain": (
         "no duele mucho, no duele tanto, no duele demasiado, no duelen mucho, no dolio mucho, no dolio tanto, no "
@@ -632,7 +727,14 @@ PHRASES: dict[str, str] = {
     ),
     "cramp": (
         "calambre|calambres|acalambrado|acalambrada|acalambro|acalambra|acalambraron|espasmo|espasmos|tranque|rampa|"
-        "rampas, se subio la bola, se subio el gemelo, se subio el muerto"
+        "rampas|acalambras|acalambramos|acalambran|acalambraba|acalambraban|acalambrabas|acalambre|acalambraste|"
+        "acalambrando|acalambrados|acalambradas|acalambrar|acalambrarse|acalambrandose|acalambrarme|acalambrara|"
+        "acalambraria|encalambro|encalambras|encalambra|encalambramos|encalambran|encalambraba|encalambraban|"
+        "encalambrabas|encalambre|encalambraste|encalambraron|encalambrando|encalambrados|encalambradas|encalambrar|"
+        "encalambrarse|encalambrandose|encalambrarme|encalambrara|encalambraria|contracturas|contracturamos|"
+        "contracturan|contracturaba|contracturaban|contracturabas|contracture|contracturaste|contracturaron|"
+        "contracturando|contracturados|contracturadas|contracturar|contracturarse|contracturandose|contracturarme|"
+        "contracturara|contracturaria, se subio la bola, se subio el gemelo, se subio el muerto"
     ),
     "headache": (
         "jaqueca|cefalea, dolor de cabeza, duele la cabeza, duele mucho la cabeza, dolia la cabeza, dolio la cabeza"
@@ -828,7 +930,16 @@ PHRASES: dict[str, str] = {
         "realizado|realizada|realizados|realizadas|realice|finalizado|finalizada|finalice|finiquitado|concluido|"
         "concluida|conclui|logrado|lograda|logre|consegui|conseguido|superado|superada|done|ready|finito|tachado|"
         "check|checado|terminamos|acabamos|liquidado|finish|finished|despachado|despachada|ejecutado|terminao|"
-        "listones|listoo|cumplimos|ejecute, pronto listo, lo logre, misionero cumplido, tarea hecha, mision cumplida, "
+        "listones|listoo|cumplimos|ejecute|terminaste|terminaron|terminadita|terminadito|terminadisima|acabaste|"
+        "acabaron|acabados|acabadas|acabadita|acabadito|acabadisima|completamos|completaste|completaron|completadita|"
+        "completadito|completadisima|realizamos|realizaste|realizaron|realizadita|realizadito|realizadisima|"
+        "finalizamos|finalizaste|finalizaron|finalizados|finalizadas|finalizadita|finalizadito|finalizadisima|"
+        "logramos|lograste|lograron|logrados|logradas|logradita|logradito|logradisima, acabo de terminar, acabo de "
+        "acabar, acabo de hacerla, acabo de hacerlo, acabo de completar, acabo de completarla, acabo de hacer todo, "
+        "acabo de hacer la sesion, acabo de hacer la rutina, acabo de hacer los ejercicios, recien termino, recien "
+        "termine, recien acabo, recien acabe, recien terminada, recien hecha, termino de hacerla, acabamos de "
+        "terminar, acabo de terminarla, acabo de terminar la sesion, acabo de terminar la rutina, acabo de terminar "
+        "los ejercicios, vengo de hacerla, pronto listo, lo logre, misionero cumplido, tarea hecha, mision cumplida, "
         "objetivo cumplido, deberes hechos, deber cumplido, ya esta, ya estan, ya quedo, ya estuvo, ya ta, ya "
         "termine, ya acabe, ya lo hice, ya la hice, ya esta hecho, ya esta hecha, ya esta lista, ya esta listo, ya "
         "hice, ya cumpli, ya complete, ya hecho, ya listo, ya lista, ya las hice, ya los hice, ya hice todo, ya lo "
@@ -847,31 +958,45 @@ PHRASES: dict[str, str] = {
         "sin saltarme nada, sin saltarme ninguno, no salte nada, no salte ninguno, no salte ninguna, no deje nada, no "
         "falto nada, no falto ninguno, no falte a ninguno, se hizo, se cumplio, se logro, ya se hizo, ya cumplimos"
     ),
+    "did all except": (
+        "todo menos, todos menos, todas menos, todo excepto, todos excepto, todas excepto, todo salvo, todos salvo, "
+        "todas salvo, toda menos, toda excepto, hice todo menos, hice todos menos, hice todas menos, hice todo "
+        "excepto, hice todos excepto, hice todo salvo, hice toda menos, todo hecho menos, todo hecho excepto, todo "
+        "hecho salvo, hecho todo menos, hecho todo excepto, hecho menos, hecho excepto, hecho salvo, completado "
+        "menos, completo menos, completa menos, todo quitando, todos quitando, hice todo quitando, he hecho todo "
+        "menos, he hecho todos menos, he hecho todo excepto, he hecho todo salvo, he hecho todos excepto, complete "
+        "todo menos, complete todo excepto, complete todos menos, termine todo menos, termine todo excepto, hice la "
+        "rutina menos, hice la sesion menos, hice la rutina excepto, hice la sesion excepto, sesion completa menos, "
+        "sesion completa excepto, hice los ejercicios menos, hice todos los ejercicios menos, hice todos los "
+        "ejercicios excepto, todos los ejercicios menos, todos los ejercicios excepto, todo a excepcion de, todos a "
+        "excepcion de, hice todo a excepcion de"
+    ),
     "did all": (
         "todito|completito|completita|enterita|enterito, todo ejercicio, todos ejercicios, todo los ejercicios, hice "
-        "yo todo, hice todo, hice todos, hice todas, hice todito, hicimos todo, hago todo, lo hice todo, la hice "
-        "toda, la hice entera, la hice completa, lo hice completo, las hice todas, los hice todos, complete todo, "
-        "termine todo, acabe todo, pude con todo, cumpli todo, cumpli con todo, realice todo, logre todo, he hecho "
-        "todo, he hecho todos, he hecho todas, lo he hecho todo, la he hecho entera, la he hecho completa, la he "
-        "hecho toda, he podido con todo, he completado todo, he terminado todo, todo al completo, al completo, todo "
-        "completito, todo lo hice, toda la sesion, toda la rutina, la sesion entera, la rutina entera, la sesion "
-        "completa, la rutina completa, sesion entera, rutina entera, hice la sesion completa, hice la sesion entera, "
-        "hice la rutina completa, hice la rutina entera, hice toda la rutina, hice toda la sesion, hice toda, hice "
-        "todos los ejercicios, hice todos los estiramientos, hice todas las series, hice todas las rondas, hice todas "
-        "las repeticiones, hice las tres rondas, hice las dos rondas, hice todas las vueltas, hice el programa "
-        "completo, hice el entrenamiento completo, hice el set completo, hice completo, hice completa, he hecho la "
-        "sesion completa, he hecho la rutina completa, he hecho toda la rutina, he hecho toda la sesion, he hecho la "
-        "sesion entera, he hecho la rutina entera, he hecho todos los ejercicios, he hecho todos los estiramientos, "
-        "todos los ejercicios, todos los estiramientos, todas las series, todas las rondas, completa la sesion, "
-        "completa la rutina, complete la sesion, complete la rutina, complete el programa, complete los ejercicios, "
-        "complete todos los ejercicios, complete los estiramientos, complete toda la rutina, complete toda la sesion, "
-        "complete el entrenamiento, termine la sesion, termine la rutina, termine los ejercicios, termine los "
-        "estiramientos, termine el entrenamiento, termine todos los ejercicios, termine toda la rutina, termine toda "
-        "la sesion, acabe la sesion, acabe la rutina, acabe los ejercicios, acabe los estiramientos, acabe el "
-        "entrenamiento, acabe toda la sesion, acabe toda la rutina, al 100, al cien, al 100 %, al cien por ciento, al "
-        "cien por cien, todo todo, todo perfecto, todo segun lo planeado, segun lo previsto, segun el plan, todo como "
-        "estaba, todo como decia, tal cual, hice ambos, hice ambas, hice las dos, hice los dos, cada uno de los "
-        "ejercicios, uno por uno, las tres series, hice de todo, todo de principio a fin, completa hoy, completo hoy"
+        "yo todo, hice la de ayer y la de hoy, hice todo, hice todos, hice todas, hice todito, hicimos todo, lo hice "
+        "todo, la hice toda, la hice entera, la hice completa, lo hice completo, las hice todas, los hice todos, "
+        "complete todo, termine todo, acabe todo, pude con todo, cumpli todo, cumpli con todo, realice todo, logre "
+        "todo, he hecho todo, he hecho todos, he hecho todas, lo he hecho todo, la he hecho entera, la he hecho "
+        "completa, la he hecho toda, he podido con todo, he completado todo, he terminado todo, todo al completo, al "
+        "completo, todo completito, todo lo hice, toda la sesion, toda la rutina, la sesion entera, la rutina entera, "
+        "la sesion completa, la rutina completa, sesion entera, rutina entera, hice la sesion completa, hice la "
+        "sesion entera, hice la rutina completa, hice la rutina entera, hice toda la rutina, hice toda la sesion, "
+        "hice toda, hice todos los ejercicios, hice todos los estiramientos, hice todas las series, hice todas las "
+        "rondas, hice todas las repeticiones, hice las tres rondas, hice las dos rondas, hice todas las vueltas, hice "
+        "el programa completo, hice el entrenamiento completo, hice el set completo, hice completo, hice completa, he "
+        "hecho la sesion completa, he hecho la rutina completa, he hecho toda la rutina, he hecho toda la sesion, he "
+        "hecho la sesion entera, he hecho la rutina entera, he hecho todos los ejercicios, he hecho todos los "
+        "estiramientos, todos los ejercicios, todos los estiramientos, todas las series, todas las rondas, completa "
+        "la sesion, completa la rutina, complete la sesion, complete la rutina, complete el programa, complete los "
+        "ejercicios, complete todos los ejercicios, complete los estiramientos, complete toda la rutina, complete "
+        "toda la sesion, complete el entrenamiento, termine la sesion, termine la rutina, termine los ejercicios, "
+        "termine los estiramientos, termine el entrenamiento, termine todos los ejercicios, termine toda la rutina, "
+        "termine toda la sesion, acabe la sesion, acabe la rutina, acabe los ejercicios, acabe los estiramientos, "
+        "acabe el entrenamiento, acabe toda la sesion, acabe toda la rutina, al 100, al cien, al 100 %, al cien por "
+        "ciento, al cien por cien, todo todo, todo perfecto, todo segun lo planeado, segun lo previsto, segun el "
+        "plan, todo como estaba, todo como decia, tal cual, hice ambos, hice ambas, hice las dos, hice los dos, cada "
+        "uno de los ejercicios, uno por uno, las tres series, hice de todo, todo de principio a fin, completa hoy, "
+        "completo hoy"
     ),
     "did the session": (
         "estire|estiramos|entrene|estirado|estirada|entrenado|ejercite|estirao, lo hice, la hice, los hice, las hice, "
@@ -897,8 +1022,8 @@ PHRASES: dict[str, str] = {
         "hice los ejercicios, si hice la rutina, si hice la sesion, si pude, si cumpli, si termine, si complete, si "
         "estire, si entrene"
     ),
-    "did": "hice|hicimos|hago|haciendo, hize solo",
-    "do": "hacer|hacerlo|hacerla|hacerlos|hacerlas|haga|hace|hacemos|hagan",
+    "did": "hice|hicimos|haciendo",
+    "do": "hago|hacer|hacerlo|hacerla|hacerlos|hacerlas|haga|hace|hacemos|hagan",
     "yes": (
         "sii|claro|afirmativo|obvio|positivo|correcto|exacto|efectivamente|naturalmente|sipo|sisenor, por supuesto, "
         "desde luego, claro que sii, claro que si, sii claro, sii senor, obvio que si, a huevo, asi es, eso es, sii "
@@ -925,17 +1050,17 @@ PHRASES: dict[str, str] = {
         "por desgracia nop, que va no, nop gracias, no pude hoy nada"
     ),
     "not today": (
-        "hoy no, hoy nop, hoy nada, no hoy, hoy ni modo, hoy paso, hoy nanai, hoy imposible, hoy nones, esta vez no, "
-        "esta vez nop, no fue posible, no sera posible, hoy no pude, hoy no puedo, hoy no lo hice, hoy no la hice, "
-        "hoy no hice, hoy no hice nada, hoy no hay sesion, hoy no toca, hoy no va a poder ser, hoy no va a ser, hoy "
-        "no fue posible, hoy no ha podido ser, hoy no voy a poder, hoy no podre, hoy no he podido, hoy no hago, hoy "
-        "no entreno, hoy no entrene, hoy no estire, hoy no he hecho, hoy no he hecho nada, hoy no los hice, hoy no se "
-        "pudo, hoy no pude hacerlo, hoy no pude hacerla, hoy no pude hacer nada, hoy no pude hacer la sesion, hoy no "
-        "pude hacer los ejercicios, hoy no pude hacer la rutina, no puedo hoy, no pude hoy, no podre hoy, hoy ni "
-        "hablar, hoy nada de nada, hoy cero, hoy no hubo, hoy no se hizo, hoy no he hecho la sesion, hoy no hice la "
-        "rutina, hoy no hice los ejercicios, hoy no hice la sesion, hoy no hice los estiramientos, hoy no hice "
-        "ejercicio, hoy no he entrenado, hoy no he estirado, no voy a poder hoy, hoy no creo que pueda, no creo que "
-        "pueda hoy"
+        "hoy no, hoy nop, hoy nada, no hoy, hoy ni modo, hoy paso, hoy nanai, hoy imposible, hoy nones, hoy para "
+        "nada, esta vez no, esta vez nop, no fue posible, no sera posible, hoy no pude, hoy no puedo, hoy no lo hice, "
+        "hoy no la hice, hoy no hice, hoy no hice nada, hoy no hay sesion, hoy no toca, hoy no va a poder ser, hoy no "
+        "va a ser, hoy no fue posible, hoy no ha podido ser, hoy no voy a poder, hoy no podre, hoy no he podido, hoy "
+        "no hago, hoy no entreno, hoy no entrene, hoy no estire, hoy no he hecho, hoy no he hecho nada, hoy no los "
+        "hice, hoy no se pudo, hoy no pude hacerlo, hoy no pude hacerla, hoy no pude hacer nada, hoy no pude hacer la "
+        "sesion, hoy no pude hacer los ejercicios, hoy no pude hacer la rutina, no puedo hoy, no pude hoy, no podre "
+        "hoy, hoy ni hablar, hoy nada de nada, hoy cero, hoy no hubo, hoy no se hizo, hoy no he hecho la sesion, hoy "
+        "no hice la rutina, hoy no hice los ejercicios, hoy no hice la sesion, hoy no hice los estiramientos, hoy no "
+        "hice ejercicio, hoy no he entrenado, hoy no he estirado, no voy a poder hoy, hoy no creo que pueda, no creo "
+        "que pueda hoy"
     ),
     "not yet": (
         "pendiente, todavia no, aun no, todavia nop, aun nop, no todavia, no aun, aun nada, todavia nada, por ahora "
@@ -945,7 +1070,7 @@ PHRASES: dict[str, str] = {
         "hecho todavia, no lo he hecho todavia, no la he hecho aun, no lo he hecho aun, aun no la he hecho, aun no lo "
         "he hecho, todavia no la he hecho, todavia no lo he hecho, aun no he podido, todavia no he podido, no he "
         "empezado, no he podido todavia, falta hacerlo, falta hacerla, esta pendiente, queda pendiente, lo tengo "
-        "pendiente, la tengo pendiente, sin hacer"
+        "pendiente, la tengo pendiente"
     ),
     "did not do it": (
         "no lo hice, no la hice, no los hice, no las hice, no hice nada, no hice, no entrene, no estire, no hago, "
@@ -982,11 +1107,11 @@ PHRASES: dict[str, str] = {
         "hoy, salte el de hoy, salte el entrenamiento, la he saltado, lo he saltado, he saltado la sesion, he saltado "
         "la rutina, deje la sesion, deje de hacerla, la dejo para otro dia, lo dejo para otro dia, la deje, lo deje "
         "hoy, lo deje para otro dia, la pele, la vole, pele la sesion, hoy descanso, hoy descanse, hoy la salto, hoy "
-        "lo salto, hoy salto, tome el dia, tome el dia libre, tome un descanso, descanse hoy, hoy libre, hoy no "
-        "apetece, hoy paso de todo, hoy paso palabra, paso por hoy, hoy la deje pasar, hoy lo deje pasar, falle hoy, "
-        "hoy falle, hoy falte, no cumpli hoy, hoy no cumpli, omiti la sesion"
+        "lo salto, hoy salto, tome el dia, tome el dia libre, tome un descanso, descanse hoy, hoy libre, hoy paso de "
+        "todo, hoy paso palabra, paso por hoy, hoy la deje pasar, hoy lo deje pasar, falle hoy, hoy falle, hoy falte, "
+        "no cumpli hoy, hoy no cumpli, omiti la sesion"
     ),
-    "rest day": (
+    "rest today": (
         "descanse, dia de descanso, dia libre, descanso hoy, dia de reposo, prefiero descansar, preferi descansar, "
         "toca descansar, toca descanso, mejor descanso, mejor descanse, decidi descansar, opte por descansar, he "
         "preferido descansar"
@@ -1010,6 +1135,7 @@ PHRASES: dict[str, str] = {
         "hago, en la noche lo hago, en la noche la hago, en la noche los hago, por la tarde lo hago, por la tarde la "
         "hago, en la tarde lo hago, en la tarde la hago"
     ),
+    "will do it later": "hare|haremos, la hago, lo hago, los hago, las hago, ya la hago, ya lo hago, voy a hacer",
     "will do it tonight": (
         "esta noche lo hago, esta noche la hago, lo hago esta noche, la hago esta noche, lo hare esta noche, la hare "
         "esta noche, lo hago en la noche, la hago en la noche, lo hago por la noche, la hago por la noche, lo dejo "
@@ -1047,6 +1173,14 @@ PHRASES: dict[str, str] = {
         "version corta, hice los faciles, hice solo los faciles, solo hice los de, solo hice las de, solo hice el, "
         "solo hice la, solo hice los, solo hice las, hice solo los, hice solo las, hice solo el, hice solo la, hice "
         "nomas los, hice nomas las"
+    ),
+    "only did the arms": "solo brazos, solo los brazos, solo los de brazos, nomas brazos",
+    "only did the legs": "solo piernas, solo las piernas, solo los de piernas, nomas piernas",
+    "only did the neck": "solo cuello, solo el cuello, solo los de cuello",
+    "only did the back": "solo espalda, solo la espalda, solo los de espalda",
+    "only did the first part": (
+        "solo la primera parte, hice la primera parte, hice solo la primera parte, solo hice la primera parte, solo "
+        "la mitad de arriba, solo la parte de arriba, solo la parte de abajo"
     ),
     "only did": (
         "solo hice, hice solo, solo pude hacer, solo alcance a hacer, solo pude, solo alcance, pude hacer solo, hice "
@@ -1097,12 +1231,18 @@ PHRASES: dict[str, str] = {
         "parar, preferi parar, pare en seco, la cancele a la mitad, la tuve que dejar, lo tuve que dejar, la tuve que "
         "parar, lo tuve que parar, quede en, llegue hasta"
     ),
-    "left out two": "faltaron dos, faltaron tres, faltaron cuatro, faltaron 2, faltaron 3, faltaron un par",
-    "left out one": "falto uno, falto una, falto un, falto el, falto la, falto 1, falto solo uno, falto solo una",
+    "left out two": (
+        "faltan dos, faltan tres, faltan 2, faltan 3, faltan 4, faltan cuatro, faltaron dos, faltaron tres, faltaron "
+        "cuatro, faltaron 2, faltaron 3, faltaron un par"
+    ),
+    "left out one": (
+        "falta una, falta uno, falta un, falto uno, falto una, falto un, falto el, falto la, falto 1, falto solo uno, "
+        "falto solo una"
+    ),
     "left out the": (
-        "brinque, faltaron los, faltaron las, salte el, salte la, salte los, salte las, salte un, salte una, brinque "
-        "el, brinque la, brinque los, brinque las, omiti el, omiti la, he saltado el, he saltado la, he saltado los, "
-        "he saltado las, he saltado"
+        "brinque, falta la, falta el, faltan los, faltan las, faltaron los, faltaron las, salte el, salte la, salte "
+        "los, salte las, salte un, salte una, brinque el, brinque la, brinque los, brinque las, omiti el, omiti la, "
+        "he saltado el, he saltado la, he saltado los, he saltado las, he saltado"
     ),
     "left out": (
         "falto|faltaron|faltando|omitiendo|saltandome|saltando|quite|salte, deje fuera, quedo fuera, omiti los, omiti "
@@ -1187,7 +1327,7 @@ PHRASES: dict[str, str] = {
     "sets": "series|tandas|sets",
     "set": "serie",
     "rounds": "rondas|vueltas|circuitos",
-    "round": "vuelta|circuito",
+    "round": "ronda|vuelta|circuito",
     "reps": "repeticiones|reps|rep|repes",
     "minutes": "minutos|min|mins|minuto|minutitos|minutillos|minutico|minuticos",
     "seconds": "segundos|segs|seg|segundo|s",
@@ -1358,24 +1498,21 @@ PHRASES: dict[str, str] = {
         "cansancio muscular, no da el cuerpo, no daba el cuerpo, temblaban las piernas, tiemblan las piernas, "
         "temblaban los brazos, temblando las piernas"
     ),
-    "too exhausted": (
-        "agotado|agotada|exhausto|exhausta|reventado|reventada|fundido|fundida|molido|molida|rendido|rendida|"
-        "destruida|destruido|destrozado|destrozada|pulverizada, hecho polvo, hecha polvo, hecho mierda, hecha mierda, "
-        "hecha pedazos, hecho pedazos"
-    ),
     "too tired": (
-        "cansado|cansada|cansadisimo|cansadisima|cansancio|cansaba|canse|fatiga|fatigado|fatigada|sueno|cansa|flojera|"
-        "pereza|vagancia|fiaca|weba|hueva|galbana|pajita|paja|lata|flojo|floja|desganado|desganada|desgana|perezosa|"
-        "perezoso|sonolienta|desmotivado|desmotivada, muerta de cansancio, muerto de cansancio, caida de cansancio, "
-        "con sueno, muerto de sueno, muerta de sueno, caia de sueno, sin energia, sin energias, sin pilas, bajo de "
-        "energia, baja de energia, sin ganas, sin ganas de nada, sin animo, sin animos, no tuve ganas, no tenia "
-        "ganas, no tengo ganas, no tuve animos, no tengo animos, cero ganas, pocas ganas, pocos animos, dio flojera, "
-        "dio pereza, dio fiaca, dio paja, dio hueva, da flojera, da pereza, gano la pereza, gano la flojera, vencio "
-        "la pereza, pudo la pereza, no apetecia, no apetece, no apetecio, no motivado, sin motivacion, falta de "
-        "motivacion, cero motivacion, falta de ganas, dormi mal, dormi poco, no dormi, no dormi nada, no dormi bien, "
-        "pase mala noche, mala noche, no he dormido, no he dormido nada, no pegue ojo, no pegue el ojo, noche en "
-        "vela, sin dormir, dormido poco, dormido mal, he dormido mal, he dormido poco, he dormido fatal, dormi fatal, "
-        "poco sueno, mal dormido, mal dormida"
+        "agotado|agotada|exhausto|exhausta|reventado|reventada|fundido|fundida|molido|molida|rendido|rendida|"
+        "destruida|destruido|destrozado|destrozada|pulverizada|cansado|cansada|cansadisimo|cansadisima|cansancio|"
+        "cansaba|canse|fatiga|fatigado|fatigada|sueno|cansa|flojera|pereza|vagancia|fiaca|weba|hueva|galbana|pajita|"
+        "paja|lata|flojo|floja|desganado|desganada|desgana|perezosa|perezoso|sonolienta|desmotivado|desmotivada, "
+        "hecho polvo, hecha polvo, hecho mierda, hecha mierda, hecha pedazos, hecho pedazos, muerta de cansancio, "
+        "muerto de cansancio, caida de cansancio, con sueno, muerto de sueno, muerta de sueno, caia de sueno, sin "
+        "energia, sin energias, sin pilas, bajo de energia, baja de energia, sin ganas, sin ganas de nada, sin animo, "
+        "sin animos, no tuve ganas, no tenia ganas, no tengo ganas, no tuve animos, no tengo animos, cero ganas, "
+        "pocas ganas, pocos animos, dio flojera, dio pereza, dio fiaca, dio paja, dio hueva, da flojera, da pereza, "
+        "gano la pereza, gano la flojera, vencio la pereza, pudo la pereza, no apetecia, no apetece, no apetecio, no "
+        "motivado, sin motivacion, falta de motivacion, cero motivacion, falta de ganas, dormi mal, dormi poco, no "
+        "dormi, no dormi nada, no dormi bien, pase mala noche, mala noche, no he dormido, no he dormido nada, no "
+        "pegue ojo, no pegue el ojo, noche en vela, sin dormir, dormido poco, dormido mal, he dormido mal, he dormido "
+        "poco, he dormido fatal, dormi fatal, poco sueno, mal dormido, mal dormida"
     ),
     "ill": (
         "enfermo|enferma|enferme|enfermado|maluca|maluco|enfermito|enfermita|enfermedad|pachucha|pachucho|indispuesta|"
@@ -1390,7 +1527,7 @@ PHRASES: dict[str, str] = {
         "gripe|gripa|gripazo|gripon|influenza|covid|corona|coronavirus|gripecita|engripada|engripado|agripado|"
         "agripada|griposo|griposa|gripesita"
     ),
-    "a cold": (
+    "have a cold": (
         "resfriado|resfriada|resfrio|catarro|refriado|resfriadito|acatarrado|acatarrada|trancazo|gripilla|"
         "resfriadisima|mocos|moquera|romadizo, con mocos"
     ),
@@ -1434,6 +1571,11 @@ PHRASES: dict[str, str] = {
     "away from home": (
         "hotel, fuera de casa, fuera de la ciudad, no estoy en casa, no estuve en casa, lejos de casa, no estaba en "
         "casa, en casa de mis padres, en un hotel, en el hotel, en casa ajena"
+    ),
+    "doorbell": "timbre, tocaron el timbre, tocaron la puerta, sono el timbre",
+    "not today , no motivation": (
+        "hoy no apetece, hoy no apetecia, hoy no tuve ganas, hoy no tengo ganas, hoy sin ganas, hoy no tenia ganas, "
+        "hoy no quise, hoy no quiero"
     ),
     "guests": (
         "visita|visitas|invitados|huespedes, vinieron amigos, vino familia, vinieron a casa, llego visita, gente en "
@@ -1483,13 +1625,13 @@ PHRASES: dict[str, str] = {
         "el movil, murio el celular, se danio el celular, perdi el celular, perdi el movil"
     ),
     "overslept": (
-        "dormi|durmiendo, quede dormido, quede dormida, quede frito, quede frita, no sono la alarma, no sono el "
-        "despertador, no oi la alarma, no oi el despertador, dormi de mas, dormi demasiado, se pegaron las sabanas, "
-        "desperte tarde, levante tarde, pegaron las sabanas, no escuche la alarma, dormi hasta tarde, quede jetona, "
-        "quede jeton, despertado tarde, levantado tarde, se quedo dormida la alarma, apague la alarma, apague el "
-        "despertador, no desperte, no desperte a tiempo, quedado dormido, quedado dormida, he quedado dormido, he "
-        "quedado dormida, quede sobado, quede sobada, dormi como un tronco, dormi toda la tarde, dormi una siesta, "
-        "siesta larga"
+        "dormi|durmiendo, no levante a tiempo, no desperte a tiempo, no levante, no desperte, levante tardisimo, "
+        "quede dormido, quede dormida, quede frito, quede frita, no sono la alarma, no sono el despertador, no oi la "
+        "alarma, no oi el despertador, dormi de mas, dormi demasiado, se pegaron las sabanas, desperte tarde, levante "
+        "tarde, pegaron las sabanas, no escuche la alarma, dormi hasta tarde, quede jetona, quede jeton, despertado "
+        "tarde, levantado tarde, se quedo dormida la alarma, apague la alarma, apague el despertador, quedado "
+        "dormido, quedado dormida, he quedado dormido, he quedado dormida, quede sobado, quede sobada, dormi como un "
+        "tronco, dormi toda la tarde, dormi una siesta, siesta larga"
     ),
     "too lazy": "vago|vaga|holgazana|holgazan|huevon, comoda en el sofa",
     "netflix instead": (
@@ -1497,10 +1639,15 @@ PHRASES: dict[str, str] = {
         "series, viendo el partido, ver el partido, partido de futbol, vi la tele, ver la tele, en el sofa, en la "
         "playa, de compras, de copas, de fiesta, de bares, fui de fiesta"
     ),
+    "plumber": "plomero|fontanero|gasfiter, el plomero, el fontanero",
+    "builders": (
+        "albaniles|obreros|pintores|carpintero|tecnico|electricista|fumigacion|gasista|cerrajero, el tecnico, el "
+        "electricista"
+    ),
+    "flooded": "inundacion|inundo|gotera|goteras|inundada|inundado, se inundo, fuga de agua",
     "moving house": (
-        "mudanza|mudando|mudandonos|mudamos|mudo|obras|albaniles|pintores|reformas|reforma|plomero|fontanero|"
-        "fumigacion|electricista|tecnico|limpieza|carpintero|arreglos|remodelacion|gasfiter|inundacion|gotera|inundo, "
-        "estoy mudando, obras en casa, fuga de agua"
+        "mudanza|mudando|mudandonos|mudamos|mudo|obras|reformas|reforma|limpieza|arreglos|remodelacion, estoy "
+        "mudando, obras en casa"
     ),
     "too hot": (
         "calor|calorazo, mucho calor, demasiado calor, ola de calor, un calor, hace calor, hacia calor, hacia mucho "
@@ -1695,11 +1842,12 @@ PHRASES: dict[str, str] = {
     # --- what it feels like -------------------------------------------------------------------------------------------
     "sore": (
         "agujetas|adolorido|adolorida|adoloridos|adoloridas|dolorido|dolorida|doloridos|doloridas|agujeta|resentidos|"
-        "resentidas|molidas|molidos|sensible|apaleado|apaleada|tiernas, sensibles al tacto, magullada de ayer, tierno "
-        "al tacto, dolor muscular, dolores musculares, dolor de musculos, agujetas de ayer, engarrotada de dolor, "
-        "musculos cansados, duelen los musculos, duelen todos los musculos, duele todo el cuerpo, como si hubiera "
-        "pasado un camion, como si un camion hubiera pasado por encima, dolor de entreno, dolor de ejercicio, "
-        "dolorcito de ejercicio, dolor del ejercicio, musculo sensible, cuerpo cansado, cuerpo molido"
+        "resentidas|molidas|molidos|sensible|apaleado|apaleada|tiernas, amaneci molida, amaneci molido, desperte "
+        "molida, desperte molido, sensibles al tacto, magullada de ayer, tierno al tacto, dolor muscular, dolores "
+        "musculares, dolor de musculos, agujetas de ayer, engarrotada de dolor, musculos cansados, duelen los "
+        "musculos, duelen todos los musculos, duele todo el cuerpo, como si hubiera pasado un camion, como si un "
+        "camion hubiera pasado por encima, dolor de entreno, dolor de ejercicio, dolorcito de ejercicio, dolor del "
+        "ejercicio, musculo sensible, cuerpo cansado, cuerpo molido"
     ),
     "dull": (
         "sordo|sorda, dolor sordo, dolorcito sordo, molestia sorda, dolor apagado, dolor difuso, dolor de fondo, "
@@ -1709,8 +1857,10 @@ PHRASES: dict[str, str] = {
         "tenso|tensa|tensos|tensas|tension|tirante|tirantez|tieso|tiesa|tiesos|tiesas|rigido|rigida|rigidos|rigidas|"
         "rigidez|duros|duras|apretado|apretada|agarrotado|agarrotada|agarrotados|agarrotadas|engarrotado|engarrotada|"
         "cargado|cargada|cargados|cargadas|acortado|acortados|encogido|sobrecargado|sobrecargada|sobrecarga|"
-        "anquilosado|anquilosada|atrancado|trabado|trabada|oxidada|oxidado|envarado|envarada|contraido|contraida, "
-        "duro el, entumecido al levantarme"
+        "anquilosado|anquilosada|atrancado|trabado|trabada|oxidada|oxidado|envarado|envarada|contraido|contraida|"
+        "tensado|tensada|tensados|tensadas|tensaba|tensan|agarroto|agarrota|agarrotaba|agarrotan|engarroto|engarrota|"
+        "engarrotados|engarrotadas|engarrotaba|engarrotan|sobrecargo|sobrecargados|sobrecargadas|sobrecargaba|"
+        "sobrecargan, duro el, entumecido al levantarme"
     ),
     "tightness": "tirantez nivel, rigidez nivel, tension nivel, nivel de rigidez, nivel de tension",
     "good stretch": (
@@ -1748,10 +1898,13 @@ PHRASES: dict[str, str] = {
         "tremendos|pesimo|pesima|fatal"
     ),
     "stabbing": (
-        "pinchacito|punzadita|puntadita|agudo|aguda|agudos|agudas|punzante|punzantes|punzada|punzadas|pinchazo|"
-        "pinchazos|pinchazon|puntada|puntadas|pinchonazo|punzon|cortante|penetrante|lancinante|afilado|pincho|pincha|"
-        "pinchaba|punzo|punza|punzaba|puncion|piquete|piquetes|puya|puyazo|puyazos|puyon|clavada|latigazo|latigazos|"
-        "aguijonazo|aguijon|picada|cuchillada|cuchillazo|navajazo|clavaron|punalada|piquetito, clavo en, como un "
+        "clava|clavan|clavaba|clavaban|clavando|clavarse|aguja|agujazo|agujazos|pinchacito|punzadita|puntadita|agudo|"
+        "aguda|agudos|agudas|punzante|punzantes|punzada|punzadas|pinchazo|pinchazos|pinchazon|puntada|puntadas|"
+        "pinchonazo|punzon|cortante|penetrante|lancinante|afilado|pincho|pincha|pinchaba|punzo|punza|punzaba|puncion|"
+        "piquete|piquetes|puya|puyazo|puyazos|puyon|clavada|latigazo|latigazos|aguijonazo|aguijon|picada|cuchillada|"
+        "cuchillazo|navajazo|clavaron|punalada|piquetito|punzas|punzamos|punzan|punzaban|punzabas|punze|punzaste|"
+        "punzaron|punzando|punzado|punzados|punzar|punzarse|punzandose|punzarme|punzara|punzaria|punzanto|punzanta|"
+        "punzantos|punzantas|punzantisimo|punzantisima|agude|agudes|agudisima, como agujazo, clavo en, como un "
         "cuchillo, como cuchillo, como un punal, como si clavaran, como si clavaran un cuchillo, como si metieran un "
         "cuchillo, cuchillo en, como una aguja, como una navaja, como un clavo, como un pinchazo, como una punalada, "
         "estocada de dolor, como si pincharan, como una lanza, como un alfiler, pinchazo muy fuerte, dolor agudo, "
@@ -1767,45 +1920,67 @@ PHRASES: dict[str, str] = {
         "piquetitos|hormigueo|hormigueos|hormiguea|hormiguean|hormigueaba|hormigueando|hormigueillo|cosquilleo|"
         "cosquilleos|cosquillea|cosquillean|cosquilleaba|cosquillitas|hormiguitas|hormigas|parestesia|parestesias|"
         "ciatica|ciatico|nervio|nervios|neuralgia|vibracion|vibra|vibrando|titila|cosquillas|agujitas|alfileres|"
-        "agujas|pinchacitos|pinzamiento|burbujitas|picotazos|escarcha, picazon en la pierna, zumbido en la pierna, "
-        "como hormigas, como hormiguitas, hormigas caminando, hormigas en, como agujas, como agujitas, como "
-        "alfileres, como alfilerazos, nervio pinzado, nervio atrapado, como burbujitas, como arenilla, como si "
-        "caminaran hormigas, como si tuviera hormigas, como gaseosa, como agua con gas, hormigueo y cosquilleo, se "
-        "hormiguea, piquetitos como de aguja, como si estuviera dormido con agujas"
+        "agujas|pinchacitos|pinzamiento|burbujitas|picotazos|escarcha|hormigueas|hormigueamos|hormigueaban|"
+        "hormigueabas|hormiguee|hormigueaste|hormiguearon|hormigueado|hormigueada|hormigueados|hormigueadas|"
+        "hormiguear|hormiguearse|hormigueandose|hormiguearme|hormigueara|hormiguearia|cosquilleas|cosquilleamos|"
+        "cosquilleaban|cosquilleabas|cosquillee|cosquilleaste|cosquillearon|cosquilleando|cosquilleado|cosquilleada|"
+        "cosquilleados|cosquilleadas|cosquillear|cosquillearse|cosquilleandose|cosquillearme|cosquilleara|"
+        "cosquillearia, picazon en la pierna, zumbido en la pierna, como hormigas, como hormiguitas, hormigas "
+        "caminando, hormigas en, como agujas, como agujitas, como alfileres, como alfilerazos, nervio pinzado, nervio "
+        "atrapado, como burbujitas, como arenilla, como si caminaran hormigas, como si tuviera hormigas, como "
+        "gaseosa, como agua con gas, hormigueo y cosquilleo, se hormiguea, piquetitos como de aguja, como si "
+        "estuviera dormido con agujas"
     ),
     "numb": (
-        "entumecido|entumecida|entumecidos|entumecidas|entumecimiento|entumece|entumecen|entumecio|entumido|entumida|"
-        "entumidos|entumidas|entumio|entume|adormecido|adormecida|adormecidos|adormecidas|adormecimiento|adormece|"
-        "adormecen|adormecio|adormecieron|adormeciendo|entumeciendo|dormido|dormida|dormidos|dormidas|acorchado|"
-        "acorchada|acorchados|acorchadas|acorchamiento|insensible|insensibles|anestesiado|anestesiada|anestesiados|"
-        "anestesia|entumecieron|amortiguado|amortiguada|amortiguados|tullida|encalambrado|encalambrada|duerme|durmio|"
-        "duermen|durmieron|dormia|durmiendose|adormilada|adormilado|algodon, acalambrada y dormida, engarrotada sin "
-        "sentir, adormilada la pierna, durmiendo la, durmiendo el, adormilado el pie, se durmio, se duerme, se "
-        "duermen, se durmieron, se dormia, se esta durmiendo, quedo dormido, quedo dormida, quedaron dormidos, "
-        "quedaron dormidas, se quedo dormida, se quedo dormido, se quedaron dormidos, se quedaron dormidas, se ha "
-        "dormido, se han dormido, queda dormida, queda dormido, se queda dormida, se queda dormido, se quedan "
-        "dormidos, se quedan dormidas, se esta durmiendo la, sin sentir, como dormida, como dormido, como dormidos, "
-        "como muerta, como muerto, pierna muerta, brazo muerto, mano muerta, pie muerto, como de corcho, de corcho, "
-        "como corcho, como de carton, de carton, como de trapo la piel, como si no fuera mia, como si no fuera mio, "
-        "como de otra persona, como si no fuera mi pierna, como si no fuera mi mano, no parece mia, no parece mio, "
-        "como de goma, como despues del dentista, como despues de la anestesia, como con anestesia, como guantes, "
-        "como si llevara guantes, como con guantes, como si tuviera guantes, como si llevara calcetines, como "
-        "algodon, con algodon, sobre algodones, de algodon, falta de sensibilidad, sin sensibilidad, perdida de "
-        "sensibilidad, sin tacto"
+        "corcho|entumecido|entumecida|entumecidos|entumecidas|entumecimiento|entumece|entumecen|entumecio|entumido|"
+        "entumida|entumidos|entumidas|entumio|entume|adormecido|adormecida|adormecidos|adormecidas|adormecimiento|"
+        "adormece|adormecen|adormecio|adormecieron|adormeciendo|entumeciendo|dormido|dormida|dormidos|dormidas|"
+        "acorchado|acorchada|acorchados|acorchadas|acorchamiento|insensible|insensibles|anestesiado|anestesiada|"
+        "anestesiados|anestesia|entumecieron|amortiguado|amortiguada|amortiguados|tullida|encalambrado|encalambrada|"
+        "duerme|durmio|duermen|durmieron|dormia|durmiendose|adormilada|adormilado|algodon|acorcho|acorchas|acorcha|"
+        "acorchamos|acorchan|acorchaba|acorchaban|acorchabas|acorche|acorchaste|acorcharon|acorchando|acorchar|"
+        "acorcharse|acorchandose|acorcharme|acorchara|acorcharia|anestesio|anestesias|anestesiamos|anestesian|"
+        "anestesiaba|anestesiaban|anestesiabas|anestesie|anestesiaste|anestesiaron|anestesiando|anestesiadas|"
+        "anestesiar|anestesiarse|anestesiandose|anestesiarme|anestesiara|anestesiaria|amortiguo|amortiguas|amortigua|"
+        "amortiguamos|amortiguan|amortiguaba|amortiguaban|amortiguabas|amortigue|amortiguaste|amortiguaron|"
+        "amortiguando|amortiguadas|amortiguar|amortiguarse|amortiguandose|amortiguarme|amortiguara|amortiguaria|"
+        "insensibilizo|insensibilizas|insensibiliza|insensibilizamos|insensibilizan|insensibilizaba|insensibilizaban|"
+        "insensibilizabas|insensibilize|insensibilizaste|insensibilizaron|insensibilizando|insensibilizado|"
+        "insensibilizada|insensibilizados|insensibilizadas|insensibilizar|insensibilizarse|insensibilizandose|"
+        "insensibilizarme|insensibilizara|insensibilizaria|encorcho|encorchas|encorcha|encorchamos|encorchan|"
+        "encorchaba|encorchaban|encorchabas|encorche|encorchaste|encorcharon|encorchando|encorchado|encorchada|"
+        "encorchados|encorchadas|encorchar|encorcharse|encorchandose|encorcharme|encorchara|encorcharia|adormeco|"
+        "adormeces|adormecemos|adormecia|adormecian|adormeciste|adormecer|adormecerse|adormeciendose|entumeco|"
+        "entumeces|entumecemos|entumecia|entumecian|entumeciste|entumecer|entumecerse|entumeciendose|entumo|entumes|"
+        "entumimos|entumen|entumia|entumian|entumiste|entumieron|entumiendo|entumir|entumirse, con corcho, "
+        "acalambrada y dormida, engarrotada sin sentir, adormilada la pierna, durmiendo la, durmiendo el, adormilado "
+        "el pie, se durmio, se duerme, se duermen, se durmieron, se dormia, se esta durmiendo, quedo dormido, quedo "
+        "dormida, quedaron dormidos, quedaron dormidas, se quedo dormida, se quedo dormido, se quedaron dormidos, se "
+        "quedaron dormidas, se ha dormido, se han dormido, queda dormida, queda dormido, se queda dormida, se queda "
+        "dormido, se quedan dormidos, se quedan dormidas, se esta durmiendo la, sin sentir, como dormida, como "
+        "dormido, como dormidos, como muerta, como muerto, pierna muerta, brazo muerto, mano muerta, pie muerto, como "
+        "de corcho, de corcho, como corcho, como de carton, de carton, como de trapo la piel, como si no fuera mia, "
+        "como si no fuera mio, como de otra persona, como si no fuera mi pierna, como si no fuera mi mano, no parece "
+        "mia, no parece mio, como de goma, como despues del dentista, como despues de la anestesia, como con "
+        "anestesia, como guantes, como si llevara guantes, como con guantes, como si tuviera guantes, como si llevara "
+        "calcetines, como algodon, con algodon, sobre algodones, de algodon, falta de sensibilidad, sin sensibilidad, "
+        "perdida de sensibilidad, sin tacto"
     ),
     "no feeling in": (
-        "no siento nada en, no siento nada de, no sentia nada en, no senti nada en, sin sensibilidad en, no tengo "
-        "sensibilidad en, no siento nada de la rodilla para abajo, no siento nada del tobillo para abajo"
+        "no siento nada en, no sentia nada en, no senti nada en, sin sensibilidad en, no tengo sensibilidad en, no "
+        "siento nada de la rodilla para abajo, no siento nada del tobillo para abajo"
     ),
     "felt nothing": "no siento nada, no senti nada, no sentia nada, no siente nada",
     "electric shock": (
         "electrico|electrica|corrientazo|corrientazos|calambrazo|calambrazos|electricidad|descarga|descargas|"
-        "corriente|electroshock|chispazo|chispazos|relampago|rayo, toques electricos, toque electrico, descarga "
-        "electrica, descargas electricas, choque electrico, sacudida electrica, como corriente, como electricidad, "
-        "como un rayo, como una descarga, como un calambre electrico, como toques, toques de corriente, como un "
-        "relampago, como si metiera los dedos en el enchufe, como un enchufe, paso corriente, da corriente, dio "
-        "corriente, calambre electrico, calambres electricos, toque de luz, como un corrientazo, pasa corriente, como "
-        "un latigazo electrico, latigazo electrico, como si diera corriente, dolor electrico, como un cable pelado"
+        "corriente|electroshock|chispazo|chispazos|relampago|rayo|electricos|electricas|electrice|electrices|"
+        "electrizanto|electrizanta|electrizantos|electrizantas|electrizante|electrizantes, toques electricos, toque "
+        "electrico, descarga electrica, descargas electricas, choque electrico, sacudida electrica, como corriente, "
+        "como electricidad, como un rayo, como una descarga, como un calambre electrico, como toques, toques de "
+        "corriente, como un relampago, como si metiera los dedos en el enchufe, como un enchufe, paso corriente, da "
+        "corriente, dio corriente, calambre electrico, calambres electricos, toque de luz, como un corrientazo, pasa "
+        "corriente, como un latigazo electrico, latigazo electrico, como si diera corriente, dolor electrico, como un "
+        "cable pelado"
     ),
     "shooting down my leg": (
         "baja por la pierna, baja hasta el pie, bajaba por la pierna, baja a la pierna, corre por la pierna, recorre "
@@ -1838,16 +2013,40 @@ PHRASES: dict[str, str] = {
         "por el brazo, corrio por el brazo, llega hasta la mano, brazo abajo, desde el hombro hasta los dedos, del "
         "hombro a los dedos"
     ),
-    "radiates": "irradia|irradiado|irradiando|irradiaba|irradio|irradiacion|recorre|recorrio, se irradia, se dispara",
+    "radiates": (
+        "irradia|irradiado|irradiando|irradiaba|irradio|irradiacion|recorre|recorrio|irradias|irradiamos|irradian|"
+        "irradiaban|irradiabas|irradie|irradiaste|irradiaron|irradiada|irradiados|irradiadas|irradiar|irradiarse|"
+        "irradiandose|irradiarme|irradiara|irradiaria, se irradia, se dispara"
+    ),
     "burning": (
         "quemazon|ardor|arde|arden|ardia|ardiendo|ardio|quema|queman|quemaba|quemando|ardiente|quemante|escozor|"
-        "escuece|fuego|ardieron|quemo|quemadura, como fuego, como si quemara, en llamas"
+        "escuece|fuego|ardieron|quemo|quemadura|quemas|quemamos|quemaban|quemabas|queme|quemaste|quemaron|quemados|"
+        "quemadas|quemar|quemarse|quemandose|quemarme|quemara|quemaria|ardes|ardemos|ardian|ardiste|ardido|ardida|"
+        "ardidos|ardidas|arder|arderse|ardiendose, como fuego, como si quemara, en llamas"
     ),
     "popped": (
         "trono|truena|trueno|tronido|tronidos|chasquido|chasquidos|chasqueo|chasco|crujio|reventon|revento|desgarro|"
         "desgarre|desgarrado|desgarrada|rompio|rotura|rompi|traquido|traquio|zafo|zafado|dislocado|disloco|dislocada|"
         "luxado|luxacion|luxo|estallo|clac|pum|crac|crack|pop|plop|rasgadura|rasgo|desgarrando|ruptura|tronando|"
-        "rompimiento, crujido fuerte, roto algo, se rompio, se salio, salio de su sitio, se zafo, se disloco, crac "
+        "rompimiento|dislocas|disloca|dislocamos|dislocan|dislocaba|dislocaban|dislocabas|disloce|dislocaste|"
+        "dislocaron|dislocando|dislocados|dislocadas|dislocar|dislocarse|dislocandose|dislocarme|dislocara|dislocaria|"
+        "desgarras|desgarra|desgarramos|desgarran|desgarraba|desgarraban|desgarrabas|desgarraste|desgarraron|"
+        "desgarrados|desgarradas|desgarrar|desgarrarse|desgarrandose|desgarrarme|desgarrara|desgarraria|luxas|luxa|"
+        "luxamos|luxan|luxaba|luxaban|luxabas|luxe|luxaste|luxaron|luxando|luxada|luxados|luxadas|luxar|luxarse|"
+        "luxandose|luxarme|luxara|luxaria|chasqueas|chasquea|chasqueamos|chasquean|chasqueaba|chasqueaban|chasqueabas|"
+        "chasquee|chasqueaste|chasquearon|chasqueando|chasqueado|chasqueada|chasqueados|chasqueadas|chasquear|"
+        "chasquearse|chasqueandose|chasquearme|chasqueara|chasquearia|tronamos|tronan|tronaba|tronaban|tronabas|trone|"
+        "tronaste|tronado|tronada|tronados|tronadas|tronar|tronarse|tronandose|tronarme|tronara|tronaria|truenas|"
+        "truenamos|truenaba|truenaban|truenabas|truene|truenaste|truenaron|truenando|truenado|truenada|truenados|"
+        "truenadas|truenar|truenarse|truenandose|truenarme|truenara|truenaria|reventas|reventa|reventamos|reventan|"
+        "reventaba|reventaban|reventabas|revente|reventaste|reventaron|reventando|reventados|reventadas|reventar|"
+        "reventarse|reventandose|reventarme|reventara|reventaria|reviento|revientas|revienta|revientamos|revientan|"
+        "revientaba|revientaban|revientabas|reviente|revientaste|revientaron|revientando|revientado|revientada|"
+        "revientados|revientadas|revientar|revientarse|revientandose|revientarme|revientara|revientaria|zafas|zafa|"
+        "zafamos|zafan|zafaba|zafaban|zafabas|zafe|zafaste|zafaron|zafando|zafada|zafados|zafadas|zafar|zafarse|"
+        "zafandose|zafarme|zafara|zafaria|fracturas|fracturamos|fracturan|fracturaba|fracturaban|fracturabas|"
+        "fracturaste|fracturando|fracturados|fracturadas|fracturar|fracturarse|fracturandose|fracturarme|fracturara|"
+        "fracturaria, crujido fuerte, roto algo, se rompio, se salio, salio de su sitio, se zafo, se disloco, crac "
         "fuerte, se solto algo, un crujido, crujido en, sono un crujido, sono como un, un chasquido, un golpe seco, "
         "un latigazo en el gemelo, una pedrada, como una pedrada, pedrada en el gemelo, pedrada en la pantorrilla, "
         "sindrome de la pedrada, como si dieran una patada en el gemelo, como si dieran una pedrada, como si dieran "
@@ -1868,14 +2067,24 @@ PHRASES: dict[str, str] = {
     "bruise": (
         "moreton|moretones|hematoma|hematomas|moraton|moratones|cardenal|cardenales|morado|morada|moradita|"
         "moretoncito|moretoncillo|moretonazo|verdugon|negral|moretear|amoratado|amoratada|morados|moradas|chichon|"
-        "equimosis|magulladura|magullado|magullada|contusion|negron|derrame|violaceo, mancha morada, mancha azul, "
-        "manchas moradas, se puso azul, se puso negro, puesto azul, se ha puesto azul, se puso violeta, color "
-        "violeta, se puso violacea, negro y azul, verde y azul, mancha negra, mancha oscura, se puso morada"
+        "equimosis|magulladura|magullado|magullada|contusion|negron|derrame|violaceo|amorato|amoratas|amorata|"
+        "amoratamos|amoratan|amorataba|amorataban|amoratabas|amorate|amorataste|amorataron|amoratando|amoratados|"
+        "amoratadas|amoratar|amoratarse|amoratandose|amoratarme|amoratara|amorataria|magullo|magullas|magulla|"
+        "magullamos|magullan|magullaba|magullaban|magullabas|magulle|magullaste|magullaron|magullando|magullados|"
+        "magulladas|magullar|magullarse|magullandose|magullarme|magullara|magullaria|moratoncito|moratonazo, mancha "
+        "morada, mancha azul, manchas moradas, se puso azul, se puso negro, puesto azul, se ha puesto azul, se puso "
+        "violeta, color violeta, se puso violacea, negro y azul, verde y azul, mancha negra, mancha oscura, se puso "
+        "morada"
     ),
     "swollen": (
         "hinchado|hinchada|hinchados|hinchadas|hinchazon|hincho|hincha|hinchan|hincharon|hinchando|hinchandose|"
         "hinchadito|hinchadita|inflamado|inflamada|inflamados|inflamadas|inflamacion|inflamo|inflama|inflamaron|"
-        "inflamando|edema|inflado|inflada|inflo|tumefacto|hinchadisimo|hinchadisima|abultado|abultada|bulto, bola en "
+        "inflamando|edema|inflado|inflada|inflo|tumefacto|hinchadisimo|hinchadisima|abultado|abultada|bulto|hinchamos|"
+        "hinchaba|hinchaban|hinchabas|hinche|hinchaste|hinchar|hincharse|hincharme|hinchara|hincharia|inflamas|"
+        "inflamamos|inflaman|inflamaba|inflamaban|inflamabas|inflame|inflamaste|inflamar|inflamarse|inflamandose|"
+        "inflamarme|inflamara|inflamaria|abulto|abultas|abulta|abultamos|abultan|abultaba|abultaban|abultabas|abulte|"
+        "abultaste|abultaron|abultando|abultados|abultadas|abultar|abultarse|abultandose|abultarme|abultara|abultaria|"
+        "hinchadote|hinchadota|inflamadisimo|inflamadisima|inflamadito|inflamadita|inflamadote|inflamadota, bola en "
         "la rodilla, liquido en la rodilla, agua en la rodilla, derrame en la rodilla, como un globo, como una "
         "pelota, como un melon, como una bota, como una sandia, como una papa, como una patata, como un tamal, el "
         "doble de grande, el doble de grueso, el doble de tamano, el doble de gordo, el doble del otro, el doble de "
@@ -1887,21 +2096,22 @@ PHRASES: dict[str, str] = {
         "un bulto, salio un chichon, un bulto, una bola, no entra el zapato, no cabe el zapato"
     ),
     "can not put weight": (
-        "no puedo apoyar, no puedo apoyarla, no puedo apoyarlo, no puedo pisar, no puedo pararme, no puedo caminar, "
-        "no puedo andar, no puedo cargar peso, no puedo apoyarme, no aguanta mi peso, no sostiene, no puedo plantar, "
-        "no soporta mi peso, no aguanto el peso, no aguanto mi peso, no soporto el peso, no soporto mi peso, no "
-        "aguanto peso, no soporta peso, no aguanta peso, no aguanta el peso, no puedo apoyar el pie, no puedo apoyar "
-        "la pierna, no puedo apoyar el peso, no puedo apoyar peso, no puedo apoyar nada, no puedo poner peso, no "
-        "puedo poner el pie, no puedo poner el pie en el suelo, no puedo poner el pie en el piso, no puedo poner el "
-        "peso, no puedo cargar el peso, no puedo caminar nada, no puedo ni caminar, no puedo ni apoyar, no puedo ni "
-        "pisar, no puedo ni apoyarla, no puedo ni apoyarlo, no pude apoyar, no pude apoyar el pie, no pude pisar, no "
-        "pude caminar, no podia apoyar, no podia pisar, no podia caminar, no pude ponerme de pie, no puedo ponerme de "
-        "pie, no puedo estar de pie, no puedo estar parado, no puedo estar parada, no puedo pararme en, no puedo "
-        "parar en, no deja apoyar, no deja caminar, no deja pisar, no permite apoyar, no aguanta apoyar, sin poder "
-        "apoyar, sin poder caminar, sin poder pisar, imposible apoyar, imposible caminar, imposible pisar, imposible "
-        "andar, imposible apoyarla, imposible apoyarlo, no soy capaz de apoyar, no soy capaz de caminar, no consigo "
-        "apoyar, no consigo caminar, no logro apoyar, no logro caminar, camino a la pata coja, voy a la pata coja, a "
-        "la pata coja, ando a la pata coja, brincando en un pie, en un solo pie, no aguanta nada de peso, no puedo "
+        "no sostengo, no sostengo en pie, no mantengo en pie, no tengo en pie, no apoyo, no piso, no camino, no puedo "
+        "apoyar, no puedo apoyarla, no puedo apoyarlo, no puedo pisar, no puedo pararme, no puedo caminar, no puedo "
+        "andar, no puedo cargar peso, no puedo apoyarme, no aguanta mi peso, no sostiene, no puedo plantar, no "
+        "soporta mi peso, no aguanto el peso, no aguanto mi peso, no soporto el peso, no soporto mi peso, no aguanto "
+        "peso, no soporta peso, no aguanta peso, no aguanta el peso, no puedo apoyar el pie, no puedo apoyar la "
+        "pierna, no puedo apoyar el peso, no puedo apoyar peso, no puedo apoyar nada, no puedo poner peso, no puedo "
+        "poner el pie, no puedo poner el pie en el suelo, no puedo poner el pie en el piso, no puedo poner el peso, "
+        "no puedo cargar el peso, no puedo caminar nada, no puedo ni caminar, no puedo ni apoyar, no puedo ni pisar, "
+        "no puedo ni apoyarla, no puedo ni apoyarlo, no pude apoyar, no pude apoyar el pie, no pude pisar, no pude "
+        "caminar, no podia apoyar, no podia pisar, no podia caminar, no pude ponerme de pie, no puedo ponerme de pie, "
+        "no puedo estar de pie, no puedo estar parado, no puedo estar parada, no puedo pararme en, no puedo parar en, "
+        "no deja apoyar, no deja caminar, no deja pisar, no permite apoyar, no aguanta apoyar, sin poder apoyar, sin "
+        "poder caminar, sin poder pisar, imposible apoyar, imposible caminar, imposible pisar, imposible andar, "
+        "imposible apoyarla, imposible apoyarlo, no soy capaz de apoyar, no soy capaz de caminar, no consigo apoyar, "
+        "no consigo caminar, no logro apoyar, no logro caminar, camino a la pata coja, voy a la pata coja, a la pata "
+        "coja, ando a la pata coja, brincando en un pie, en un solo pie, no aguanta nada de peso, no puedo "
         "sostenerme, no puedo sostener en pie, no puedo mantenerme en pie, no tengo apoyo en el pie, no la puedo "
         "apoyar, no lo puedo apoyar, ni apoyarla puedo, ni apoyar puedo, no hay forma de apoyar, no resiste mi peso, "
         "no resiste peso, no resiste el peso, no tolero apoyar, no tolera el peso, no tolero el peso, no puedo "
@@ -1909,58 +2119,77 @@ PHRASES: dict[str, str] = {
     ),
     "limping": (
         "cojeo|cojeando|cojera|cojo|coja|renqueo|rengueando|rengueo|renqueando|renco|rengo|renga|cojear|muletas|"
-        "cojeaba, apenas puedo caminar, apenas puedo apoyar, apenas puedo pisar, apenas camino, casi no puedo "
-        "caminar, casi no puedo apoyar, casi no puedo pisar, casi no puedo andar, casi no camino, cuesta caminar, "
-        "cuesta andar, cuesta apoyar, cuesta pisar, duele al apoyar, duele al pisar, duele al caminar, duele caminar, "
-        "duele apoyar, duele pisar, dificultad para caminar, dificil caminar, camino mal, ando coja, ando cojo, "
-        "camino chueco"
+        "cojeaba|cojeas|cojea|cojeamos|cojean|cojeaban|cojeabas|cojee|cojeaste|cojearon|cojeado|cojeada|cojeados|"
+        "cojeadas|cojearse|cojeandose|cojearme|cojeara|cojearia|renqueas|renquea|renqueamos|renquean|renqueaba|"
+        "renqueaban|renqueabas|renquee|renqueaste|renquearon|renqueado|renqueada|renqueados|renqueadas|renquear|"
+        "renquearse|renqueandose|renquearme|renqueara|renquearia|rengueas|renguea|rengueamos|renguean|rengueaba|"
+        "rengueaban|rengueabas|renguee|rengueaste|renguearon|rengueado|rengueada|rengueados|rengueadas|renguear|"
+        "renguearse|rengueandose|renguearme|rengueara|renguearia, apenas puedo caminar, apenas puedo apoyar, apenas "
+        "puedo pisar, apenas camino, casi no puedo caminar, casi no puedo apoyar, casi no puedo pisar, casi no puedo "
+        "andar, casi no camino, cuesta caminar, cuesta andar, cuesta apoyar, cuesta pisar, duele al apoyar, duele al "
+        "pisar, duele al caminar, duele caminar, duele apoyar, duele pisar, dificultad para caminar, dificil caminar, "
+        "camino mal, ando coja, ando cojo, camino chueco"
     ),
     "gives way": (
-        "inestable|inestabilidad|cedio|ceder|inestables|cedia|bloqueada|bloqueado, se dobla sola, fallo la rodilla, "
-        "falla la rodilla, fallan las rodillas, fallo la pierna, falla la pierna, fallo el tobillo, falla el tobillo, "
-        "se va la rodilla, se fue la rodilla, se fue la pierna, se va la pierna, se va el tobillo, se fue el tobillo, "
-        "cede la, se vence, se vencio, se doblo, vencio la rodilla, se aflojo, se afloja, se desarmo, bailando la "
-        "rodilla, se trabo, se traba, se bloqueo, se bloquea, la rodilla falla, la rodilla fallo, la rodilla cedio, "
-        "la rodilla cede, la pierna cedio, la pierna cede, la pierna falla, la pierna fallo, el tobillo falla, el "
-        "tobillo fallo, el tobillo cedio, el tobillo cede, la rodilla se va, la rodilla se fue, la rodilla se dobla, "
-        "la rodilla se doblo, la rodilla se vence, la rodilla se vencio, la rodilla no responde, la rodilla no "
-        "sostiene, la cadera cedio, la cadera falla, se dobla la rodilla, se doblo la rodilla, se doblo el tobillo, "
-        "se dobla el tobillo, se vence la rodilla, se vencio la rodilla, se vencio la pierna, se vence la pierna, se "
-        "aflojo la rodilla, se aflojo la pierna, se afloja la rodilla, se aflojan las rodillas, se aflojaron las "
-        "rodillas, como si se fuera a doblar, la rodilla se sale, se sale la rodilla, se salio la rodilla, se traba "
-        "la rodilla, se trabo la rodilla, se bloquea la rodilla, rodilla bloqueada, se zafa la rodilla, la rodilla se "
-        "zafa, la rodilla baila, baila la rodilla, la rodilla se aflojo, rodilla inestable, no responde la rodilla, "
-        "flaquea la rodilla, la rodilla flaquea, se flaqueo la rodilla, flaqueo la rodilla, flaqueo la pierna, "
-        "flaquea la pierna, la pierna se fue, la pierna se va, la pierna se dobla, la pierna se doblo, rodilla falla, "
-        "rodilla cede, rodilla cedio, rodilla fallo, tobillo cede, tobillo cedio, pierna cede, pierna cedio, pierna "
-        "fallo, fallan las piernas, fallaron las piernas"
+        "inestable|inestabilidad|cedio|ceder|inestables|cedia|bloqueada|bloqueado, se dobla sola, cede la, se vence, "
+        "se vencio, se doblo, se aflojo, se afloja, se desarmo, se trabo, se traba, se bloqueo, se bloquea, como si "
+        "se fuera a doblar"
     ),
+    "knee gives way": (
+        "fallo la rodilla, falla la rodilla, fallan las rodillas, se va la rodilla, se fue la rodilla, vencio la "
+        "rodilla, bailando la rodilla, la rodilla falla, la rodilla fallo, la rodilla cedio, la rodilla cede, la "
+        "rodilla se va, la rodilla se fue, la rodilla se dobla, la rodilla se doblo, la rodilla se vence, la rodilla "
+        "se vencio, la rodilla no responde, la rodilla no sostiene, se dobla la rodilla, se doblo la rodilla, se "
+        "vence la rodilla, se vencio la rodilla, se aflojo la rodilla, se afloja la rodilla, se aflojan las rodillas, "
+        "se aflojaron las rodillas, la rodilla se sale, se sale la rodilla, se salio la rodilla, se traba la rodilla, "
+        "se trabo la rodilla, se bloquea la rodilla, rodilla bloqueada, se zafa la rodilla, la rodilla se zafa, la "
+        "rodilla baila, baila la rodilla, la rodilla se aflojo, rodilla inestable, no responde la rodilla, flaquea la "
+        "rodilla, la rodilla flaquea, se flaqueo la rodilla, flaqueo la rodilla, rodilla falla, rodilla cede, rodilla "
+        "cedio, rodilla fallo"
+    ),
+    "leg gives way": (
+        "fallo la pierna, falla la pierna, se fue la pierna, se va la pierna, la pierna cedio, la pierna cede, la "
+        "pierna falla, la pierna fallo, se vencio la pierna, se vence la pierna, se aflojo la pierna, flaqueo la "
+        "pierna, flaquea la pierna, la pierna se fue, la pierna se va, la pierna se dobla, la pierna se doblo, pierna "
+        "cede, pierna cedio, pierna fallo, fallan las piernas, fallaron las piernas"
+    ),
+    "ankle gives way": (
+        "fallo el tobillo, falla el tobillo, se va el tobillo, se fue el tobillo, el tobillo falla, el tobillo fallo, "
+        "el tobillo cedio, el tobillo cede, se doblo el tobillo, se dobla el tobillo, tobillo cede, tobillo cedio"
+    ),
+    "hip gives way": "la cadera cedio, la cadera falla",
     "weakness": (
         "debilidad|debil|debiles|paralizado|paralizada|paralisis|paralizo|debilucho|debilucha|debilito|debilitada|"
-        "debilitado|noobedece|paresia, falla de fuerza, pierna falla de fuerza, la pierna falla de fuerza, fallo la "
-        "fuerza, pierna floja, floja la pierna, la tengo floja, lo tengo flojo, las tengo flojas, flojera en la "
-        "pierna, flojera en las piernas, flojera en el brazo, pie caido, sin fuerza, sin fuerzas, sin fuerza en, sin "
-        "fuerzas en, falta de fuerza, falta fuerza, no tengo fuerza, no tengo fuerzas, no tengo fuerza en, no tengo "
-        "fuerzas en, no tiene fuerza, no hay fuerza, perdi fuerza, perdi la fuerza, perdi toda la fuerza, perdi "
-        "fuerzas, perdiendo fuerza, pierdo fuerza, pierde fuerza, perdida de fuerza, perdido fuerza, perdido la "
-        "fuerza, menos fuerza, menos fuerza en, poca fuerza, poca fuerza en, se fue la fuerza, no responde, no "
-        "responden, no respondia, no respondio, no obedece, no hace caso, piernas flojas, brazo flojo, mano floja, "
-        "floja la mano, flojo el brazo, flojas las piernas, las piernas flojas, la pierna floja, la mano floja, el "
-        "brazo flojo, la pierna no responde, el brazo no responde, la mano no responde, el pie no responde, no puedo "
-        "levantar el pie, no puedo levantar la pierna, no puedo levantar el brazo, no puedo levantar la punta del "
-        "pie, no puedo levantar los dedos, no puedo levantar la mano, no puedo alzar el pie, no puedo alzar el brazo, "
-        "no puedo mover el pie, no puedo mover la pierna, no puedo mover el brazo, no puedo mover la mano, no puedo "
-        "mover los dedos, no puedo mover un lado, no muevo el brazo, no muevo la pierna, no muevo el pie, no muevo la "
-        "mano, no podia mover la pierna, no podia mover el brazo, no podia levantar el brazo, no podia levantar el "
-        "pie, no pude mover la pierna, no pude levantar el brazo, no pude mover el brazo, no puedo agarrar, no puedo "
-        "apretar, no puedo cerrar la mano, no puedo cerrar el puno, no puedo sujetar, no puedo sostener el vaso, no "
-        "puedo sostener la taza, no puedo sostener nada, se caen las cosas, se caen las cosas de la mano, se caen las "
-        "cosas de las manos, se cae todo, se cae todo de las manos, se cayo la taza, se cayo el vaso, se cayeron las "
-        "llaves de la mano, arrastro el pie, arrastro la pierna, arrastrando el pie, arrastrando la pierna, el pie se "
-        "arrastra, se cae el pie, cae la punta del pie, tropiezo con la punta, tropiezo con el pie, el pie se queda "
-        "caido, pie colgando, la pierna pesa y no responde, de trapo, como de trapo, pierna de trapo, brazo de trapo, "
-        "piernas de trapo, perdi el control de la pierna, perdi el control del brazo, perdi el control de la mano, no "
-        "controlo la pierna, no controlo la mano, no controlo el brazo, no controlo el pie"
+        "debilitado|noobedece|paresia|debilitas|debilita|debilitamos|debilitan|debilitaba|debilitaban|debilitabas|"
+        "debilite|debilitaste|debilitaron|debilitando|debilitados|debilitadas|debilitar|debilitarse|debilitandose|"
+        "debilitarme|debilitara|debilitaria|paralizas|paraliza|paralizamos|paralizan|paralizaba|paralizaban|"
+        "paralizabas|paralize|paralizaste|paralizaron|paralizando|paralizados|paralizadas|paralizar|paralizarse|"
+        "paralizandose|paralizarme|paralizara|paralizaria, no aprieto, no aprieta, no agarra, no sujeto bien, no "
+        "agarro bien, no cierro la mano, no levanto el pie, no levanto el brazo, no levanto la pierna, no levanto la "
+        "mano, falla de fuerza, pierna falla de fuerza, la pierna falla de fuerza, fallo la fuerza, pierna floja, "
+        "floja la pierna, la tengo floja, lo tengo flojo, las tengo flojas, flojera en la pierna, flojera en las "
+        "piernas, flojera en el brazo, pie caido, sin fuerza, sin fuerzas, sin fuerza en, sin fuerzas en, falta de "
+        "fuerza, falta fuerza, no tengo fuerza, no tengo fuerzas, no tengo fuerza en, no tengo fuerzas en, no tiene "
+        "fuerza, no hay fuerza, perdi fuerza, perdi la fuerza, perdi toda la fuerza, perdi fuerzas, perdiendo fuerza, "
+        "pierdo fuerza, pierde fuerza, perdida de fuerza, perdido fuerza, perdido la fuerza, menos fuerza, menos "
+        "fuerza en, poca fuerza, poca fuerza en, se fue la fuerza, no responde, no responden, no respondia, no "
+        "respondio, no obedece, no hace caso, piernas flojas, brazo flojo, mano floja, floja la mano, flojo el brazo, "
+        "flojas las piernas, las piernas flojas, la pierna floja, la mano floja, el brazo flojo, la pierna no "
+        "responde, el brazo no responde, la mano no responde, el pie no responde, no puedo levantar el pie, no puedo "
+        "levantar la pierna, no puedo levantar el brazo, no puedo levantar la punta del pie, no puedo levantar los "
+        "dedos, no puedo levantar la mano, no puedo alzar el pie, no puedo alzar el brazo, no puedo mover el pie, no "
+        "puedo mover la pierna, no puedo mover el brazo, no puedo mover la mano, no puedo mover los dedos, no puedo "
+        "mover un lado, no muevo el brazo, no muevo la pierna, no muevo el pie, no muevo la mano, no podia mover la "
+        "pierna, no podia mover el brazo, no podia levantar el brazo, no podia levantar el pie, no pude mover la "
+        "pierna, no pude levantar el brazo, no pude mover el brazo, no puedo agarrar, no puedo apretar, no puedo "
+        "cerrar la mano, no puedo cerrar el puno, no puedo sujetar, no puedo sostener el vaso, no puedo sostener la "
+        "taza, no puedo sostener nada, se caen las cosas, se caen las cosas de la mano, se caen las cosas de las "
+        "manos, se cae todo, se cae todo de las manos, se cayo la taza, se cayo el vaso, se cayeron las llaves de la "
+        "mano, arrastro el pie, arrastro la pierna, arrastrando el pie, arrastrando la pierna, el pie se arrastra, se "
+        "cae el pie, cae la punta del pie, tropiezo con la punta, tropiezo con el pie, el pie se queda caido, pie "
+        "colgando, la pierna pesa y no responde, de trapo, como de trapo, pierna de trapo, brazo de trapo, piernas de "
+        "trapo, perdi el control de la pierna, perdi el control del brazo, perdi el control de la mano, no controlo "
+        "la pierna, no controlo la mano, no controlo el brazo, no controlo el pie"
     ),
     "no power in the arm": "brazo sin fuerza, mano sin fuerza",
     "dropping things": "tiro las cosas, tiro todo de las manos, soltando las cosas",
@@ -2014,26 +2243,30 @@ PHRASES: dict[str, str] = {
     ),
     "corner of my mouth": "comisura, comisura de la boca, esquina de la boca, comisura de los labios",
     "slurred speech": (
-        "balbuceo|balbuceando|balbuceaba|afasia, lengua trabada, se traba la lengua, trabo la lengua, no puedo "
-        "hablar, no pude hablar, no podia hablar, no puedo hablar bien, hablo raro, hablaba raro, hablo como "
-        "borracho, hablo como borracha, hablaba como borracho, hablaba como borracha, no salen las palabras, no "
-        "salian las palabras, no encuentro las palabras, no encontraba las palabras, hablo enredado, hablo mal, "
-        "palabras enredadas, no articulo, lengua dormida, lengua pesada, habla enredada, lengua de trapo, arrastro "
-        "las palabras, arrastrando las palabras, arrastraba las palabras, se enredan las palabras, se enredaban las "
-        "palabras, se enreda la lengua, se enredo la lengua, se enredaba la lengua, se trabo la lengua, se trabaron "
-        "las palabras, se traban las palabras, se trababa la lengua, trabada la lengua, las palabras no salen, las "
-        "palabras no salian, las palabras salen mal, las palabras salian mal, palabras salen raras, salen mal las "
-        "palabras, salian mal las palabras, no pronuncio bien, no puedo pronunciar, no puedo articular, no podia "
-        "articular, no articulaba, no podia decir, no puedo decir palabras, no puedo decir las palabras, no pude "
-        "decir, costaba hablar, costo hablar, cuesta hablar, dificultad para hablar, problemas para hablar, problema "
-        "para hablar, no consigo hablar, no logro hablar, no podia ni hablar, no puedo ni hablar, confundo las "
-        "palabras, confundia las palabras, se va el habla, se fue el habla, perdi el habla, perdida del habla, hablar "
-        "raro, hablo como si estuviera borracho, hablo como si estuviera borracha, hablo como si tuviera la lengua "
-        "dormida, digo palabras que no son, no coordino las palabras, no hilo las palabras, no se entiende lo que "
-        "digo, no se entendia lo que decia, no se entiende cuando hablo, no entienden lo que digo, no entienden "
-        "cuando hablo, no entendian lo que decia, hablaba enredado, hablaba mal, habla pastosa, voz pastosa, como si "
-        "estuviera borracho, como si estuviera borracha, lengua torpe, lengua gorda, tartamudeo de repente, digo "
-        "disparates"
+        "balbuceo|balbuceando|balbuceaba|afasia|balbuceas|balbucea|balbuceamos|balbucean|balbuceaban|balbuceabas|"
+        "balbucee|balbuceaste|balbucearon|balbuceado|balbuceada|balbuceados|balbuceadas|balbucear|balbucearse|"
+        "balbuceandose|balbucearme|balbuceara|balbucearia|tartamudeo|tartamudeas|tartamudea|tartamudeamos|tartamudean|"
+        "tartamudeaba|tartamudeaban|tartamudeabas|tartamudee|tartamudeaste|tartamudearon|tartamudeando|tartamudeado|"
+        "tartamudeada|tartamudeados|tartamudeadas|tartamudear|tartamudearse|tartamudeandose|tartamudearme|"
+        "tartamudeara|tartamudearia, lengua trabada, se traba la lengua, trabo la lengua, no puedo hablar, no pude "
+        "hablar, no podia hablar, no puedo hablar bien, hablo raro, hablaba raro, hablo como borracho, hablo como "
+        "borracha, hablaba como borracho, hablaba como borracha, no salen las palabras, no salian las palabras, no "
+        "encuentro las palabras, no encontraba las palabras, hablo enredado, hablo mal, palabras enredadas, no "
+        "articulo, lengua dormida, lengua pesada, habla enredada, lengua de trapo, arrastro las palabras, arrastrando "
+        "las palabras, arrastraba las palabras, se enredan las palabras, se enredaban las palabras, se enreda la "
+        "lengua, se enredo la lengua, se enredaba la lengua, se trabo la lengua, se trabaron las palabras, se traban "
+        "las palabras, se trababa la lengua, trabada la lengua, las palabras no salen, las palabras no salian, las "
+        "palabras salen mal, las palabras salian mal, palabras salen raras, salen mal las palabras, salian mal las "
+        "palabras, no pronuncio bien, no puedo pronunciar, no puedo articular, no podia articular, no articulaba, no "
+        "podia decir, no puedo decir palabras, no puedo decir las palabras, no pude decir, costaba hablar, costo "
+        "hablar, cuesta hablar, dificultad para hablar, problemas para hablar, problema para hablar, no consigo "
+        "hablar, no logro hablar, no podia ni hablar, no puedo ni hablar, confundo las palabras, confundia las "
+        "palabras, se va el habla, se fue el habla, perdi el habla, perdida del habla, hablar raro, hablo como si "
+        "estuviera borracho, hablo como si estuviera borracha, hablo como si tuviera la lengua dormida, digo palabras "
+        "que no son, no coordino las palabras, no hilo las palabras, no se entiende lo que digo, no se entendia lo "
+        "que decia, no se entiende cuando hablo, no entienden lo que digo, no entienden cuando hablo, no entendian lo "
+        "que decia, hablaba enredado, hablaba mal, habla pastosa, voz pastosa, como si estuviera borracho, como si "
+        "estuviera borracha, lengua torpe, lengua gorda, tartamudeo de repente, digo disparates"
     ),
     "blurred vision": (
         "ceguera|ciego|ciega|borroso|borrosa|diplopia|nublada|destellos|estrellitas, vista borrosa, vision borrosa, "
@@ -2066,7 +2299,17 @@ PHRASES: dict[str, str] = {
         "pesa|pesan|pesaba|presion|opresion|oprime|oprimia|oprimido|oprimida|aprieta|apretaba|aprietan|apreton|"
         "aplasta|aplastaba|aplastando|aplastante|opresivo|opresiva|apretando|oprimiendo|estruja|estrujando|comprime|"
         "aplastamiento|constriccion|apretazon|pesadez|pesado|pesada|pesados|pesadas|oprimiera|apretuje|losa|elefante|"
-        "peso, peso en, como una losa, un peso, como un peso, un elefante, como una piedra, como un yunque, una "
+        "peso|oprimo|oprimes|oprimimos|oprimen|oprimian|oprimio|oprimiste|oprimieron|oprimidos|oprimidas|oprimir|"
+        "oprimirse|comprimo|comprimes|comprimimos|comprimen|comprimia|comprimian|comprimio|comprimiste|comprimieron|"
+        "comprimiendo|comprimido|comprimida|comprimidos|comprimidas|comprimir|comprimirse|apreto|apretas|apreta|"
+        "apretamos|apretan|apretaban|apretabas|aprete|apretaste|apretaron|apretados|apretadas|apretar|apretarse|"
+        "apretandose|apretarme|apretara|apretaria|aprieto|aprietas|aprietamos|aprietaba|aprietaban|aprietabas|apriete|"
+        "aprietaste|aprietaron|aprietando|aprietado|aprietada|aprietados|aprietadas|aprietar|aprietarse|aprietandose|"
+        "aprietarme|aprietara|aprietaria|aplasto|aplastas|aplastamos|aplastan|aplastaban|aplastabas|aplaste|"
+        "aplastaste|aplastaron|aplastado|aplastada|aplastados|aplastadas|aplastar|aplastarse|aplastandose|aplastarme|"
+        "aplastara|aplastaria|estrujo|estrujas|estrujamos|estrujan|estrujaba|estrujaban|estrujabas|estruje|estrujaste|"
+        "estrujaron|estrujado|estrujada|estrujados|estrujadas|estrujar|estrujarse|estrujandose|estrujarme|estrujara|"
+        "estrujaria, peso en, como una losa, un peso, como un peso, un elefante, como una piedra, como un yunque, una "
         "piedra, como un elefante, como un ladrillo, como una garra, como un puno, como una faja, como una banda "
         "apretada, como si apretaran, como si estrujaran, como si aplastaran, como si un elefante"
     ),
@@ -2086,40 +2329,50 @@ PHRASES: dict[str, str] = {
     ),
     "can not breathe": (
         "ahogo|ahogaba|ahogada|ahogado|ahogando|asfixia|asfixio|asfixiaba|asfixiando|sofoco|sofocado|sofocada|"
-        "sofocacion|disnea|sofoca|boqueando, falta el aire, falta de aire, falta aire, no puedo respirar, no podia "
-        "respirar, no pude respirar, dificultad para respirar, dificultad respiratoria, sin aire, no tengo aire, no "
-        "entra el aire, no entraba el aire, falto el aire, faltaba el aire, faltaba aire, falto aire, no respiro "
-        "bien, no respiraba, no respiro, no entra aire, no entraba aire, no llega el aire, no llegaba el aire, "
-        "problemas para respirar, problema para respirar, cuesta respirar, costaba respirar, costo respirar, cuesta "
-        "mucho respirar, cuesta trabajo respirar, respiro con dificultad, respiraba con dificultad, respirar con "
-        "dificultad, no puedo respirar bien, no podia respirar bien, no puedo tomar aire, no puedo coger aire, no "
-        "puedo agarrar aire, no puedo jalar aire, no podia coger aire, no podia tomar aire, no podia jalar aire, no "
-        "consigo respirar, no logro respirar, no alcanzo a respirar, quede sin respiracion, quede sin aire, quedo sin "
-        "aire, quede sin respirar, sin respirar, sin poder respirar, se va el aire, se fue el aire, se iba el aire, "
-        "se corta la respiracion, se corto la respiracion, se cortaba la respiracion, se cierra la garganta, se cerro "
-        "la garganta, jadeo sin parar, respiracion dificil, respiracion dificultosa, respirar cuesta, respirar duele, "
-        "faltaba el oxigeno, falta oxigeno, falta el oxigeno, imposible respirar, no podia ni respirar, no puedo ni "
-        "respirar, agitacion al respirar, silbido al respirar, silbidos al respirar, pitidos al respirar, pitos al "
-        "respirar, no puedo decir una frase, no puedo terminar una frase, no termino las frases"
+        "sofocacion|disnea|sofoca|boqueando|ahogas|ahoga|ahogamos|ahogan|ahogaban|ahogabas|ahoge|ahogaste|ahogaron|"
+        "ahogados|ahogar|ahogarse|ahogandose|ahogarme|ahogara|ahogaria|asfixias|asfixiamos|asfixian|asfixiaban|"
+        "asfixiabas|asfixie|asfixiaste|asfixiaron|asfixiado|asfixiada|asfixiados|asfixiadas|asfixiar|asfixiarse|"
+        "asfixiandose|asfixiarme|asfixiara|asfixiaria|sofocas|sofocamos|sofocan|sofocaba|sofocaban|sofocabas|sofoce|"
+        "sofocaste|sofocaron|sofocando|sofocados|sofocadas|sofocar|sofocarse|sofocandose|sofocarme|sofocara|"
+        "sofocaria, falta el aire, falta de aire, falta aire, no puedo respirar, no podia respirar, no pude respirar, "
+        "dificultad para respirar, dificultad respiratoria, sin aire, no tengo aire, no entra el aire, no entraba el "
+        "aire, falto el aire, faltaba el aire, faltaba aire, falto aire, no respiro bien, no respiraba, no respiro, "
+        "no entra aire, no entraba aire, no llega el aire, no llegaba el aire, problemas para respirar, problema para "
+        "respirar, cuesta respirar, costaba respirar, costo respirar, cuesta mucho respirar, cuesta trabajo respirar, "
+        "respiro con dificultad, respiraba con dificultad, respirar con dificultad, no puedo respirar bien, no podia "
+        "respirar bien, no puedo tomar aire, no puedo coger aire, no puedo agarrar aire, no puedo jalar aire, no "
+        "podia coger aire, no podia tomar aire, no podia jalar aire, no consigo respirar, no logro respirar, no "
+        "alcanzo a respirar, quede sin respiracion, quede sin aire, quedo sin aire, quede sin respirar, sin respirar, "
+        "sin poder respirar, se va el aire, se fue el aire, se iba el aire, se corta la respiracion, se corto la "
+        "respiracion, se cortaba la respiracion, se cierra la garganta, se cerro la garganta, jadeo sin parar, "
+        "respiracion dificil, respiracion dificultosa, respirar cuesta, respirar duele, faltaba el oxigeno, falta "
+        "oxigeno, falta el oxigeno, imposible respirar, no podia ni respirar, no puedo ni respirar, agitacion al "
+        "respirar, silbido al respirar, silbidos al respirar, pitidos al respirar, pitos al respirar, no puedo decir "
+        "una frase, no puedo terminar una frase, no termino las frases"
     ),
     "out of breath": "agitado|agitada|jadeando|jadeante|resoplando, sin aliento",
     "fainted": (
         "desmaye|desmayo|desmayado|desmayada|desmayar|desmayos|desmayaba|desmayandome|desmayarme|desvaneci|"
         "desvanecimiento|desvanecido|desvanecio|desvanecida|sincope|inconsciente|lipotimia|soponcio|patatus|desplome|"
-        "desplomo|desplomado|desplomaba|colapse|colapso|telele|apague|blancazo|privada|prive, perdi el conocimiento, "
-        "perdi el sentido, perdi la conciencia, perdi la consciencia, perdida de conocimiento, perdida de conciencia, "
-        "pierdo el conocimiento, casi desmayo, casi desmaye, a punto de desmayarme, por poco desmayo, a punto de "
-        "perder el conocimiento, perder el conocimiento, perdido el conocimiento, perdiendo el conocimiento, perdio "
-        "el conocimiento, perdi conocimiento, quede inconsciente, cai inconsciente, cai redondo, cai redonda, caer "
-        "redonda, caer redondo, cai al suelo sin, vi todo negro, veo todo negro, veia todo negro, se puso todo negro, "
-        "todo se puso negro, todo negro, se puso negro todo, se puso la vista negra, vista negra, se hizo negro, se "
-        "hizo oscuro todo, se puso todo oscuro, todo se puso oscuro, se puso oscuro, se apago todo, se apagaron las "
-        "luces, se fue el mundo, se fue la cabeza, se fue la cabeza del todo, se fue la luz de los ojos, se fueron "
-        "las luces, se fue la luz de golpe, perdi el mundo, desperte en el suelo, desperte en el piso, desperte "
-        "tirado, desperte tirada, apareci en el suelo, dio un blancazo, dio un yeyo, un yeyo, dio un vahido, un "
-        "vahido, quede en blanco unos segundos, se nublo y cai, dio la palida, la palida, perdi consciencia, perdi "
-        "conciencia, dio un patatus, dio un soponcio, fui al suelo, cai desmayada, cai desmayado, quede privado, "
-        "quede privada"
+        "desplomo|desplomado|desplomaba|colapse|colapso|telele|apague|blancazo|privada|prive|desmayas|desmaya|"
+        "desmayamos|desmayan|desmayaban|desmayabas|desmayaste|desmayaron|desmayando|desmayados|desmayadas|desmayarse|"
+        "desmayandose|desmayara|desmayaria|desplomas|desploma|desplomamos|desploman|desplomaban|desplomabas|"
+        "desplomaste|desplomaron|desplomando|desplomada|desplomados|desplomadas|desplomar|desplomarse|desplomandose|"
+        "desplomarme|desplomara|desplomaria|desvaneco|desvaneces|desvanece|desvanecemos|desvanecen|desvanecia|"
+        "desvanecian|desvaneciste|desvanecieron|desvaneciendo|desvanecidos|desvanecidas|desvanecer|desvanecerse|"
+        "desvaneciendose, perdi el conocimiento, perdi el sentido, perdi la conciencia, perdi la consciencia, perdida "
+        "de conocimiento, perdida de conciencia, pierdo el conocimiento, casi desmayo, casi desmaye, a punto de "
+        "desmayarme, por poco desmayo, a punto de perder el conocimiento, perder el conocimiento, perdido el "
+        "conocimiento, perdiendo el conocimiento, perdio el conocimiento, perdi conocimiento, quede inconsciente, cai "
+        "inconsciente, cai redondo, cai redonda, caer redonda, caer redondo, cai al suelo sin, vi todo negro, veo "
+        "todo negro, veia todo negro, se puso todo negro, todo se puso negro, todo negro, se puso negro todo, se puso "
+        "la vista negra, vista negra, se hizo negro, se hizo oscuro todo, se puso todo oscuro, todo se puso oscuro, "
+        "se puso oscuro, se apago todo, se apagaron las luces, se fue el mundo, se fue la cabeza, se fue la cabeza "
+        "del todo, se fue la luz de los ojos, se fueron las luces, se fue la luz de golpe, perdi el mundo, desperte "
+        "en el suelo, desperte en el piso, desperte tirado, desperte tirada, apareci en el suelo, dio un blancazo, "
+        "dio un yeyo, un yeyo, dio un vahido, un vahido, quede en blanco unos segundos, se nublo y cai, dio la "
+        "palida, la palida, perdi consciencia, perdi conciencia, dio un patatus, dio un soponcio, fui al suelo, cai "
+        "desmayada, cai desmayado, quede privado, quede privada"
     ),
     "palpitations": (
         "palpitaciones|palpitacion|taquicardia|taquicardias|arritmia|arritmias|extrasistoles|extrasistole|palpitaba|"
@@ -2143,8 +2396,10 @@ PHRASES: dict[str, str] = {
     "cold sweat": "sudo frio, sudor frio, sudores frios, sudando frio, sude frio, sudaba frio, sudoracion fria",
     "sweating": "sudo|sudaba|sude|sudando|sudor|sudoroso|sudorosa",
     "throbbing": (
-        "palpita|palpitando|late|latiendo|pulsatil|pulsa|pulsante|latia|palpitante|palpitan|laten|pulsando, latidos "
-        "en la pantorrilla"
+        "palpita|palpitando|late|latiendo|pulsatil|pulsa|pulsante|latia|palpitante|palpitan|laten|pulsando|palpito|"
+        "palpitas|palpitamos|palpitaban|palpitabas|palpite|palpitaste|palpitaron|palpitado|palpitada|palpitados|"
+        "palpitadas|palpitar|palpitarse|palpitandose|palpitarme|palpitara|palpitaria|latimos|latian|latio|latiste|"
+        "latieron|latida|latidas|latir|latirse, latidos en la pantorrilla"
     ),
     "warm": (
         "caliente|calientita|calientito|calientes|roja|rojo|rojiza|rojizo|enrojecido|enrojecida|colorada|colorado|"
@@ -2154,15 +2409,22 @@ PHRASES: dict[str, str] = {
     "dizzy": (
         "mareo|mareos|mareado|mareada|maree|marea|mareaba|mareando|mareadito|mareadita|marie|vertigo|vertigos|"
         "aturdido|aturdida|atontado|atontada|atontao|mareillo|mareito|mareadisima|mareadisimo|grogui|mareadillo|"
-        "mareadilla|atarantado|atarantada|tarantas|tarantado|flotando|vahidos|vahido, borrachera sin beber, da "
-        "vueltas, daba vueltas, dio vueltas, da vueltas la cabeza, da vueltas todo, daba vueltas todo, daba vueltas "
-        "la cabeza, todo da vueltas, todo daba vueltas, dio vueltas todo, todo dio vueltas, la cabeza da vueltas, "
-        "cabeza dando vueltas, la cabeza daba vueltas, dando vueltas, todo dando vueltas, todo giraba, giraba todo, "
-        "gira todo, todo gira, el cuarto giraba, la habitacion giraba, giraba el techo, el techo giraba, se mueve el "
-        "piso, se movia el piso, se mueve el suelo, se movia el suelo, se mueve todo, se movia todo, todo se mueve, "
-        "todo se movia, como en un barco, como si estuviera en un barco, se va la cabeza, se iba la cabeza, ida la "
-        "cabeza, cabeza ligera, cabeza liviana, cabeza ida, voy de lado, voy como borracho, voy como borracha, como "
-        "borracha al caminar, como borracho al caminar, como flotando, mareos fuertes"
+        "mareadilla|atarantado|atarantada|tarantas|tarantado|flotando|vahidos|vahido|mareamos|marean|mareaban|"
+        "mareabas|mareaste|marearon|mareados|mareadas|marear|marearse|mareandose|marearme|mareara|marearia|ataranto|"
+        "atarantas|ataranta|atarantamos|atarantan|atarantaba|atarantaban|atarantabas|atarante|atarantaste|atarantaron|"
+        "atarantando|atarantados|atarantadas|atarantar|atarantarse|atarantandose|atarantarme|atarantara|atarantaria|"
+        "atonto|atontas|atonta|atontamos|atontan|atontaba|atontaban|atontabas|atonte|atontaste|atontaron|atontando|"
+        "atontados|atontadas|atontar|atontarse|atontandose|atontarme|atontara|atontaria|aturdo|aturdes|aturde|"
+        "aturdimos|aturden|aturdia|aturdian|aturdio|aturdiste|aturdieron|aturdiendo|aturdidos|aturdidas|aturdir|"
+        "aturdirse, borrachera sin beber, da vueltas, daba vueltas, dio vueltas, da vueltas la cabeza, da vueltas "
+        "todo, daba vueltas todo, daba vueltas la cabeza, todo da vueltas, todo daba vueltas, dio vueltas todo, todo "
+        "dio vueltas, la cabeza da vueltas, cabeza dando vueltas, la cabeza daba vueltas, dando vueltas, todo dando "
+        "vueltas, todo giraba, giraba todo, gira todo, todo gira, el cuarto giraba, la habitacion giraba, giraba el "
+        "techo, el techo giraba, se mueve el piso, se movia el piso, se mueve el suelo, se movia el suelo, se mueve "
+        "todo, se movia todo, todo se mueve, todo se movia, como en un barco, como si estuviera en un barco, se va la "
+        "cabeza, se iba la cabeza, ida la cabeza, cabeza ligera, cabeza liviana, cabeza ida, voy de lado, voy como "
+        "borracho, voy como borracha, como borracha al caminar, como borracho al caminar, como flotando, mareos "
+        "fuertes"
     ),
     "fever": (
         "fiebre|fiebres|febril|calentura|calenturas|fiebron|fiebrecita|febricula|temperatura|afiebrado|afiebrada|"
@@ -2170,13 +2432,18 @@ PHRASES: dict[str, str] = {
         "por la noche, unas decimas, con temperatura"
     ),
     "weight loss": (
-        "adelgazado|adelgace|adelgazo|adelgazando|enflaquecido|enflaqueci|enflaqueciendo, perdida de peso, bajando de "
-        "peso, baje de peso, perdiendo peso, perdi peso, he perdido peso, he bajado de peso, bajado de peso, perdido "
-        "peso, he adelgazado, se cae la ropa, bajon de peso, perdido kilos, perdiendo kilos, perdido mucho peso, "
-        "perdi mucho peso, bajo de peso sin, baje kilos, baje varios kilos, bajado varios kilos, perdi kilos, perdi "
-        "varios kilos, perdido varios kilos, he perdido varios kilos, la ropa queda grande, ropa queda grande, se "
-        "caen los pantalones, pantalones se caen, adelgazado sin dieta, adelgazado sin querer, pierdo peso, pierdo "
-        "kilos, bajo de peso, bajo peso sin dieta, quedan grandes los pantalones, estoy bajando de peso"
+        "adelgazado|adelgace|adelgazo|adelgazando|enflaquecido|enflaqueci|enflaqueciendo|adelgazas|adelgaza|"
+        "adelgazamos|adelgazan|adelgazaba|adelgazaban|adelgazabas|adelgaze|adelgazaste|adelgazaron|adelgazada|"
+        "adelgazados|adelgazadas|adelgazar|adelgazarse|adelgazandose|adelgazarme|adelgazara|adelgazaria|enflaqueco|"
+        "enflaquecas|enflaqueca|enflaquecamos|enflaquecan|enflaquecaba|enflaquecaban|enflaquecabas|enflaquece|"
+        "enflaquecaste|enflaquecaron|enflaquecando|enflaquecado|enflaquecada|enflaquecados|enflaquecadas|enflaquecar|"
+        "enflaquecarse|enflaquecandose|enflaquecarme|enflaquecara|enflaquecaria, perdida de peso, bajando de peso, "
+        "baje de peso, perdiendo peso, perdi peso, he perdido peso, he bajado de peso, bajado de peso, perdido peso, "
+        "he adelgazado, se cae la ropa, bajon de peso, perdido kilos, perdiendo kilos, perdido mucho peso, perdi "
+        "mucho peso, bajo de peso sin, baje kilos, baje varios kilos, bajado varios kilos, perdi kilos, perdi varios "
+        "kilos, perdido varios kilos, he perdido varios kilos, la ropa queda grande, ropa queda grande, se caen los "
+        "pantalones, pantalones se caen, adelgazado sin dieta, adelgazado sin querer, pierdo peso, pierdo kilos, bajo "
+        "de peso, bajo peso sin dieta, quedan grandes los pantalones, estoy bajando de peso"
     ),
     "lost 6 kilos": "perdi 6 kilos",
     "wakes me up": (
@@ -2252,7 +2519,10 @@ PHRASES: dict[str, str] = {
         "no noto el papel higienico, no siento cuando limpio, no siento al limpiarme, no noto cuando limpio, no "
         "siento nada cuando limpio, no siento nada al limpiarme"
     ),
-    "odd": "raro|rara|raros|raras|extrano|extrana|anormal|extranos",
+    "odd": (
+        "raro|rara|raros|raras|extrano|extrana|anormal|extranos|rarito|rarita|rarisimo|rarisima|extranas|extranito|"
+        "extranita|extranisimo|extranisima"
+    ),
     "bladder trouble": (
         "problemas de vejiga, problemas con la orina, problemas de esfinteres, problemas con la vejiga, problemas con "
         "el pis, problemas de control de esfinteres"
@@ -2346,50 +2616,51 @@ PHRASES: dict[str, str] = {
         "semanas"
     ),
     "change the time": (
-        "cambiar la hora, cambiar el horario, cambiar de hora, cambiar de horario, cambiar mi horario, cambiame la "
-        "hora, cambiame el horario, cambio de hora, cambio de horario, otra hora, otro horario, mandalo mas tarde, "
-        "mandame mas tarde, mandamelo mas tarde, mandalo mas temprano, mandamelo mas temprano, mandame mas temprano, "
-        "mas temprano por favor, mas tarde por favor, enviame mas tarde, enviamelo mas tarde, enviamelo mas temprano, "
-        "escribeme mas tarde, escribeme mas temprano, muevelo a, mueve la hora, mover la hora, mover el horario, "
-        "cambialo a, cambiala a, modificar la hora, modificar el horario, ajustar la hora, ajustar el horario, "
-        "horario distinto, prefiero por la tarde, prefiero por la noche, prefiero por la manana, prefiero en la "
-        "tarde, prefiero en la noche, prefiero en la manana, cambia la hora, cambia el horario, cambien la hora, "
-        "cambien el horario, cambiarme la hora, cambiarme el horario, cambiarlo a, cambiar la hora de los mensajes, "
-        "cambiar el recordatorio, mandar los mensajes mas tarde, mandar los mensajes mas temprano, mandar el mensaje "
-        "mas tarde, mandar el mensaje mas temprano, enviar los mensajes mas tarde, enviar los mensajes mas temprano, "
-        "enviar el mensaje mas tarde, enviar el mensaje mas temprano, recibir los mensajes mas tarde, recibir los "
-        "mensajes mas temprano, recibir los mensajes a, recibir los mensajes por la tarde, recibir los mensajes por "
-        "la noche, recibir los mensajes por la manana, recibir los mensajes en la tarde, recibir los mensajes en la "
-        "noche, recibir el mensaje a, recibir el mensaje mas tarde, recibir el mensaje mas temprano, recibirlo a, "
-        "recibirlo mas tarde, recibirlo mas temprano, recibirlo por la tarde, recibirlo por la noche, recibirla a, "
-        "recibirla por la tarde, recibirla por la noche, recibir la sesion a, recibir la sesion por la tarde, recibir "
-        "la sesion por la noche, recibir la sesion mas tarde, recibir la sesion mas temprano, mandame los mensajes a, "
-        "mandame los mensajes por la tarde, mandame los mensajes por la noche, mandame el mensaje a, mandame la "
-        "sesion a, mandame la sesion por la tarde, mandame la sesion por la noche, mandame la sesion en la tarde, "
-        "mandame la sesion en la noche, mandame la sesion mas tarde, mandame la sesion mas temprano, mandalo a, "
-        "mandala a, mandamelo a, mandamela a, enviame la sesion a, enviame la sesion por la tarde, enviame la sesion "
-        "por la noche, enviame los mensajes a, enviame el mensaje a, enviamelo a, enviamela a, envialo a, enviala a, "
-        "escribeme a, escribeme por la tarde, escribeme por la noche, escribime a, avisame a, recuerdamelo a, "
-        "recuerdame a, pasalo a, pasala a, pasar a la tarde, pasar a la noche, pasarlo a la tarde, pasarlo a la "
-        "noche, pasarlo a, pasarla a, pasarla a la tarde, pasarla a la noche, pasar los mensajes a, pasar la sesion "
-        "a, pasame la sesion a, podria ser a, podria ser por la tarde, podria ser por la noche, podria ser mas tarde, "
-        "podria ser mas temprano, puede ser a, puede ser por la tarde, puede ser por la noche, puede ser mas tarde, "
-        "puede ser mas temprano, puede ser a otra hora, podria ser a otra hora, muy temprano para mi, demasiado "
-        "temprano para mi, muy tarde para mi, demasiado tarde para mi, media hora mas tarde, media hora mas temprano, "
-        "media hora antes, una hora mas tarde, una hora mas temprano, una hora antes, dos horas mas tarde, mas "
-        "tardecito por favor, mejor por la tarde por favor, mejor por las tardes, mejor por las noches, mejor por las "
-        "mananas, mejor a la tarde, mejor a la noche, prefiero por las tardes, prefiero por las noches, prefiero por "
-        "las mananas, prefiero a la tarde, prefiero a la noche, prefiero recibirlo, prefiero recibirla, prefiero los "
-        "mensajes, prefiero el mensaje, prefiero la sesion por, prefiero la sesion a, prefiero a, prefiero otra hora, "
-        "prefiero otro horario, poner el recordatorio a, pon el recordatorio a, ponme el recordatorio a, ponlo a, "
-        "ponla a, ponmelo a, hora del mensaje, cambiar los mensajes a, cambiar mensajes a, cambiar la sesion a, "
-        "cambiar a la tarde, cambiar a la noche, cambiar a la manana, cambiar para la tarde, cambiar para la noche, "
-        "cambiarla a, cambiar a las, no los domingos, mover los mensajes a, mover la sesion a, moverlo a, moverla a, "
-        "mover a la tarde, mover el recordatorio, adelantar la hora, atrasar la hora, adelantar el mensaje, retrasar "
-        "el mensaje, retrasar la hora, adelantar los mensajes, retrasar los mensajes, a partir de manana a, que "
-        "llegue a, que llegue mas tarde, que llegue mas temprano, que llegue por la tarde, que llegue por la noche, "
-        "que llegue antes de, que llegue despues de, que lleguen a, que lleguen por la tarde, que lleguen por la "
-        "noche, que lleguen mas tarde, que lleguen mas temprano, que el mensaje llegue"
+        "mover el mensaje, cambiar el mensaje, mover los mensajes, cambiar los mensajes, mover la hora del mensaje, "
+        "cambiar la hora del mensaje, cambiar la hora, cambiar el horario, cambiar de hora, cambiar de horario, "
+        "cambiar mi horario, cambiame la hora, cambiame el horario, cambio de hora, cambio de horario, otra hora, "
+        "otro horario, mandalo mas tarde, mandame mas tarde, mandamelo mas tarde, mandalo mas temprano, mandamelo mas "
+        "temprano, mandame mas temprano, mas temprano por favor, mas tarde por favor, enviame mas tarde, enviamelo "
+        "mas tarde, enviamelo mas temprano, escribeme mas tarde, escribeme mas temprano, muevelo a, mueve la hora, "
+        "mover la hora, mover el horario, cambialo a, cambiala a, modificar la hora, modificar el horario, ajustar la "
+        "hora, ajustar el horario, horario distinto, prefiero por la tarde, prefiero por la noche, prefiero por la "
+        "manana, prefiero en la tarde, prefiero en la noche, prefiero en la manana, cambia la hora, cambia el "
+        "horario, cambien la hora, cambien el horario, cambiarme la hora, cambiarme el horario, cambiarlo a, cambiar "
+        "la hora de los mensajes, cambiar el recordatorio, mandar los mensajes mas tarde, mandar los mensajes mas "
+        "temprano, mandar el mensaje mas tarde, mandar el mensaje mas temprano, enviar los mensajes mas tarde, enviar "
+        "los mensajes mas temprano, enviar el mensaje mas tarde, enviar el mensaje mas temprano, recibir los mensajes "
+        "mas tarde, recibir los mensajes mas temprano, recibir los mensajes a, recibir los mensajes por la tarde, "
+        "recibir los mensajes por la noche, recibir los mensajes por la manana, recibir los mensajes en la tarde, "
+        "recibir los mensajes en la noche, recibir el mensaje a, recibir el mensaje mas tarde, recibir el mensaje mas "
+        "temprano, recibirlo a, recibirlo mas tarde, recibirlo mas temprano, recibirlo por la tarde, recibirlo por la "
+        "noche, recibirla a, recibirla por la tarde, recibirla por la noche, recibir la sesion a, recibir la sesion "
+        "por la tarde, recibir la sesion por la noche, recibir la sesion mas tarde, recibir la sesion mas temprano, "
+        "mandame los mensajes a, mandame los mensajes por la tarde, mandame los mensajes por la noche, mandame el "
+        "mensaje a, mandame la sesion a, mandame la sesion por la tarde, mandame la sesion por la noche, mandame la "
+        "sesion en la tarde, mandame la sesion en la noche, mandame la sesion mas tarde, mandame la sesion mas "
+        "temprano, mandalo a, mandala a, mandamelo a, mandamela a, enviame la sesion a, enviame la sesion por la "
+        "tarde, enviame la sesion por la noche, enviame los mensajes a, enviame el mensaje a, enviamelo a, enviamela "
+        "a, envialo a, enviala a, escribeme a, escribeme por la tarde, escribeme por la noche, escribime a, avisame "
+        "a, recuerdamelo a, recuerdame a, pasalo a, pasala a, pasar a la tarde, pasar a la noche, pasarlo a la tarde, "
+        "pasarlo a la noche, pasarlo a, pasarla a, pasarla a la tarde, pasarla a la noche, pasar los mensajes a, "
+        "pasar la sesion a, pasame la sesion a, podria ser a, podria ser por la tarde, podria ser por la noche, "
+        "podria ser mas tarde, podria ser mas temprano, puede ser a, puede ser por la tarde, puede ser por la noche, "
+        "puede ser mas tarde, puede ser mas temprano, puede ser a otra hora, podria ser a otra hora, muy temprano "
+        "para mi, demasiado temprano para mi, muy tarde para mi, demasiado tarde para mi, media hora mas tarde, media "
+        "hora mas temprano, media hora antes, una hora mas tarde, una hora mas temprano, una hora antes, dos horas "
+        "mas tarde, mas tardecito por favor, mejor por la tarde por favor, mejor por las tardes, mejor por las "
+        "noches, mejor por las mananas, mejor a la tarde, mejor a la noche, prefiero por las tardes, prefiero por las "
+        "noches, prefiero por las mananas, prefiero a la tarde, prefiero a la noche, prefiero recibirlo, prefiero "
+        "recibirla, prefiero los mensajes, prefiero el mensaje, prefiero la sesion por, prefiero la sesion a, "
+        "prefiero a, prefiero otra hora, prefiero otro horario, poner el recordatorio a, pon el recordatorio a, ponme "
+        "el recordatorio a, ponlo a, ponla a, ponmelo a, hora del mensaje, cambiar los mensajes a, cambiar mensajes "
+        "a, cambiar la sesion a, cambiar a la tarde, cambiar a la noche, cambiar a la manana, cambiar para la tarde, "
+        "cambiar para la noche, cambiarla a, cambiar a las, no los domingos, mover los mensajes a, mover la sesion a, "
+        "moverlo a, moverla a, mover a la tarde, mover el recordatorio, adelantar la hora, atrasar la hora, adelantar "
+        "el mensaje, retrasar el mensaje, retrasar la hora, adelantar los mensajes, retrasar los mensajes, a partir "
+        "de manana a, que llegue a, que llegue mas tarde, que llegue mas temprano, que llegue por la tarde, que "
+        "llegue por la noche, que llegue antes de, que llegue despues de, que lleguen a, que lleguen por la tarde, "
+        "que lleguen por la noche, que lleguen mas tarde, que lleguen mas temprano, que el mensaje llegue"
     ),
     "lighter": (
         "bajale, mas facil, mas facil por favor, mas suave, mas suave por favor, mas ligero, mas liviano, mas "
@@ -2456,15 +2727,14 @@ PHRASES: dict[str, str] = {
     "chest opener": (
         "apertura de pecho, aperturas de pecho, apertura del pecho, abrir el pecho, abriendo el pecho, abre el pecho, "
         "abridor de pecho, abri el pecho, apertura pectoral, estiramiento de pecho, estiramiento del pecho, "
-        "estiramientos de pecho, estirar el pecho, estire el pecho, el de pecho, los de pecho, la de pecho, ejercicio "
-        "de pecho, ejercicios de pecho, dia de pecho, el del pecho, press de pecho, pecho abierto, estiramiento "
-        "pectoral, postura del pecho"
+        "estiramientos de pecho, estirar el pecho, estire el pecho, ejercicio de pecho, ejercicios de pecho, dia de "
+        "pecho, press de pecho, pecho abierto, estiramiento pectoral, postura del pecho"
     ),
     "knees to chest": (
         "rodillas al pecho, rodilla al pecho, piernas al pecho, rodillas hacia el pecho, rodilla hacia el pecho, "
-        "rodillas contra el pecho, la rodilla al pecho, las rodillas al pecho, rodilla a pecho, rodillas a pecho, "
-        "pierna al pecho, menton al pecho, barbilla al pecho, muslos al pecho, las piernas al pecho, talon al gluteo, "
-        "abrazando las rodillas, abrazo de rodillas, llevar las rodillas al pecho"
+        "rodillas contra el pecho, rodilla a pecho, rodillas a pecho, pierna al pecho, menton al pecho, barbilla al "
+        "pecho, muslos al pecho, talon al gluteo, abrazando las rodillas, abrazo de rodillas, llevar las rodillas al "
+        "pecho"
     ),
     "chest to the floor": (
         "pecho al suelo, pecho al piso, pecho contra la pared, pecho a la pared, pecho hacia el suelo, pecho hacia "
@@ -2473,9 +2743,9 @@ PHRASES: dict[str, str] = {
     "neck rolls": (
         "rotaciones de cuello, giros de cuello, circulos de cuello, circulos con el cuello, estiramiento de cuello, "
         "estiramientos de cuello, ejercicio de cuello, ejercicios de cuello, rotacion de cuello, rotacion cervical, "
-        "rotaciones cervicales, movilidad de cuello, movilidad cervical, los de cuello, el de cuello, giro de cuello, "
-        "inclinaciones de cuello, estiramiento del cuello, estiramientos del cuello, estirar el cuello, el del "
-        "cuello, los del cuello, la del cuello, ejercicio del cuello, ejercicios del cuello, estire el cuello"
+        "rotaciones cervicales, movilidad de cuello, movilidad cervical, giro de cuello, inclinaciones de cuello, "
+        "estiramiento del cuello, estiramientos del cuello, estirar el cuello, ejercicio del cuello, ejercicios del "
+        "cuello, estire el cuello"
     ),
     "jaw release": (
         "relajacion de mandibula, ejercicio de mandibula, estiramiento de mandibula, soltar la mandibula, relajar la "
@@ -2483,53 +2753,41 @@ PHRASES: dict[str, str] = {
     ),
     "arm circles": (
         "circulos de brazos, circulos con los brazos, giros de brazos, estiramiento de brazos, estiramiento de brazo, "
-        "estiramientos de brazos, elevaciones de brazos, los de brazos, los de brazo, los de los brazos, el de "
-        "brazos, el de brazo, ejercicios de brazos, la de brazos, estiramiento del brazo"
+        "estiramientos de brazos, elevaciones de brazos, ejercicios de brazos, estiramiento del brazo"
     ),
     "leg raises": (
         "elevaciones de pierna, elevaciones de piernas, elevacion de pierna, elevacion de piernas, estiramiento de "
-        "piernas, estiramiento de pierna, estiramientos de piernas, los de piernas, los de pierna, los de las "
-        "piernas, ejercicios de piernas, dia de pierna, dia de piernas, los ejercicios de pierna, el de pierna, el de "
-        "piernas, la de piernas, balanceo de piernas, estiramiento de la pierna"
+        "piernas, estiramiento de pierna, estiramientos de piernas, ejercicios de piernas, dia de pierna, dia de "
+        "piernas, balanceo de piernas, estiramiento de la pierna"
     ),
     "calf raises": (
         "elevaciones de talones, elevacion de talones, elevaciones de gemelos, elevaciones de pantorrilla, "
-        "estiramiento de pantorrilla, estiramiento de gemelo, estiramiento de gemelos, el de gemelos, los de gemelos, "
-        "el de pantorrilla, los de pantorrilla, estiramiento de pantorrillas, ejercicio de pantorrilla, ejercicio de "
-        "gemelos, la de gemelos, el de gemelo, el de la pantorrilla, los de pantorrillas, estiramiento de la "
-        "pantorrilla, estiramiento del gemelo, estirar la pantorrilla, estirar los gemelos, bajada de talones"
+        "estiramiento de pantorrilla, estiramiento de gemelo, estiramiento de gemelos, estiramiento de pantorrillas, "
+        "ejercicio de pantorrilla, ejercicio de gemelos, estiramiento de la pantorrilla, estiramiento del gemelo, "
+        "estirar la pantorrilla, estirar los gemelos, bajada de talones"
     ),
     "hip stretch": (
-        "estiramiento de cadera, estiramientos de cadera, apertura de cadera, aperturas de cadera, los de cadera, el "
-        "de cadera, ejercicios de cadera, ejercicio de cadera, movilidad de cadera, apertura de caderas, la de "
-        "cadera, estiramiento de psoas, el de psoas, circulos de cadera, el de la cadera, los de la cadera, "
-        "estiramiento de la cadera"
+        "estiramiento de cadera, estiramientos de cadera, apertura de cadera, aperturas de cadera, ejercicios de "
+        "cadera, ejercicio de cadera, movilidad de cadera, apertura de caderas, estiramiento de psoas, circulos de "
+        "cadera, estiramiento de la cadera"
     ),
     "hamstring stretch": (
-        "estiramiento de isquios, estiramiento de isquiotibiales, el de isquios, los de isquios, estiramiento de "
-        "femorales, estiramiento de los isquios, estirar isquios, el de isquiotibiales, los de isquiotibiales"
+        "estiramiento de isquios, estiramiento de isquiotibiales, estiramiento de femorales, estiramiento de los "
+        "isquios, estirar isquios"
     ),
-    "groin stretch": (
-        "estiramiento de ingle, estiramiento de aductores, la mariposa, postura de la mariposa, estiramiento "
-        "mariposa, el de aductores"
-    ),
-    "thigh stretch": (
-        "estiramiento de muslo, estiramiento de cuadriceps, el de cuadriceps, los de cuadriceps, la de cuadriceps"
-    ),
+    "groin stretch": "estiramiento de ingle, estiramiento de aductores, postura de la mariposa, estiramiento mariposa",
+    "thigh stretch": "estiramiento de muslo, estiramiento de cuadriceps",
     "glute bridge": (
         "puente|puentes, puente de gluteos, puente de gluteo, puentes de gluteos, puente gluteo, estiramiento de "
-        "gluteo, estiramiento de gluteos, el de gluteo, los de gluteos, el puente, los puentes, el de gluteos, "
-        "ejercicio de gluteos"
+        "gluteo, estiramiento de gluteos, ejercicio de gluteos"
     ),
     "back stretch": (
-        "torsiones, estiramiento de espalda, estiramientos de espalda, el de espalda, los de espalda, ejercicios de "
-        "espalda, ejercicio de espalda, los de la espalda, torsion de columna, estiramiento de la espalda, "
-        "estiramiento lumbar, la de espalda, giros de espalda, dia de espalda"
+        "torsiones, estiramiento de espalda, estiramientos de espalda, ejercicios de espalda, ejercicio de espalda, "
+        "torsion de columna, estiramiento de la espalda, estiramiento lumbar, giros de espalda, dia de espalda"
     ),
     "shoulder stretch": (
-        "estiramiento de hombro, estiramiento de hombros, estiramientos de hombro, el de hombro, el de hombros, los "
-        "de hombro, los de hombros, ejercicios de hombro, ejercicio de hombro, circulos de hombros, rotaciones de "
-        "hombros, estiramiento del hombro, la de hombros, los de los hombros"
+        "estiramiento de hombro, estiramiento de hombros, estiramientos de hombro, ejercicios de hombro, ejercicio de "
+        "hombro, circulos de hombros, rotaciones de hombros, estiramiento del hombro"
     ),
     "squats": "sentadillas|sentadilla|cuclillas",
     "lunges": "zancadas|estocadas|desplantes|zancada|estocada|desplante",
@@ -2539,10 +2797,10 @@ PHRASES: dict[str, str] = {
     "child pose": "postura del nino, posicion del nino, postura del bebe, pose del nino",
     "bird dog": "superman, perro pajaro",
     "dead bug": "bicho muerto, dead bug",
-    "cobra": "cobra, la cobra",
-    "seated ones": "ejercicios sentado, los de sentado, los sentados, los de sentada",
-    "standing ones": "ejercicios de pie, los de pie, los de parado",
-    "floor ones": "los de suelo, los del suelo, los de piso, los del piso",
+    "cobra": "cobra",
+    "the seated ones": "ejercicios sentado, los de sentado, los sentados, los de sentada",
+    "the standing ones": "ejercicios de pie, los de pie, los de parado",
+    "the floor ones": "los de suelo, los del suelo, los de piso, los del piso",
     "warm up": "calentamiento|calentar, entrada en calor",
     "hot weather": (
         "agua caliente, ducha caliente, bano caliente, clima caliente, cafe caliente, semaforo en rojo, vino rojo, "
@@ -2762,10 +3020,10 @@ PHRASES: dict[str, str] = {
         "mosquito, pincharon la rueda, puntada de costura, puntadas de costura, pinche trafico, pinchar un globo, "
         "pinchazo de la vacuna, pinchazo de rueda, pinchazo en la rueda, pincho la rueda del, rueda pinchada, pinche "
         "dia, pinche jefe, un pinchazo en el coche, pinchazo en la bici, pinchazo de la bici, pinchazo del coche, "
-        "pincho de tortilla, pincho moruno, picada con amigos, una picada, de una vez, agujas de tejer, agujas de "
-        "coser, alfileres de costura, tejiendo con agujas, agujas del reloj, agujas y alfileres para coser, mesa "
-        "coja, silla esta coja, mesa esta coja, la mesa coja, la silla coja, cuchillo nuevo, corte con un cuchillo, "
-        "corte con el cuchillo, dolor de muelas mi jefe"
+        "pincho de tortilla, pincho moruno, picada con amigos, una picada, agujas de tejer, agujas de coser, "
+        "alfileres de costura, tejiendo con agujas, agujas del reloj, agujas y alfileres para coser, mesa coja, silla "
+        "esta coja, mesa esta coja, la mesa coja, la silla coja, cuchillo nuevo, corte con un cuchillo, corte con el "
+        "cuchillo, dolor de muelas mi jefe"
     ),
     "night shift": (
         "nochevieja, turno nocturno, trabajo nocturno, vida nocturna, noche de fiesta, noche de chicas, noche de "
@@ -2791,4 +3049,26 @@ PHRASES: dict[str, str] = {
         "ninguna sensacion de, sin rastro de, ni sensacion de"
     ),
     "no problem at all": "sin sintomas, ningun sintoma, sin sintomas raros",
+    "the chest opener": "el de pecho, los de pecho, la de pecho, el del pecho",
+    "the knees to chest": "la rodilla al pecho, las rodillas al pecho, las piernas al pecho",
+    "the neck rolls": "los de cuello, el de cuello, el del cuello, los del cuello, la del cuello",
+    "the arm circles": "los de brazos, los de brazo, los de los brazos, el de brazos, el de brazo, la de brazos",
+    "the leg raises": (
+        "los de piernas, los de pierna, los de las piernas, los ejercicios de pierna, el de pierna, el de piernas, la "
+        "de piernas"
+    ),
+    "the calf raises": (
+        "el de gemelos, los de gemelos, el de pantorrilla, los de pantorrilla, la de gemelos, el de gemelo, el de la "
+        "pantorrilla, los de pantorrillas"
+    ),
+    "the hip stretch": "los de cadera, el de cadera, la de cadera, el de psoas, el de la cadera, los de la cadera",
+    "the hamstring stretch": "el de isquios, los de isquios, el de isquiotibiales, los de isquiotibiales",
+    "the groin stretch": "la mariposa, el de aductores",
+    "the thigh stretch": "el de cuadriceps, los de cuadriceps, la de cuadriceps",
+    "the glute bridge": "el de gluteo, los de gluteos, el puente, los puentes, el de gluteos",
+    "the back stretch": "el de espalda, los de espalda, los de la espalda, la de espalda",
+    "the shoulder stretch": (
+        "el de hombro, el de hombros, los de hombro, los de hombros, la de hombros, los de los hombros"
+    ),
+    "the cobra": "la cobra",
 }
