@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from types import ModuleType
 
 from plans import words_de, words_es
@@ -69,7 +69,7 @@ def in_english(text: str, language: str) -> str:
         return text
     if language not in TABLES:
         raise ValueError(f"no word list for language {language!r}: known are en, {', '.join(TABLES)}")
-    return " ".join(said for said, _size in _glossed(text, _table(language)))
+    return " ".join(said for said, _size in _glossed(text, language))
 
 
 def knows(text: str, language: str, *, enough: float = ENOUGH) -> bool:
@@ -77,7 +77,7 @@ def knows(text: str, language: str, *, enough: float = ENOUGH) -> bool:
     if language == "en":
         pieces = [piece for piece in _PIECE.findall(normalise(text)) if piece.isalpha()]
         return bool(pieces) and sum(map(is_english, pieces)) >= enough * len(pieces)
-    found = [(said, size) for said, size in _glossed(text, _table(language)) if said[:1].isalpha()]
+    found = [(said, size) for said, size in _glossed(text, language) if said[:1].isalpha()]
     known = sum(size for said, size in found if said != UNKNOWN)
     return bool(found) and known >= enough * sum(size for _said, size in found)
 
@@ -90,8 +90,13 @@ def languages_of(text: str, own: str) -> Iterator[str]:
     yield from (other for other in ("en", *TABLES) if other != own and knows(text, other))
 
 
-def _glossed(text: str, table: _Table) -> Iterator[tuple[str, int]]:
+@lru_cache(maxsize=len(TABLES))
+def _glossed(text: str, language: str) -> tuple[tuple[str, int], ...]:
     """What each phrase is in English, and how many of the reply's words it is of."""
+    return tuple(_phrases(text, _table(language)))
+
+
+def _phrases(text: str, table: _Table) -> Iterator[tuple[str, int]]:
     plain = normalise(text)
     for pattern, by in table.rewrites:
         plain = pattern.sub(by, plain)

@@ -103,8 +103,8 @@ REWRITES: tuple[tuple[str, str], ...] = (
         "elresto no",
     ),
     (
-        r"\b(?:mand|envi|reprogram|program|pas)(?:ar|a|e|es|as|en)(?:me|te|se)?(?:lo|la|los|las)?(?= (?:(?:el|los|"
-        r"la|las|mis|mi) (?:mensajes?|sesion|sesiones|rutina|recordatorio|ejercicios) )?"
+        r"\b(?:mand|envi|reprogram|program|pas)(?:ar|a|e|es|as|en)(?:me|te|se)?(?:lo|la|los|las)?(?= (?:(?:(?:el|"
+        r"los|la|las|mis|mi) (?:mensajes?|sesion|sesiones|rutina|recordatorio|ejercicios)|todo) )?"
         r"(?:a las|mas tarde|mas temprano|por las? (?:tarde|noche|manana)s?|en las? (?:tarde|noche|manana)s?|"
         r"antes|despues|a otra hora|a la noche|a la tarde)\b)",
         "cambiar la hora",
@@ -127,6 +127,44 @@ REWRITES: tuple[tuple[str, str], ...] = (
         r"en|la|el|un|una|rato|tiempo|trabajo|trabajar|casa|curro|oficina|chamba|hueco|chance|comer|cenar))*,? "
         r"(?=(?:la|lo|los|las) (?:hago|hare)\b)",
         "",
+    ),
+    (
+        rf"\bantes(?: de \w+)?,? (?:era |estaba en |un |tenia |dolia )?(?P<one>{_NUMBER}),?(?: y| pero)? "
+        rf"(?:despues|ahora|luego|ya|al final|al terminar)(?: de \w+)?,? (?:un |es )?(?P<two>{_NUMBER})\b",
+        r"era \g<one> ahora \g<two>",
+    ),
+    (
+        rf"\bhoy (?P<one>{_NUMBER}),? (?:y |pero )?ayer (?:dolor |era |fue |un )?(?P<two>{_NUMBER})\b(?! \w+s\b)",
+        r"ayer dolor \g<two>, hoy dolor \g<one>",
+    ),
+    (
+        rf"\b(?P<still>sigue|sigo|continua|se mantiene|mantiene|permanece) (?:ennum|en|a|con) (?:un |una "
+        rf")?(?={_NUMBER}\b)",
+        r"\g<still> ",
+    ),
+    (
+        rf"\b(?:esfuerzo|energia|animo|estres|motivacion|cansancio|dificultad|sueno|humor|flexibilidad|intensidad "
+        rf"del estiramiento) (?:de |en |nivel )?(?:un )?(?={_NUMBER}\b)",
+        "esfuerzonum ",
+    ),
+    (
+        rf"\b(?:termine|termino|acabe|acabo|finalice) (?:ennum|en|con|a) (?:un |una |dolor (?:de "
+        rf")?)?(?={_NUMBER}(?! \w+s\b))",
+        "finalnum ",
+    ),
+    (
+        rf"\b(?:empece|empezo|comence|comenzo|inicio|inicie|arranque|arranco) (?:ennum|en|con|a|como|siendo) "
+        rf"(?:un |una |dolor (?:de )?)?(?={_NUMBER}(?! \w+s\b))",
+        "inicionum ",
+    ),
+    (r"\bal (?:terminar|acabar|finalizar)(?=[.,;]|$)", "al final"),
+    (r"\bdolor medio\b", "dolor moderado"),
+    (r"\b(?:lo|la|los|las) hago(?=[^?.!]*\?)", "hacer"),
+    (
+        r"\b(?:quiero|prefiero|puedo|podria|quisiera|gustaria)(?: \w+){0,3} (?:sesion|sesiones|mensajes?|rutina|"
+        r"ejercicios|recordatorio)(?: \w+){0,2} (?:(?:por|en|a) las? (?:tarde|noche|manana)s?|mas tarde|mas "
+        r"temprano)\b",
+        "cambiar la hora",
     ),
     # --- yes, if, no ----------------------------------------------------------------------------------------
     (
@@ -283,8 +321,8 @@ REWRITES: tuple[tuple[str, str], ...] = (
         r"\b(?P<what>rodillas?|piernas?|tobillos?|cadera)(?P<how>(?: (?:izq\w*|der\w*|dch\w*|izd\w*|casi|ya|a "
         r"veces|de repente|mala|operada|siempre|que|tambien|como que))*) "
         r"(?:(?:falla|fallo|fallaba|cede|cedio|cedia|ceden|fallan|fallaron|flaquea|flaqueo|flaquean|baila|"
-        r"bailaba)|se (?:va|fue|iba|van|dobla|doblo|doblaba|vence|vencio|afloja|aflojo|aflojan|zafa|zafo|sale|"
-        r"salio|bloquea|bloqueo|traba|trabo|desarma))\b(?! hinch| de fuerza)",
+        r"bailaba)|se (?:va|fue|iba|van|fueron|doblan|aflojaron|dobla|doblo|doblaba|vence|vencio|afloja|aflojo|"
+        r"aflojan|zafa|zafo|sale|salio|bloquea|bloqueo|traba|trabo|desarma))\b(?! hinch| de fuerza)",
         r"\g<what>\g<how> cedio",
     ),
     (
@@ -313,6 +351,209 @@ REWRITES: tuple[tuple[str, str], ...] = (
         r"\b(?P<what>manos?|brazos?|dedos)(?P<how>(?: (?:izq\w*|der\w*|dch\w*|ya|siempre|de repente))*) "
         r"(?:fallan?|fallo|fallaron|flaquean?|no aprietan?|no agarran?|no cierran?|no sujetan?)\b",
         r"\g<what>\g<how> noobedece",
+    ),
+    (
+        r"\bya no (?=puedo|pude|podia|aguanta|sostiene|siento (?!nada)|responde|veo|controlo|retengo|tengo fuerza|"
+        r"apoyo|camino)",
+        "no ",
+    ),
+    (r"\bsin (?:la|el) (?:menor|mas minim[oa]|minim[oa]) ", "sin "),
+    (r"\bni (?:la|el) (?:menor|mas minim[oa]|minim[oa]) ", "ni "),
+    (
+        r"\b(?P<wake>dormir|dormi|dormido|ojo|sueno|despierto|despierta|desperte|vela) (?P<by>por|del?) (?:culpa "
+        r"de |culpa del )?(?:la|el|mi|las|los)? ?(?P<what>espalda|rodillas?|hombros?|caderas?|piernas?|cuello|"
+        r"brazo|lumbar|lumbares|cintura|pies?|tobillo|cervicales|ciatica|muneca)\b",
+        r"\g<wake> \g<by> dolor de \g<what>",
+    ),
+    (r"\bno (?:llega|entra|sube|pasa|viene|llegaba|entraba)(?: \w+)? aire\b", "asfixia"),
+    # --- signs in many turns of words -----------------------------------------------------------------------------
+    (r"\bcara (?:externa|interna|anterior|posterior|lateral|de afuera|de adentro|de atras)\b", "parte"),
+    (
+        r"\b(?:(?:casi |apenas |ya )?no (?:\w+ ){0,2}?(?:puedo|podia|pude|podido|consigo|logro|alcanzo a)|apenas "
+        r"(?:puedo|podia|pude)?|a duras penas|sin poder|casi sin(?: poder)?) ?(?:\w+ ){0,2}?"
+        r"(?:respirar|respiro|respiraba|tomar aire|coger aire|agarrar aire|jalar aire|resollar)\b",
+        "asfixia",
+    ),
+    (
+        r"\b(?:cost\w+|cuest\w+|dificultad|dificil|problemas?|trabajo)(?: (?!no\b)\w+){0,3} (?:respirar|tomar "
+        r"aire|coger aire|jalar aire)\b(?! por la nariz| por la boca| como)",
+        "asfixia",
+    ),
+    (
+        r"\brespir(?:o|aba|e|ar|ando|acion)(?: muy| tan| super| un poco| algo)? (?:mal|fatal|con dificultad|corto|"
+        r"cortito|entrecortad\w|pesad\w|raro)\b",
+        "asfixia",
+    ),
+    (
+        r"\bno (?:puedo|podia|pude|podido|consigo|logro)(?: \w+){0,2}? (?:hablar|articular|pronunciar|decir)\b(?! "
+        r"(?:ahora|ahorita|por telefono|mucho|ingles|espanol|con|de|en|que|porque|estoy|hoy))",
+        "lengua trabada",
+    ),
+    (
+        r"\b(?:cost\w+|cuest\w+|dificultad|problemas?)(?: (?!no\b)\w+){0,3} (?:hablar|articular|pronunciar)\b(?! "
+        r"(?:ingles|espanol|con|de|en|sobre))",
+        "lengua trabada",
+    ),
+    (r"\bhabl\w+(?: \w+){0,4} no (?:se )?entiend\w+", "lengua trabada"),
+    (
+        r"\bhabl(?:o|aba|ando|ar|e)(?: (?:todo|muy|como|medio|un poco|super))* (?:rar[oa]|mal|enredad[oa]|"
+        r"borrach[oa]|trabad[oa]|arrastrad[oa]|lento|pastoso|gangoso)\b(?! (?:mi|el|la|su|de|del|un|ingles|"
+        r"espanol)\b)",
+        "lengua trabada",
+    ),
+    (
+        r"\bpalabras(?: (?!sin)\w+){0,3} (?:trab\w+|enred\w+|confund\w+|mezcl\w+|arrastr\w+|cambiad\w+|(?:al "
+        r")?reves|mal\b|rar\w+)",
+        "lengua trabada",
+    ),
+    (r"\b(?:trab\w+|enred\w+|confund\w+|mezcl\w+|arrastr\w+)(?: \w+){0,2} palabras\b", "lengua trabada"),
+    (
+        r"\b(?:ve[oi]|veia|vi|viendo|ver)(?: (?:todo|muy|medio|como|un poco|las cosas|algo|cosas))* "
+        r"(?:borros[oa]s?|doble|dobles|nublad[oa]s?|manchas|destellos|lucecitas|luces(?! de| en)|puntitos|rayas|"
+        r"negro|estrellitas|moscas)\b(?! (?:negr\w+ )?en (?:la ropa|la esterilla|la pared|la camiseta))",
+        "vista borrosa",
+    ),
+    (
+        r"\bvi(?:sta|sion)(?: (?!al|de (?:la|los|mi)|desde)\w+){0,3} (?:borr\w+|nubl\w+|dobl\w+|perd\w+|oscur\w+|"
+        r"empan\w+|rar[oa]|fue|fallo|falla)\b",
+        "vista borrosa",
+    ),
+    (
+        r"\b(?:perd\w+|nubl\w+|borr\w+|se fue|se va|se iba|fall\w+|oscurec\w+)(?: (?!de\b|el\b)\w+){0,2}? (?:la "
+        r"vista|la vision|vista|vision)\b",
+        "vista borrosa",
+    ),
+    (
+        r"\bno ve(?:o|ia)(?=[.,!;]|$| bien(?! el)| nada(?! (?:de malo|raro|mal))| claro| de (?:un|lejos|cerca|el|"
+        r"lado)\b| por el| con el| casi)",
+        "no veo bien",
+    ),
+    (r"\bno ve(?:o|ia)(?: \w+){0,3} (?:ojo|ojos|lado)\b|\bojo(?: \w+){0,3} no ve(?:o|ia)?\b", "no veo bien"),
+    (
+        r"\b(?P<how>adormecid\w|noobedece|dormid\w|entumid\w|entumecid\w|paralizad\w|debilidad|fuerza|hormigueo|"
+        r"muert\w|debil|floj\w)(?P<what>(?: (?!y|pero)\w+){0,3}?) lado (?P<side>izq\w*|der\w*)\b(?! del? )",
+        r"\g<how>\g<what> lado \g<side> del cuerpo",
+    ),
+    (
+        r"\blado (?P<side>izq\w*|der\w*)(?= (?:\w+ ){0,2}(?:adormecid\w|dormid\w|entumid\w|entumecid\w|"
+        r"paralizad\w|noobedece|sin fuerza|debil|muerto)\b)",
+        r"lado \g<side> del cuerpo",
+    ),
+    (
+        r"\b(?:perd\w+|(?:no|sin|poco|falta de)(?= (?:(?!perd)\w+ ){0,3}(?:control|reten|aguant|conten)))(?: "
+        r"(?!perd)\w+){0,3}? (?:control\w*|reten\w*|aguant\w*|conten\w*)(?: \w+){0,4}? "
+        r"(?:vejiga|orinas?|pis|pipi|pichi|chis|esfinter\w*|caca|heces|popo|intestinos?|ganas de (?:orinar|mear|"
+        r"hacer pis))\b",
+        "incontinencia",
+    ),
+    (
+        r"\bno (?:puedo|pude|podia|podido|consigo|logro)(?: (?!parar|dejar|ir a)\w+){0,2}? (?:orinar|mear|hacer "
+        r"(?:ni )?(?:pis|pipi|caca|popo|del bano|del cuerpo|del dos|chis)|defecar|cagar|evacuar|vaciar)\b",
+        "retencion de orina",
+    ),
+    (
+        r"\b(?:cost\w+|cuest\w+|dificultad|problemas?|trabajo)(?: (?!no\b)\w+){0,3} (?:orinar|mear|hacer pis|"
+        r"hacer pipi|hacer del bano)\b",
+        "retencion de orina",
+    ),
+    (
+        r"\b(?:no|sin)(?: (?!tuve|alcance|hay|pude|puedo)\w+){0,2} (?:siento|noto|sentia|notaba|sentir|notar|doy "
+        r"cuenta|darme cuenta|entero)(?: \w+){0,4}? (?:orin\w+|mear|meo|pis|pipi)\b",
+        "no siento cuando orino",
+    ),
+    (
+        r"\b(?:no|sin)(?: (?!tuve|alcance|hay|pude)\w+){0,2} (?:siento|noto|sentia|notaba|sentir|notar)(?: "
+        r"\w+){0,4}? (?:limpi\w+|papel)\b",
+        "no siento el papel",
+    ),
+    (
+        r"\b(?:se (?:ha |han )?(?:sal|escap)\w*|got(?:ea|eo|eando)|pierd\w+|perd(?:i|ida|idas|iendo)|fuga|escape|"
+        r"escapes)(?: (?!no\b)\w+){0,3}? (?:orina|pis|pipi|pichi|chis|caca|popo|heces|meados|gotas)\b",
+        "incontinencia",
+    ),
+    (
+        r"\b(?:mee|orine|orino|meo|cague|cago|hice|hago|ensucie|moje)(?: (?!ejerc|rutina|sesion|estir|todo|"
+        r"la\b)\w+){0,2} (?:encima|en los pantalones|en la cama|sin querer|sin darme cuenta|en la ropa)\b",
+        "incontinencia",
+    ),
+    (
+        r"\b(?:algo|un musculo|el musculo|un tendon|el tendon|un ligamento|el ligamento|el menisco|una fibra)(?: "
+        r"(?:se|como|que|me|dentro|adentro|ahi|asi|en (?:el|la|mi) \w+))* (?:romp\w+|raj\w+|revent\w+|explot\w+|"
+        r"parti\w+|desgarr\w+|solt\w+|cort(?:o|aba)|cruji\w+|tron\w+|salt[oó]|zaf\w+)\b(?! en (?:la|mi) (?:cocina|"
+        r"casa|sala|calle|oficina)| en casa| del? (?:coche|carro|bano))",
+        "desgarro",
+    ),
+    (
+        r"\b(?:romp\w+|raj\w+|revent\w+|explot\w+|parti\w*|desgarr\w+|solto|salto|corto|sono|trono|crujio|zafo|"
+        r"rompia)(?: (?:como|que))* (?:algo|un musculo|el musculo|un tendon|el tendon|un ligamento|el ligamento|"
+        r"el menisco|una fibra|el gemelo|el cuadriceps|el isquio)\b",
+        "desgarro",
+    ),
+    (
+        r"\bno (?:puedo|podia|pude|podido|aguanto|consigo|logro|soy capaz de|tolero|soporto|alcanzo a)(?: (?:ni|"
+        r"casi|bien|ya|siquiera|poder))*(?: dar)? (?:un paso|ni un paso|pasos|caminar|andar|apoyar\w*|pisar\w*|"
+        r"pararme|cargar\w*|plantar\w*|afirmar\w*)\b(?! (?:la bolsa|las bolsas|cajas|al perro|el video|la app|el "
+        r"celular|la compra|hasta|al (?:trabajo|parque)))",
+        "no puedo apoyar",
+    ),
+    (
+        r"\b(?P<what>rodillas?|piernas?|tobillos?|pies?|caderas?)(?P<how>(?: (?!pero|y|sin)\w+){0,3}?) no "
+        r"(?:aguantan?|sostienen?|soportan?|resisten?|afirman?)\b",
+        r"\g<what>\g<how> no puedo apoyar",
+    ),
+    (
+        r"\b(?:cost\w+|cuest\w+)(?: (?!no\b)\w+){0,3} (?:apoyar\w*|pisar|caminar|andar)\b(?! (?:bien )?el "
+        r"(?:celular|movil|telefono|codo))",
+        "cojeo",
+    ),
+    (
+        r"\b(?:apenas|casi no|a duras penas) (?:puedo |podia |pude )?(?:camin(?:o|ar|aba)|apoy(?:o|ar\w*)|pis(?:o|"
+        r"ar)|and(?:o|ar))\b",
+        "cojeo",
+    ),
+    (
+        r"\bse (?:dobl|afloj|venc|flaque|desarm)\w* (?:sol[oa] )?(?:la|las|el|los|mi|mis|ambas) "
+        r"(?P<what>rodillas?|piernas?|tobillos?|cadera)\b",
+        r"\g<what> cedio",
+    ),
+    (
+        r"\bse (?:sale|salio|salia|zafa|zafo|desencaja|desencajo|sali) (?:el|la|mi) (?P<what>hombro|rodilla|"
+        r"cadera|muneca|rotula|tobillo|dedo|codo|menisco|mandibula)\b",
+        r"\g<what> disloco",
+    ),
+    (
+        r"\b(?P<what>hombro|rodilla|cadera|muneca|rotula|tobillo|dedo|codo|menisco) (?:se )?(?:sale|salio|salia|"
+        r"zafa|zafo|desencajo)\b",
+        r"\g<what> disloco",
+    ),
+    (
+        r"\b(?:un|una) (?:huevo|bola|bulto|chichon|pelota|bolita|huevito) (?:enorme |grande |dur[oa] )?(?=(?:en|"
+        r"sobre|detras de|atras de) (?:el|la|mi) (?:rodilla|tobillo|muneca|codo|hombro|pie|pierna|muslo|gemelo|"
+        r"pantorrilla|ingle|espinilla|canilla|empeine|corva|mano))",
+        "hinchazon ",
+    ),
+    (
+        r"\b(?:dolor|duele)(?: \w+){0,3} que (?:muero|mata|parte|tumba|dobla|muere|morir|no veas|flipas)\b",
+        "dolor insoportable",
+    ),
+    (
+        r"\b(?:menos|poca|sin|falta de|perd\w+|fue|va|disminu\w+|baj\w+|falta)(?: (?:la|casi|de|toda|algo de|un "
+        r"poco de|mi))* sensibilidad\b",
+        "adormecido",
+    ),
+    (r"\b(?:dan?|dio|daba|dando|siento|senti|como|unos) toques\b(?! de)", "corrientazo"),
+    (r"\bpie(?: (?:izq\w*|der\w*|se|derecho|que))* (?:cae|caia|cuelga|arrastra)\b", "pie caido"),
+    (
+        r"\bse (?:caen?|cayo|cayeron|resbalan?|escapan?|van?)(?: (?!pelo)\w+){0,4}? (?:de|en) (?:la|las|mi|mis|"
+        r"entre las) manos?\b",
+        "debilidad en la mano",
+    ),
+    (r"\bse (?:va|fue|iba|ha ido|voltea|volteo)(?: un poco| un poquito| algo)? la cabeza\b", "mareo"),
+    (
+        r"\b(?:con|a|tengo|tenia|tuve|marca|marco|de) (?:3[89](?:[.,]\d)?|37[.,][5-9]|40)(?: grados| y "
+        r"medio)?\b(?! (?:anos|minutos|ejercicios|kilos|de edad|afuera|a la sombra|repeticiones|segundos|en la "
+        r"calle|pasos|min|de calor))",
+        "con fiebre",
     ),
     # --- feeling gone from a limb ---------------------------------------------------------------------------
     (
@@ -349,6 +590,10 @@ REWRITES: tuple[tuple[str, str], ...] = (
         r"\bno (?:para|paran|deja|dejan|cesa|paraba|cede|ceden) de (?=doler|hormig|dar|late|latir|palpitar|"
         r"molestar|punz)",
         "sigue ",
+    ),
+    (
+        r"\b(?P<how>adormecido|noobedece)(?P<what>(?: (?:el|todo|mi|un))*) lado (?P<side>izq\w*|der\w*)\b(?! del? )",
+        r"\g<how> lado \g<side> del cuerpo",
     ),
     (r"\b(duele|molesta|dolia|dolio) (?:un|una)? ?mas\b", r"duelemas"),
 )
@@ -446,16 +691,17 @@ reciente frente gente lente agujeta agujeros agujas palabra palabras palomas par
 PHRASES: dict[str, str] = {
     # --- small words --------------------------------------------------------------------------------------------------
     "": (
-        "fijese|figurate|se|te|le|me|nos|les|pues|bueno|buenas|hola|holi|holaa|ay|ah|oh|eh|uf|uff|che|boludo|wey|guey|"
-        "weon|tio|oye|mira|mire|fijate|bendiciones|saludos|saludo|abrazo|abrazos|besos|profe|profesora|entrenador|"
-        "entrenadora|coach|doc|amigo|amiga|mijo|mija|querida|querido|senorita|estimado|estimada|va|pos|hombre|vaya|"
-        "jolin|joder|caray|wow|vale|venga|tranqui|sr|sra|cuento|digamos, ni nada, de un tiron, de una vez, sin hacer "
-        "nada, nada mas levantarme, como siempre, como cada dia, quien sabe, mano mia, tia mia, doctora mia, buenos "
-        "dias, buen dia, buenas tardes, buenas noches, la verdad, la neta, que tal, como estas, como esta usted, como "
-        "va, gracias a dios, bendito dios, dios mio, por favor, por suerte, menos mal, al menos, por lo menos, por "
-        "cierto, es que, la verdad es que, o sea, a ver, eso si, mi profe, mi coach, un saludo, un abrazo, un "
-        "abrazote, saludos cordiales, que pena, que lata, que rollo, nomas avisando, cuento que, aviso que, decirle "
-        "que, decir que, comento que, queria decir que, queria comentar que, con permiso, de paso"
+        "esfuerzo|fijese|figurate|se|te|le|me|nos|les|pues|bueno|buenas|hola|holi|holaa|ay|ah|oh|eh|uf|uff|che|boludo|"
+        "wey|guey|weon|tio|oye|mira|mire|fijate|bendiciones|saludos|saludo|abrazo|abrazos|besos|profe|profesora|"
+        "entrenador|entrenadora|coach|doc|amigo|amiga|mijo|mija|querida|querido|senorita|estimado|estimada|va|pos|"
+        "hombre|vaya|jolin|joder|caray|wow|vale|venga|tranqui|sr|sra|cuento|digamos, con esfuerzo, con mucho "
+        "esfuerzo, con ganas, con energia, con gusto, con calma, con cuidado, ni nada, de un tiron, de una vez, sin "
+        "hacer nada, nada mas levantarme, como siempre, como cada dia, quien sabe, mano mia, tia mia, doctora mia, "
+        "buenos dias, buen dia, buenas tardes, buenas noches, la verdad, la neta, que tal, como estas, como esta "
+        "usted, como va, gracias a dios, bendito dios, dios mio, por favor, por suerte, menos mal, al menos, por lo "
+        "menos, por cierto, es que, la verdad es que, o sea, a ver, eso si, mi profe, mi coach, un saludo, un abrazo, "
+        "un abrazote, saludos cordiales, que pena, que lata, que rollo, nomas avisando, cuento que, aviso que, "
+        "decirle que, decir que, comento que, queria decir que, queria comentar que, con permiso, de paso"
     ),
     "the": "el|la|los|las",
     "a": "un|una",
@@ -585,19 +831,18 @@ PHRASES: dict[str, str] = {
     # --- to be, to have, to feel --------------------------------------------------------------------------------------
     "is": "es|esta|estoy|ando|soy|anda|queda|sera|resulta",
     "are": "son|estan|andan",
+    "at first": "al empezar, al comenzar, al inicio, al principio",
     "was": (
-        "estuve|estuvimos|andaba|andabamos|anduve|era|estaba|fue|estuvo|eran|estaban|estuvieron|inicialmente, empezo "
-        "en, empezo con, al principio, al inicio, al empezar, primero era, al comienzo"
+        "estuve|estuvimos|andaba|andabamos|anduve|era|estaba|fue|estuvo|eran|estaban|estuvieron|inicialmente, primero "
+        "era, al comienzo"
     ),
     "started at": (
-        "empezo ennum, empece ennum, comenzo ennum, comence ennum, inicio ennum, empece en, empece con, empece a, "
-        "empece al, empezo a, empezo como, comence en, comence con, empece como, empezo en un, empece en un, empece "
-        "con un, empezo con un"
+        "inicionum, empezo ennum, empece ennum, comenzo ennum, comence ennum, inicio ennum, empezo en un, empece en "
+        "un, empece con un, empezo con un"
     ),
     "ended at": (
-        "termino ennum, termine ennum, acabo ennum, acabe ennum, quedo ennum, quede ennum, bajo ennum, termine en, "
-        "termine con, acabe en, acabe con, acabo en, termino en, termino con, acabe a, termine al, acabe con un, "
-        "termine con un, termino con un, acabe en un, termine en un"
+        "finalnum, termino ennum, termine ennum, acabo ennum, acabe ennum, quedo ennum, quede ennum, bajo ennum, "
+        "acabe con un, termine con un, termino con un, acabe en un, termine en un"
     ),
     "started": "empezo|comenzo|empece|comence|empezaron|empezando|inicio|arranque|arranco|inicie",
     "start": "empezar|empieza|comenzar|iniciar",
@@ -690,24 +935,25 @@ PHRASES: dict[str, str] = {
         "lastimado|lastimada|lastima|lastimando|lesione|lesionado|lesionada|lesion|torci|torcio|torcedura|esguince|"
         "contractura|contracturado|contracturada|contracturo|tiron|jalon|pellizco|pellizca|fastidia|fastidio|resiente|"
         "resiento|resentido|resentida|resenti|quejo|jode|molestas|molestamos|molestabas|moleste|molestaste|molestaron|"
-        "molestada|molestados|molestadas|molestar|molestarse|molestandose|molestarme|molestara|molestaria|lastimas|"
-        "lastimamos|lastiman|lastimaba|lastimaban|lastimabas|lastimaste|lastimaron|lastimados|lastimadas|lastimar|"
-        "lastimarse|lastimandose|lastimarme|lastimara|lastimaria|lesiono|lesionas|lesiona|lesionamos|lesionan|"
-        "lesionaba|lesionaban|lesionabas|lesionaste|lesionaron|lesionando|lesionados|lesionadas|lesionar|lesionarse|"
-        "lesionandose|lesionarme|lesionara|lesionaria|fastidias|fastidiamos|fastidian|fastidiaba|fastidiaban|"
-        "fastidiabas|fastidie|fastidiaste|fastidiaron|fastidiando|fastidiado|fastidiada|fastidiados|fastidiadas|"
-        "fastidiar|fastidiarse|fastidiandose|fastidiarme|fastidiara|fastidiaria|incomodas|incomodamos|incomodan|"
-        "incomodaba|incomodaban|incomodabas|incomode|incomodaste|incomodaron|incomodando|incomodado|incomodada|"
-        "incomodados|incomodadas|incomodar|incomodarse|incomodandose|incomodarme|incomodara|incomodaria, dolian algo, "
-        "torcido el tobillo, tirones fuertes, desgarro leve, dano en, jodida la, jodido el, mal de espalda, hace "
-        "dano, hizo dano, hice dano, haciendo dano, he hecho dano, dio un tiron, dado un tiron, di un tiron, pego un "
-        "tiron, mal gesto, mala postura dolor"
+        "molestada|molestados|molestadas|molestar|molestarse|molestandose|molestarme|molestara|molestaria|molestaran|"
+        "molestaras|molestasen|lastimas|lastimamos|lastiman|lastimaba|lastimaban|lastimabas|lastimaste|lastimaron|"
+        "lastimados|lastimadas|lastimar|lastimarse|lastimandose|lastimarme|lastimara|lastimaria|lastimaran|lastimaras|"
+        "lastimasen|lesiono|lesionas|lesiona|lesionamos|lesionan|lesionaba|lesionaban|lesionabas|lesionaste|"
+        "lesionaron|lesionando|lesionados|lesionadas|lesionar|lesionarse|lesionandose|lesionarme|lesionara|lesionaria|"
+        "lesionaran|lesionaras|lesionasen|fastidias|fastidiamos|fastidian|fastidiaba|fastidiaban|fastidiabas|fastidie|"
+        "fastidiaste|fastidiaron|fastidiando|fastidiado|fastidiada|fastidiados|fastidiadas|fastidiar|fastidiarse|"
+        "fastidiandose|fastidiarme|fastidiara|fastidiaria|fastidiaran|fastidiaras|fastidiasen|incomodas|incomodamos|"
+        "incomodan|incomodaba|incomodaban|incomodabas|incomode|incomodaste|incomodaron|incomodando|incomodado|"
+        "incomodada|incomodados|incomodadas|incomodar|incomodarse|incomodandose|incomodarme|incomodara|incomodaria|"
+        "incomodaran|incomodaras|incomodasen, dolian algo, torcido el tobillo, tirones fuertes, desgarro leve, dano "
+        "en, jodida la, jodido el, mal de espalda, hace dano, hizo dano, hice dano, haciendo dano, he hecho dano, dio "
+        "un tiron, dado un tiron, di un tiron, pego un tiron, mal gesto, mala postura dolor"
     ),
     "hurts": (
         "duele|duelen|dolia|dolian|dolio|dolieron|doliendo|dolido|doler|duela|dolera|doliera|dueles|duelenme|adolece|"
-        "doles|dole|dolemos|dolen|doliste|dolida|dolidos|dolidas|dolerse|doliendose|duelemos|duelia|duelian|duelio|"
-        "dueliste|duelieron|dueliendo|duelido|duelida|duelidos|duelidas|dueler|duelerse|dueliendose, arde un poco y "
-        "duele"
+        "doles|dole|dolemos|dolen|doliste|dolida|dolidos|dolidas|dolerse|doliendose|dolieran|dolciera|dolcieran|"
+        "duelemos|duelia|duelian|duelio|dueliste|duelieron|dueliendo|duelido|duelida|duelidos|duelidas|dueler|"
+        "duelerse|dueliendose|dueliera|duelieran|duelciera|duelcieran, arde un poco y duele"
     ),
     "not much pain": (
         "no duele mucho, no duele tanto, no duele demasiado, no duelen mucho, no dolio mucho, no dolio tanto, no "
@@ -729,12 +975,14 @@ PHRASES: dict[str, str] = {
         "calambre|calambres|acalambrado|acalambrada|acalambro|acalambra|acalambraron|espasmo|espasmos|tranque|rampa|"
         "rampas|acalambras|acalambramos|acalambran|acalambraba|acalambraban|acalambrabas|acalambre|acalambraste|"
         "acalambrando|acalambrados|acalambradas|acalambrar|acalambrarse|acalambrandose|acalambrarme|acalambrara|"
-        "acalambraria|encalambro|encalambras|encalambra|encalambramos|encalambran|encalambraba|encalambraban|"
-        "encalambrabas|encalambre|encalambraste|encalambraron|encalambrando|encalambrados|encalambradas|encalambrar|"
-        "encalambrarse|encalambrandose|encalambrarme|encalambrara|encalambraria|contracturas|contracturamos|"
-        "contracturan|contracturaba|contracturaban|contracturabas|contracture|contracturaste|contracturaron|"
-        "contracturando|contracturados|contracturadas|contracturar|contracturarse|contracturandose|contracturarme|"
-        "contracturara|contracturaria, se subio la bola, se subio el gemelo, se subio el muerto"
+        "acalambraria|acalambraran|acalambraras|acalambrasen|encalambro|encalambras|encalambra|encalambramos|"
+        "encalambran|encalambraba|encalambraban|encalambrabas|encalambre|encalambraste|encalambraron|encalambrando|"
+        "encalambrados|encalambradas|encalambrar|encalambrarse|encalambrandose|encalambrarme|encalambrara|"
+        "encalambraria|encalambraran|encalambraras|encalambrasen|contracturas|contracturamos|contracturan|"
+        "contracturaba|contracturaban|contracturabas|contracture|contracturaste|contracturaron|contracturando|"
+        "contracturados|contracturadas|contracturar|contracturarse|contracturandose|contracturarme|contracturara|"
+        "contracturaria|contracturaran|contracturaras|contracturasen, se subio la bola, se subio el gemelo, se subio "
+        "el muerto"
     ),
     "headache": (
         "jaqueca|cefalea, dolor de cabeza, duele la cabeza, duele mucho la cabeza, dolia la cabeza, dolio la cabeza"
@@ -909,6 +1157,10 @@ PHRASES: dict[str, str] = {
         "hijos|ninos|peques|nenes, mis hijos, los ninos, mis ninos, los peques, los crios, los chamacos, los chicos, "
         "los nenes, mis peques"
     ),
+    "my parents": (
+        "suegros|padres|papas|abuelos, mis suegros, mis padres, mis papas, mis abuelos, mis tios, mis primos, mis "
+        "hermanos, mis cunados"
+    ),
     "my friend": (
         "mi amigo, mi amiga, un amigo, una amiga, mis amigos, mis amigas, un conocido, una conocida, mi pana, mi cuate"
     ),
@@ -1080,7 +1332,8 @@ PHRASES: dict[str, str] = {
         "ejercicio, no hice la sesion, no hice la rutina, no hice los ejercicios, no hice los estiramientos, no hice "
         "ningun ejercicio, no hice ninguno, no hice ejercicio, no hice ejercicios, no hice estiramientos, no hice el "
         "entrenamiento, no he estirado, no he entrenado, no he cumplido, no empece, no empece siquiera, ni empece, ni "
-        "la empece, ni lo empece, no llegue a hacerla, no llegue a hacerlo, nada de nada, nada hoy, ningun ejercicio "
+        "la empece, ni lo empece, ni los empece, ni las empece, ni la intente, ni lo intente, ni los intente, ni lo "
+        "comence, ni la comence, no llegue a hacerla, no llegue a hacerlo, nada de nada, nada hoy, ningun ejercicio "
         "hoy, ninguno hoy, no pude hacer nada, no hice nada de nada, no hice nada hoy, no hice lo de hoy, no hice la "
         "de hoy, no los he podido hacer, no la he podido hacer, no lo he podido hacer, no he podido hacerla, no he "
         "podido hacerlo, no he podido hacer la sesion, no he podido hacer nada, no he podido hacer los ejercicios, no "
@@ -1148,6 +1401,7 @@ PHRASES: dict[str, str] = {
         "dejo pa manana, manana los hago, para manana, manana sera, la recupero manana, lo recupero manana, manana "
         "pongo, los hago manana, manana retomo, retomo manana, manana retomamos, manana hago doble, manana meto"
     ),
+    "half done": "hecho a medias, hecha a medias, hechos a medias, hechas a medias, hecho a la mitad",
     "did part of it": (
         "parcialmente|parcial|incompleto|incompleta|incompletos|medias, en parte, por partes, a medias, a medio "
         "hacer, una parte, solo una parte, hice una parte, hice parte, hice solo una parte, solo parte, parte de la "
@@ -1871,27 +2125,27 @@ PHRASES: dict[str, str] = {
         "estiramiento, note el estiramiento, se nota el estiramiento, se noto el estiramiento, tiro un poco, estiro "
         "rico, estira bien, estiro bien, solo tira, solo tiro, tiron de estirar, tira lo normal"
     ),
-    "effort": (
-        "esfuerzo|energia|animo|humor|motivacion|flexibilidad|ganas, estado de animo, calidad del sueno, estres nivel"
-    ),
+    "effort": "esfuerzonum, estado de animo, calidad del sueno",
     "loose mood": "disfrute|disfrutando",
     "severe": (
-        "insoportable|insoportables|inaguantable|fortisimo|fortisima|intensisimo|severo|severa|agudisimo|extremo|"
-        "extrema|intolerable|rabioso, dolor terrible, dolores terribles, dolor horrible, dolores horribles, dolor "
-        "atroz, dolor espantoso, dolor bestial, dolor criminal, dolor desgarrador, dolor muy fuerte, dolores muy "
-        "fuertes, dolor fuerte, dolores fuertes, dolor fortisimo, dolor intenso, dolor muy intenso, dolor tremendo, "
-        "dolor de muerte, dolor de la muerte, dolor brutal, dolor insufrible, muero de dolor, muriendo de dolor, "
-        "muriendo del dolor, muero del dolor, mato de dolor, duele horrores, no puedo moverme del dolor, no puedo "
-        "mover del dolor, muerta de dolor, muerto de dolor, duele muchisimo, dolia muchisimo, dolio muchisimo, duele "
-        "un monton, duele demasiado, duele horrible, duele horriblemente, duele fatal, dolio horrible, dolio "
-        "horrores, duele un huevo, duele un chingo, duele un chorro, duele que no veas, duele como el demonio, duele "
-        "a rabiar, duele cantidad, duele mal, duele una barbaridad, dolor a rabiar, ver las estrellas, vi las "
-        "estrellas, veo las estrellas, veia las estrellas, llorando del dolor, llorando de dolor, llore del dolor, "
-        "llore de dolor, llorar del dolor, llorar de dolor, grite de dolor, gritar de dolor, no aguanto el dolor, no "
-        "soporto el dolor, no aguantaba el dolor, no puedo con el dolor, no puedo del dolor, no puedo moverme, no "
-        "puedo ni moverme, no podia moverme, no pude moverme, el peor dolor, peor dolor de mi vida, dolor "
-        "inaguantable, dolor insoportable, rabio de dolor, rabiando de dolor, doblada de dolor, doblado de dolor, "
-        "retuerzo de dolor, retorciendo de dolor, dolor que no deja ni moverme, dolor extremo"
+        "dolorazo|insoportable|insoportables|inaguantable|fortisimo|fortisima|intensisimo|severo|severa|agudisimo|"
+        "extremo|extrema|intolerable|rabioso, dolor terrible, dolores terribles, dolor horrible, dolores horribles, "
+        "dolor atroz, dolor espantoso, dolor bestial, dolor criminal, dolor fuertisimo, dolor intensisimo, dolor "
+        "brutal, dolor pesimo, dolor bien fuerte, dolor super fuerte, dolor fuerte fuerte, dolor demasiado fuerte, "
+        "dolores fuertisimos, dolor desgarrador, dolor muy fuerte, dolores muy fuertes, dolor fuerte, dolores "
+        "fuertes, dolor fortisimo, dolor intenso, dolor muy intenso, dolor tremendo, dolor de muerte, dolor de la "
+        "muerte, dolor insufrible, muero de dolor, muriendo de dolor, muriendo del dolor, muero del dolor, mato de "
+        "dolor, duele horrores, no puedo moverme del dolor, no puedo mover del dolor, muerta de dolor, muerto de "
+        "dolor, duele muchisimo, dolia muchisimo, dolio muchisimo, duele un monton, duele demasiado, duele horrible, "
+        "duele horriblemente, duele fatal, dolio horrible, dolio horrores, duele un huevo, duele un chingo, duele un "
+        "chorro, duele que no veas, duele como el demonio, duele a rabiar, duele cantidad, duele mal, duele una "
+        "barbaridad, dolor a rabiar, ver las estrellas, vi las estrellas, veo las estrellas, veia las estrellas, "
+        "llorando del dolor, llorando de dolor, llore del dolor, llore de dolor, llorar del dolor, llorar de dolor, "
+        "grite de dolor, gritar de dolor, no aguanto el dolor, no soporto el dolor, no aguantaba el dolor, no puedo "
+        "con el dolor, no puedo del dolor, no puedo moverme, no puedo ni moverme, no podia moverme, no pude moverme, "
+        "el peor dolor, peor dolor de mi vida, dolor inaguantable, dolor insoportable, rabio de dolor, rabiando de "
+        "dolor, doblada de dolor, doblado de dolor, retuerzo de dolor, retorciendo de dolor, dolor que no deja ni "
+        "moverme, dolor extremo"
     ),
     "terrible": (
         "terrible|terribles|horrible|horribles|atroz|atroces|espantoso|espantosa|tremendo|tremenda|criminal|bestial|"
@@ -1903,12 +2157,13 @@ PHRASES: dict[str, str] = {
         "pinchonazo|punzon|cortante|penetrante|lancinante|afilado|pincho|pincha|pinchaba|punzo|punza|punzaba|puncion|"
         "piquete|piquetes|puya|puyazo|puyazos|puyon|clavada|latigazo|latigazos|aguijonazo|aguijon|picada|cuchillada|"
         "cuchillazo|navajazo|clavaron|punalada|piquetito|punzas|punzamos|punzan|punzaban|punzabas|punze|punzaste|"
-        "punzaron|punzando|punzado|punzados|punzar|punzarse|punzandose|punzarme|punzara|punzaria|punzanto|punzanta|"
-        "punzantos|punzantas|punzantisimo|punzantisima|agude|agudes|agudisima, como agujazo, clavo en, como un "
-        "cuchillo, como cuchillo, como un punal, como si clavaran, como si clavaran un cuchillo, como si metieran un "
-        "cuchillo, cuchillo en, como una aguja, como una navaja, como un clavo, como un pinchazo, como una punalada, "
-        "estocada de dolor, como si pincharan, como una lanza, como un alfiler, pinchazo muy fuerte, dolor agudo, "
-        "dolor punzante, dolor como de cuchillo, se clava, se clavo, dolor cortante, dolor como de aguja"
+        "punzaron|punzando|punzado|punzados|punzar|punzarse|punzandose|punzarme|punzara|punzaria|punzaran|punzaras|"
+        "punzasen|punzanto|punzanta|punzantos|punzantas|punzantisimo|punzantisima|agude|agudes|agudisima, como "
+        "agujazo, clavo en, como un cuchillo, como cuchillo, como un punal, como si clavaran, como si clavaran un "
+        "cuchillo, como si metieran un cuchillo, cuchillo en, como una aguja, como una navaja, como un clavo, como un "
+        "pinchazo, como una punalada, estocada de dolor, como si pincharan, como una lanza, como un alfiler, pinchazo "
+        "muy fuerte, dolor agudo, dolor punzante, dolor como de cuchillo, se clava, se clavo, dolor cortante, dolor "
+        "como de aguja"
     ),
     "sudden": (
         "repentino|repentina|subito|subita|repentinamente|subitamente|bruscamente|brusco|brusca|inesperado, de "
@@ -1922,14 +2177,14 @@ PHRASES: dict[str, str] = {
         "ciatica|ciatico|nervio|nervios|neuralgia|vibracion|vibra|vibrando|titila|cosquillas|agujitas|alfileres|"
         "agujas|pinchacitos|pinzamiento|burbujitas|picotazos|escarcha|hormigueas|hormigueamos|hormigueaban|"
         "hormigueabas|hormiguee|hormigueaste|hormiguearon|hormigueado|hormigueada|hormigueados|hormigueadas|"
-        "hormiguear|hormiguearse|hormigueandose|hormiguearme|hormigueara|hormiguearia|cosquilleas|cosquilleamos|"
-        "cosquilleaban|cosquilleabas|cosquillee|cosquilleaste|cosquillearon|cosquilleando|cosquilleado|cosquilleada|"
-        "cosquilleados|cosquilleadas|cosquillear|cosquillearse|cosquilleandose|cosquillearme|cosquilleara|"
-        "cosquillearia, picazon en la pierna, zumbido en la pierna, como hormigas, como hormiguitas, hormigas "
-        "caminando, hormigas en, como agujas, como agujitas, como alfileres, como alfilerazos, nervio pinzado, nervio "
-        "atrapado, como burbujitas, como arenilla, como si caminaran hormigas, como si tuviera hormigas, como "
-        "gaseosa, como agua con gas, hormigueo y cosquilleo, se hormiguea, piquetitos como de aguja, como si "
-        "estuviera dormido con agujas"
+        "hormiguear|hormiguearse|hormigueandose|hormiguearme|hormigueara|hormiguearia|hormiguearan|hormiguearas|"
+        "hormigueasen|cosquilleas|cosquilleamos|cosquilleaban|cosquilleabas|cosquillee|cosquilleaste|cosquillearon|"
+        "cosquilleando|cosquilleado|cosquilleada|cosquilleados|cosquilleadas|cosquillear|cosquillearse|"
+        "cosquilleandose|cosquillearme|cosquilleara|cosquillearia|cosquillearan|cosquillearas|cosquilleasen, picazon "
+        "en la pierna, zumbido en la pierna, como hormigas, como hormiguitas, hormigas caminando, hormigas en, como "
+        "agujas, como agujitas, como alfileres, como alfilerazos, nervio pinzado, nervio atrapado, como burbujitas, "
+        "como arenilla, como si caminaran hormigas, como si tuviera hormigas, como gaseosa, como agua con gas, "
+        "hormigueo y cosquilleo, se hormiguea, piquetitos como de aguja, como si estuviera dormido con agujas"
     ),
     "numb": (
         "corcho|entumecido|entumecida|entumecidos|entumecidas|entumecimiento|entumece|entumecen|entumecio|entumido|"
@@ -1939,32 +2194,35 @@ PHRASES: dict[str, str] = {
         "anestesiados|anestesia|entumecieron|amortiguado|amortiguada|amortiguados|tullida|encalambrado|encalambrada|"
         "duerme|durmio|duermen|durmieron|dormia|durmiendose|adormilada|adormilado|algodon|acorcho|acorchas|acorcha|"
         "acorchamos|acorchan|acorchaba|acorchaban|acorchabas|acorche|acorchaste|acorcharon|acorchando|acorchar|"
-        "acorcharse|acorchandose|acorcharme|acorchara|acorcharia|anestesio|anestesias|anestesiamos|anestesian|"
-        "anestesiaba|anestesiaban|anestesiabas|anestesie|anestesiaste|anestesiaron|anestesiando|anestesiadas|"
-        "anestesiar|anestesiarse|anestesiandose|anestesiarme|anestesiara|anestesiaria|amortiguo|amortiguas|amortigua|"
-        "amortiguamos|amortiguan|amortiguaba|amortiguaban|amortiguabas|amortigue|amortiguaste|amortiguaron|"
-        "amortiguando|amortiguadas|amortiguar|amortiguarse|amortiguandose|amortiguarme|amortiguara|amortiguaria|"
+        "acorcharse|acorchandose|acorcharme|acorchara|acorcharia|acorcharan|acorcharas|acorchasen|anestesio|"
+        "anestesias|anestesiamos|anestesian|anestesiaba|anestesiaban|anestesiabas|anestesie|anestesiaste|anestesiaron|"
+        "anestesiando|anestesiadas|anestesiar|anestesiarse|anestesiandose|anestesiarme|anestesiara|anestesiaria|"
+        "anestesiaran|anestesiaras|anestesiasen|amortiguo|amortiguas|amortigua|amortiguamos|amortiguan|amortiguaba|"
+        "amortiguaban|amortiguabas|amortigue|amortiguaste|amortiguaron|amortiguando|amortiguadas|amortiguar|"
+        "amortiguarse|amortiguandose|amortiguarme|amortiguara|amortiguaria|amortiguaran|amortiguaras|amortiguasen|"
         "insensibilizo|insensibilizas|insensibiliza|insensibilizamos|insensibilizan|insensibilizaba|insensibilizaban|"
         "insensibilizabas|insensibilize|insensibilizaste|insensibilizaron|insensibilizando|insensibilizado|"
         "insensibilizada|insensibilizados|insensibilizadas|insensibilizar|insensibilizarse|insensibilizandose|"
-        "insensibilizarme|insensibilizara|insensibilizaria|encorcho|encorchas|encorcha|encorchamos|encorchan|"
-        "encorchaba|encorchaban|encorchabas|encorche|encorchaste|encorcharon|encorchando|encorchado|encorchada|"
-        "encorchados|encorchadas|encorchar|encorcharse|encorchandose|encorcharme|encorchara|encorcharia|adormeco|"
-        "adormeces|adormecemos|adormecia|adormecian|adormeciste|adormecer|adormecerse|adormeciendose|entumeco|"
-        "entumeces|entumecemos|entumecia|entumecian|entumeciste|entumecer|entumecerse|entumeciendose|entumo|entumes|"
-        "entumimos|entumen|entumia|entumian|entumiste|entumieron|entumiendo|entumir|entumirse, con corcho, "
-        "acalambrada y dormida, engarrotada sin sentir, adormilada la pierna, durmiendo la, durmiendo el, adormilado "
-        "el pie, se durmio, se duerme, se duermen, se durmieron, se dormia, se esta durmiendo, quedo dormido, quedo "
-        "dormida, quedaron dormidos, quedaron dormidas, se quedo dormida, se quedo dormido, se quedaron dormidos, se "
-        "quedaron dormidas, se ha dormido, se han dormido, queda dormida, queda dormido, se queda dormida, se queda "
-        "dormido, se quedan dormidos, se quedan dormidas, se esta durmiendo la, sin sentir, como dormida, como "
-        "dormido, como dormidos, como muerta, como muerto, pierna muerta, brazo muerto, mano muerta, pie muerto, como "
-        "de corcho, de corcho, como corcho, como de carton, de carton, como de trapo la piel, como si no fuera mia, "
-        "como si no fuera mio, como de otra persona, como si no fuera mi pierna, como si no fuera mi mano, no parece "
-        "mia, no parece mio, como de goma, como despues del dentista, como despues de la anestesia, como con "
-        "anestesia, como guantes, como si llevara guantes, como con guantes, como si tuviera guantes, como si llevara "
-        "calcetines, como algodon, con algodon, sobre algodones, de algodon, falta de sensibilidad, sin sensibilidad, "
-        "perdida de sensibilidad, sin tacto"
+        "insensibilizarme|insensibilizara|insensibilizaria|insensibilizaran|insensibilizaras|insensibilizasen|"
+        "encorcho|encorchas|encorcha|encorchamos|encorchan|encorchaba|encorchaban|encorchabas|encorche|encorchaste|"
+        "encorcharon|encorchando|encorchado|encorchada|encorchados|encorchadas|encorchar|encorcharse|encorchandose|"
+        "encorcharme|encorchara|encorcharia|encorcharan|encorcharas|encorchasen|adormeco|adormeces|adormecemos|"
+        "adormecia|adormecian|adormeciste|adormecer|adormecerse|adormeciendose|adormeciera|adormecieran|adormecciera|"
+        "adormeccieran|entumeco|entumeces|entumecemos|entumecia|entumecian|entumeciste|entumecer|entumecerse|"
+        "entumeciendose|entumeciera|entumecieran|entumecciera|entumeccieran|entumo|entumes|entumimos|entumen|entumia|"
+        "entumian|entumiste|entumieron|entumiendo|entumir|entumirse|entumiera|entumieran, con corcho, acalambrada y "
+        "dormida, engarrotada sin sentir, adormilada la pierna, durmiendo la, durmiendo el, adormilado el pie, se "
+        "durmio, se duerme, se duermen, se durmieron, se dormia, se esta durmiendo, quedo dormido, quedo dormida, "
+        "quedaron dormidos, quedaron dormidas, se quedo dormida, se quedo dormido, se quedaron dormidos, se quedaron "
+        "dormidas, se ha dormido, se han dormido, queda dormida, queda dormido, se queda dormida, se queda dormido, "
+        "se quedan dormidos, se quedan dormidas, se esta durmiendo la, sin sentir, como dormida, como dormido, como "
+        "dormidos, como muerta, como muerto, pierna muerta, brazo muerto, mano muerta, pie muerto, como de corcho, de "
+        "corcho, como corcho, como de carton, de carton, como de trapo la piel, como si no fuera mia, como si no "
+        "fuera mio, como de otra persona, como si no fuera mi pierna, como si no fuera mi mano, no parece mia, no "
+        "parece mio, como de goma, como despues del dentista, como despues de la anestesia, como con anestesia, como "
+        "guantes, como si llevara guantes, como con guantes, como si tuviera guantes, como si llevara calcetines, "
+        "como algodon, con algodon, sobre algodones, de algodon, falta de sensibilidad, sin sensibilidad, perdida de "
+        "sensibilidad, sin tacto"
     ),
     "no feeling in": (
         "no siento nada en, no sentia nada en, no senti nada en, sin sensibilidad en, no tengo sensibilidad en, no "
@@ -2001,7 +2259,7 @@ PHRASES: dict[str, str] = {
         "cadera al pie, desde la cadera hasta el pie, por toda la pierna hasta el pie, por la pierna abajo, por la "
         "pierna hacia abajo, hacia abajo por la pierna, pierna abajo, de la cadera hasta los dedos, bajo por la "
         "pierna, bajo por toda la pierna, bajo hasta el pie, sube por la pierna, subio por la pierna, subia por la "
-        "pierna, hasta la punta del pie, baja como rayo por la pierna"
+        "pierna, baja como rayo por la pierna"
     ),
     "shooting down my arm": (
         "baja por el brazo, bajaba por el brazo, baja hasta la mano, corre por el brazo, recorre el brazo, se va al "
@@ -2016,13 +2274,14 @@ PHRASES: dict[str, str] = {
     "radiates": (
         "irradia|irradiado|irradiando|irradiaba|irradio|irradiacion|recorre|recorrio|irradias|irradiamos|irradian|"
         "irradiaban|irradiabas|irradie|irradiaste|irradiaron|irradiada|irradiados|irradiadas|irradiar|irradiarse|"
-        "irradiandose|irradiarme|irradiara|irradiaria, se irradia, se dispara"
+        "irradiandose|irradiarme|irradiara|irradiaria|irradiaran|irradiaras|irradiasen, se irradia, se dispara"
     ),
     "burning": (
         "quemazon|ardor|arde|arden|ardia|ardiendo|ardio|quema|queman|quemaba|quemando|ardiente|quemante|escozor|"
         "escuece|fuego|ardieron|quemo|quemadura|quemas|quemamos|quemaban|quemabas|queme|quemaste|quemaron|quemados|"
-        "quemadas|quemar|quemarse|quemandose|quemarme|quemara|quemaria|ardes|ardemos|ardian|ardiste|ardido|ardida|"
-        "ardidos|ardidas|arder|arderse|ardiendose, como fuego, como si quemara, en llamas"
+        "quemadas|quemar|quemarse|quemandose|quemarme|quemara|quemaria|quemaran|quemaras|quemasen|ardes|ardemos|"
+        "ardian|ardiste|ardido|ardida|ardidos|ardidas|arder|arderse|ardiendose|ardiera|ardieran|ardciera|ardcieran, "
+        "como fuego, como si quemara, en llamas"
     ),
     "popped": (
         "trono|truena|trueno|tronido|tronidos|chasquido|chasquidos|chasqueo|chasco|crujio|reventon|revento|desgarro|"
@@ -2030,34 +2289,37 @@ PHRASES: dict[str, str] = {
         "luxado|luxacion|luxo|estallo|clac|pum|crac|crack|pop|plop|rasgadura|rasgo|desgarrando|ruptura|tronando|"
         "rompimiento|dislocas|disloca|dislocamos|dislocan|dislocaba|dislocaban|dislocabas|disloce|dislocaste|"
         "dislocaron|dislocando|dislocados|dislocadas|dislocar|dislocarse|dislocandose|dislocarme|dislocara|dislocaria|"
-        "desgarras|desgarra|desgarramos|desgarran|desgarraba|desgarraban|desgarrabas|desgarraste|desgarraron|"
-        "desgarrados|desgarradas|desgarrar|desgarrarse|desgarrandose|desgarrarme|desgarrara|desgarraria|luxas|luxa|"
-        "luxamos|luxan|luxaba|luxaban|luxabas|luxe|luxaste|luxaron|luxando|luxada|luxados|luxadas|luxar|luxarse|"
-        "luxandose|luxarme|luxara|luxaria|chasqueas|chasquea|chasqueamos|chasquean|chasqueaba|chasqueaban|chasqueabas|"
-        "chasquee|chasqueaste|chasquearon|chasqueando|chasqueado|chasqueada|chasqueados|chasqueadas|chasquear|"
-        "chasquearse|chasqueandose|chasquearme|chasqueara|chasquearia|tronamos|tronan|tronaba|tronaban|tronabas|trone|"
-        "tronaste|tronado|tronada|tronados|tronadas|tronar|tronarse|tronandose|tronarme|tronara|tronaria|truenas|"
-        "truenamos|truenaba|truenaban|truenabas|truene|truenaste|truenaron|truenando|truenado|truenada|truenados|"
-        "truenadas|truenar|truenarse|truenandose|truenarme|truenara|truenaria|reventas|reventa|reventamos|reventan|"
-        "reventaba|reventaban|reventabas|revente|reventaste|reventaron|reventando|reventados|reventadas|reventar|"
-        "reventarse|reventandose|reventarme|reventara|reventaria|reviento|revientas|revienta|revientamos|revientan|"
+        "dislocaran|dislocaras|dislocasen|desgarras|desgarra|desgarramos|desgarran|desgarraba|desgarraban|desgarrabas|"
+        "desgarraste|desgarraron|desgarrados|desgarradas|desgarrar|desgarrarse|desgarrandose|desgarrarme|desgarrara|"
+        "desgarraria|desgarraran|desgarraras|desgarrasen|luxas|luxa|luxamos|luxan|luxaba|luxaban|luxabas|luxe|luxaste|"
+        "luxaron|luxando|luxada|luxados|luxadas|luxar|luxarse|luxandose|luxarme|luxara|luxaria|luxaran|luxaras|"
+        "luxasen|chasqueas|chasquea|chasqueamos|chasquean|chasqueaba|chasqueaban|chasqueabas|chasquee|chasqueaste|"
+        "chasquearon|chasqueando|chasqueado|chasqueada|chasqueados|chasqueadas|chasquear|chasquearse|chasqueandose|"
+        "chasquearme|chasqueara|chasquearia|chasquearan|chasquearas|chasqueasen|tronamos|tronan|tronaba|tronaban|"
+        "tronabas|trone|tronaste|tronado|tronada|tronados|tronadas|tronar|tronarse|tronandose|tronarme|tronara|"
+        "tronaria|tronaran|tronaras|tronasen|truenas|truenamos|truenaba|truenaban|truenabas|truene|truenaste|"
+        "truenaron|truenando|truenado|truenada|truenados|truenadas|truenar|truenarse|truenandose|truenarme|truenara|"
+        "truenaria|truenaran|truenaras|truenasen|reventas|reventa|reventamos|reventan|reventaba|reventaban|reventabas|"
+        "revente|reventaste|reventaron|reventando|reventados|reventadas|reventar|reventarse|reventandose|reventarme|"
+        "reventara|reventaria|reventaran|reventaras|reventasen|reviento|revientas|revienta|revientamos|revientan|"
         "revientaba|revientaban|revientabas|reviente|revientaste|revientaron|revientando|revientado|revientada|"
-        "revientados|revientadas|revientar|revientarse|revientandose|revientarme|revientara|revientaria|zafas|zafa|"
-        "zafamos|zafan|zafaba|zafaban|zafabas|zafe|zafaste|zafaron|zafando|zafada|zafados|zafadas|zafar|zafarse|"
-        "zafandose|zafarme|zafara|zafaria|fracturas|fracturamos|fracturan|fracturaba|fracturaban|fracturabas|"
-        "fracturaste|fracturando|fracturados|fracturadas|fracturar|fracturarse|fracturandose|fracturarme|fracturara|"
-        "fracturaria, crujido fuerte, roto algo, se rompio, se salio, salio de su sitio, se zafo, se disloco, crac "
-        "fuerte, se solto algo, un crujido, crujido en, sono un crujido, sono como un, un chasquido, un golpe seco, "
-        "un latigazo en el gemelo, una pedrada, como una pedrada, pedrada en el gemelo, pedrada en la pantorrilla, "
-        "sindrome de la pedrada, como si dieran una patada en el gemelo, como si dieran una pedrada, como si dieran "
-        "una patada, patada en la pantorrilla, patada en el gemelo, algo se rompio, se rompio algo, algo se solto, "
-        "algo se movio, se movio algo, algo cedio adentro, algo trono, trono algo, algo crujio, crujio algo, crujio "
-        "fuerte, algo hizo crac, hizo crac, hizo clac, hizo pop, hizo un ruido, hizo clic y dolio, sono algo, algo "
-        "sono, sono feo, trono feo, trono fuerte, crujio feo, ruido seco, un ruido seco, un ruido fuerte, ruido raro "
-        "y dolor, chasquido fuerte, sono un pop, senti un pop, escuche un pop, oi un pop, senti que algo se rompia, "
-        "senti que se rompia algo, senti un tiron y un chasquido, como si se rompiera algo, como si algo se rompiera, "
-        "como una liga que se rompe, como si se rompiera una liga, como si se rompiera una cuerda, como una cuerda "
-        "que se rompe, como un elastico que se corta, se corto algo, algo se corto, senti que algo se corto, pego un "
+        "revientados|revientadas|revientar|revientarse|revientandose|revientarme|revientara|revientaria|revientaran|"
+        "revientaras|revientasen|zafas|zafa|zafamos|zafan|zafaba|zafaban|zafabas|zafe|zafaste|zafaron|zafando|zafada|"
+        "zafados|zafadas|zafar|zafarse|zafandose|zafarme|zafara|zafaria|zafaran|zafaras|zafasen|fracturas|fracturamos|"
+        "fracturan|fracturaba|fracturaban|fracturabas|fracturaste|fracturando|fracturados|fracturadas|fracturar|"
+        "fracturarse|fracturandose|fracturarme|fracturara|fracturaria|fracturaran|fracturaras|fracturasen, crujido "
+        "fuerte, roto algo, se rompio, se salio, salio de su sitio, se zafo, se disloco, crac fuerte, se solto algo, "
+        "un crujido, crujido en, sono un crujido, sono como un, un chasquido, un golpe seco, un latigazo en el "
+        "gemelo, una pedrada, como una pedrada, pedrada en el gemelo, pedrada en la pantorrilla, sindrome de la "
+        "pedrada, como si dieran una patada en el gemelo, como si dieran una pedrada, como si dieran una patada, "
+        "patada en la pantorrilla, patada en el gemelo, algo se rompio, se rompio algo, algo se solto, algo se movio, "
+        "se movio algo, algo cedio adentro, algo trono, trono algo, algo crujio, crujio algo, crujio fuerte, algo "
+        "hizo crac, hizo crac, hizo clac, hizo pop, hizo un ruido, hizo clic y dolio, sono algo, algo sono, sono feo, "
+        "trono feo, trono fuerte, crujio feo, ruido seco, un ruido seco, un ruido fuerte, ruido raro y dolor, "
+        "chasquido fuerte, sono un pop, senti un pop, escuche un pop, oi un pop, senti que algo se rompia, senti que "
+        "se rompia algo, senti un tiron y un chasquido, como si se rompiera algo, como si algo se rompiera, como una "
+        "liga que se rompe, como si se rompiera una liga, como si se rompiera una cuerda, como una cuerda que se "
+        "rompe, como un elastico que se corta, se corto algo, algo se corto, senti que algo se corto, pego un "
         "chasquido, dio un chasquido, pego un crujido, pego un tronido, dio un tronido, revento algo, se revento "
         "algo, se revento, salio la rodilla, salio el hombro, salio de lugar, se salio de lugar, se salio del sitio, "
         "se salio de su lugar, un tronido, hizo trac, hizo tras, hizo cloc, un crac, un clac, un crack, un clic "
@@ -2069,21 +2331,22 @@ PHRASES: dict[str, str] = {
         "moretoncito|moretoncillo|moretonazo|verdugon|negral|moretear|amoratado|amoratada|morados|moradas|chichon|"
         "equimosis|magulladura|magullado|magullada|contusion|negron|derrame|violaceo|amorato|amoratas|amorata|"
         "amoratamos|amoratan|amorataba|amorataban|amoratabas|amorate|amorataste|amorataron|amoratando|amoratados|"
-        "amoratadas|amoratar|amoratarse|amoratandose|amoratarme|amoratara|amorataria|magullo|magullas|magulla|"
-        "magullamos|magullan|magullaba|magullaban|magullabas|magulle|magullaste|magullaron|magullando|magullados|"
-        "magulladas|magullar|magullarse|magullandose|magullarme|magullara|magullaria|moratoncito|moratonazo, mancha "
-        "morada, mancha azul, manchas moradas, se puso azul, se puso negro, puesto azul, se ha puesto azul, se puso "
-        "violeta, color violeta, se puso violacea, negro y azul, verde y azul, mancha negra, mancha oscura, se puso "
-        "morada"
+        "amoratadas|amoratar|amoratarse|amoratandose|amoratarme|amoratara|amorataria|amorataran|amorataras|amoratasen|"
+        "magullo|magullas|magulla|magullamos|magullan|magullaba|magullaban|magullabas|magulle|magullaste|magullaron|"
+        "magullando|magullados|magulladas|magullar|magullarse|magullandose|magullarme|magullara|magullaria|magullaran|"
+        "magullaras|magullasen|moratoncito|moratonazo, mancha morada, mancha azul, manchas moradas, se puso azul, se "
+        "puso negro, puesto azul, se ha puesto azul, se puso violeta, color violeta, se puso violacea, negro y azul, "
+        "verde y azul, mancha negra, mancha oscura, se puso morada"
     ),
     "swollen": (
         "hinchado|hinchada|hinchados|hinchadas|hinchazon|hincho|hincha|hinchan|hincharon|hinchando|hinchandose|"
         "hinchadito|hinchadita|inflamado|inflamada|inflamados|inflamadas|inflamacion|inflamo|inflama|inflamaron|"
         "inflamando|edema|inflado|inflada|inflo|tumefacto|hinchadisimo|hinchadisima|abultado|abultada|bulto|hinchamos|"
-        "hinchaba|hinchaban|hinchabas|hinche|hinchaste|hinchar|hincharse|hincharme|hinchara|hincharia|inflamas|"
-        "inflamamos|inflaman|inflamaba|inflamaban|inflamabas|inflame|inflamaste|inflamar|inflamarse|inflamandose|"
-        "inflamarme|inflamara|inflamaria|abulto|abultas|abulta|abultamos|abultan|abultaba|abultaban|abultabas|abulte|"
-        "abultaste|abultaron|abultando|abultados|abultadas|abultar|abultarse|abultandose|abultarme|abultara|abultaria|"
+        "hinchaba|hinchaban|hinchabas|hinche|hinchaste|hinchar|hincharse|hincharme|hinchara|hincharia|hincharan|"
+        "hincharas|hinchasen|inflamas|inflamamos|inflaman|inflamaba|inflamaban|inflamabas|inflame|inflamaste|inflamar|"
+        "inflamarse|inflamandose|inflamarme|inflamara|inflamaria|inflamaran|inflamaras|inflamasen|abulto|abultas|"
+        "abulta|abultamos|abultan|abultaba|abultaban|abultabas|abulte|abultaste|abultaron|abultando|abultados|"
+        "abultadas|abultar|abultarse|abultandose|abultarme|abultara|abultaria|abultaran|abultaras|abultasen|"
         "hinchadote|hinchadota|inflamadisimo|inflamadisima|inflamadito|inflamadita|inflamadote|inflamadota, bola en "
         "la rodilla, liquido en la rodilla, agua en la rodilla, derrame en la rodilla, como un globo, como una "
         "pelota, como un melon, como una bota, como una sandia, como una papa, como una patata, como un tamal, el "
@@ -2093,7 +2356,7 @@ PHRASES: dict[str, str] = {
         "otro, mas ancha que la otra, puesto como un globo, se puso como un globo, se puso gordo, se puso gorda, se "
         "puso grande, puso como una pelota, puso como un globo, puso gordo, puso gorda, lleno de liquido, llena de "
         "liquido, retencion de liquido en el tobillo, tiene liquido, tiene agua, sali una bola, salio una bola, salio "
-        "un bulto, salio un chichon, un bulto, una bola, no entra el zapato, no cabe el zapato"
+        "un bulto, salio un chichon, no entra el zapato, no cabe el zapato"
     ),
     "can not put weight": (
         "no sostengo, no sostengo en pie, no mantengo en pie, no tengo en pie, no apoyo, no piso, no camino, no puedo "
@@ -2120,15 +2383,16 @@ PHRASES: dict[str, str] = {
     "limping": (
         "cojeo|cojeando|cojera|cojo|coja|renqueo|rengueando|rengueo|renqueando|renco|rengo|renga|cojear|muletas|"
         "cojeaba|cojeas|cojea|cojeamos|cojean|cojeaban|cojeabas|cojee|cojeaste|cojearon|cojeado|cojeada|cojeados|"
-        "cojeadas|cojearse|cojeandose|cojearme|cojeara|cojearia|renqueas|renquea|renqueamos|renquean|renqueaba|"
-        "renqueaban|renqueabas|renquee|renqueaste|renquearon|renqueado|renqueada|renqueados|renqueadas|renquear|"
-        "renquearse|renqueandose|renquearme|renqueara|renquearia|rengueas|renguea|rengueamos|renguean|rengueaba|"
-        "rengueaban|rengueabas|renguee|rengueaste|renguearon|rengueado|rengueada|rengueados|rengueadas|renguear|"
-        "renguearse|rengueandose|renguearme|rengueara|renguearia, apenas puedo caminar, apenas puedo apoyar, apenas "
-        "puedo pisar, apenas camino, casi no puedo caminar, casi no puedo apoyar, casi no puedo pisar, casi no puedo "
-        "andar, casi no camino, cuesta caminar, cuesta andar, cuesta apoyar, cuesta pisar, duele al apoyar, duele al "
-        "pisar, duele al caminar, duele caminar, duele apoyar, duele pisar, dificultad para caminar, dificil caminar, "
-        "camino mal, ando coja, ando cojo, camino chueco"
+        "cojeadas|cojearse|cojeandose|cojearme|cojeara|cojearia|cojearan|cojearas|cojeasen|renqueas|renquea|"
+        "renqueamos|renquean|renqueaba|renqueaban|renqueabas|renquee|renqueaste|renquearon|renqueado|renqueada|"
+        "renqueados|renqueadas|renquear|renquearse|renqueandose|renquearme|renqueara|renquearia|renquearan|renquearas|"
+        "renqueasen|rengueas|renguea|rengueamos|renguean|rengueaba|rengueaban|rengueabas|renguee|rengueaste|"
+        "renguearon|rengueado|rengueada|rengueados|rengueadas|renguear|renguearse|rengueandose|renguearme|rengueara|"
+        "renguearia|renguearan|renguearas|rengueasen, apenas puedo caminar, apenas puedo apoyar, apenas puedo pisar, "
+        "apenas camino, casi no puedo caminar, casi no puedo apoyar, casi no puedo pisar, casi no puedo andar, casi "
+        "no camino, cuesta caminar, cuesta andar, cuesta apoyar, cuesta pisar, duele al apoyar, duele al pisar, duele "
+        "al caminar, duele caminar, duele apoyar, duele pisar, dificultad para caminar, dificil caminar, camino mal, "
+        "ando coja, ando cojo, camino chueco"
     ),
     "gives way": (
         "inestable|inestabilidad|cedio|ceder|inestables|cedia|bloqueada|bloqueado, se dobla sola, cede la, se vence, "
@@ -2162,34 +2426,35 @@ PHRASES: dict[str, str] = {
         "debilidad|debil|debiles|paralizado|paralizada|paralisis|paralizo|debilucho|debilucha|debilito|debilitada|"
         "debilitado|noobedece|paresia|debilitas|debilita|debilitamos|debilitan|debilitaba|debilitaban|debilitabas|"
         "debilite|debilitaste|debilitaron|debilitando|debilitados|debilitadas|debilitar|debilitarse|debilitandose|"
-        "debilitarme|debilitara|debilitaria|paralizas|paraliza|paralizamos|paralizan|paralizaba|paralizaban|"
-        "paralizabas|paralize|paralizaste|paralizaron|paralizando|paralizados|paralizadas|paralizar|paralizarse|"
-        "paralizandose|paralizarme|paralizara|paralizaria, no aprieto, no aprieta, no agarra, no sujeto bien, no "
-        "agarro bien, no cierro la mano, no levanto el pie, no levanto el brazo, no levanto la pierna, no levanto la "
-        "mano, falla de fuerza, pierna falla de fuerza, la pierna falla de fuerza, fallo la fuerza, pierna floja, "
-        "floja la pierna, la tengo floja, lo tengo flojo, las tengo flojas, flojera en la pierna, flojera en las "
-        "piernas, flojera en el brazo, pie caido, sin fuerza, sin fuerzas, sin fuerza en, sin fuerzas en, falta de "
-        "fuerza, falta fuerza, no tengo fuerza, no tengo fuerzas, no tengo fuerza en, no tengo fuerzas en, no tiene "
-        "fuerza, no hay fuerza, perdi fuerza, perdi la fuerza, perdi toda la fuerza, perdi fuerzas, perdiendo fuerza, "
-        "pierdo fuerza, pierde fuerza, perdida de fuerza, perdido fuerza, perdido la fuerza, menos fuerza, menos "
-        "fuerza en, poca fuerza, poca fuerza en, se fue la fuerza, no responde, no responden, no respondia, no "
-        "respondio, no obedece, no hace caso, piernas flojas, brazo flojo, mano floja, floja la mano, flojo el brazo, "
-        "flojas las piernas, las piernas flojas, la pierna floja, la mano floja, el brazo flojo, la pierna no "
-        "responde, el brazo no responde, la mano no responde, el pie no responde, no puedo levantar el pie, no puedo "
-        "levantar la pierna, no puedo levantar el brazo, no puedo levantar la punta del pie, no puedo levantar los "
-        "dedos, no puedo levantar la mano, no puedo alzar el pie, no puedo alzar el brazo, no puedo mover el pie, no "
-        "puedo mover la pierna, no puedo mover el brazo, no puedo mover la mano, no puedo mover los dedos, no puedo "
-        "mover un lado, no muevo el brazo, no muevo la pierna, no muevo el pie, no muevo la mano, no podia mover la "
-        "pierna, no podia mover el brazo, no podia levantar el brazo, no podia levantar el pie, no pude mover la "
-        "pierna, no pude levantar el brazo, no pude mover el brazo, no puedo agarrar, no puedo apretar, no puedo "
-        "cerrar la mano, no puedo cerrar el puno, no puedo sujetar, no puedo sostener el vaso, no puedo sostener la "
-        "taza, no puedo sostener nada, se caen las cosas, se caen las cosas de la mano, se caen las cosas de las "
-        "manos, se cae todo, se cae todo de las manos, se cayo la taza, se cayo el vaso, se cayeron las llaves de la "
-        "mano, arrastro el pie, arrastro la pierna, arrastrando el pie, arrastrando la pierna, el pie se arrastra, se "
-        "cae el pie, cae la punta del pie, tropiezo con la punta, tropiezo con el pie, el pie se queda caido, pie "
-        "colgando, la pierna pesa y no responde, de trapo, como de trapo, pierna de trapo, brazo de trapo, piernas de "
-        "trapo, perdi el control de la pierna, perdi el control del brazo, perdi el control de la mano, no controlo "
-        "la pierna, no controlo la mano, no controlo el brazo, no controlo el pie"
+        "debilitarme|debilitara|debilitaria|debilitaran|debilitaras|debilitasen|paralizas|paraliza|paralizamos|"
+        "paralizan|paralizaba|paralizaban|paralizabas|paralize|paralizaste|paralizaron|paralizando|paralizados|"
+        "paralizadas|paralizar|paralizarse|paralizandose|paralizarme|paralizara|paralizaria|paralizaran|paralizaras|"
+        "paralizasen, no aprieto, no aprieta, no agarra, no sujeto bien, no agarro bien, no cierro la mano, no "
+        "levanto el pie, no levanto el brazo, no levanto la pierna, no levanto la mano, falla de fuerza, pierna falla "
+        "de fuerza, la pierna falla de fuerza, fallo la fuerza, pierna floja, floja la pierna, la tengo floja, lo "
+        "tengo flojo, las tengo flojas, flojera en la pierna, flojera en las piernas, flojera en el brazo, pie caido, "
+        "caido el pie, sin fuerza, sin fuerzas, sin fuerza en, sin fuerzas en, falta de fuerza, falta fuerza, no "
+        "tengo fuerza, no tengo fuerzas, no tengo fuerza en, no tengo fuerzas en, no tiene fuerza, no hay fuerza, "
+        "perdi fuerza, perdi la fuerza, perdi toda la fuerza, perdi fuerzas, perdiendo fuerza, pierdo fuerza, pierde "
+        "fuerza, perdida de fuerza, perdido fuerza, perdido la fuerza, menos fuerza, menos fuerza en, poca fuerza, "
+        "poca fuerza en, se fue la fuerza, no responde, no responden, no respondia, no respondio, no obedece, no hace "
+        "caso, piernas flojas, brazo flojo, mano floja, floja la mano, flojo el brazo, flojas las piernas, las "
+        "piernas flojas, la pierna floja, la mano floja, el brazo flojo, la pierna no responde, el brazo no responde, "
+        "la mano no responde, el pie no responde, no puedo levantar el pie, no puedo levantar la pierna, no puedo "
+        "levantar el brazo, no puedo levantar la punta del pie, no puedo levantar los dedos, no puedo levantar la "
+        "mano, no puedo alzar el pie, no puedo alzar el brazo, no puedo mover el pie, no puedo mover la pierna, no "
+        "puedo mover el brazo, no puedo mover la mano, no puedo mover los dedos, no puedo mover un lado, no muevo el "
+        "brazo, no muevo la pierna, no muevo el pie, no muevo la mano, no podia mover la pierna, no podia mover el "
+        "brazo, no podia levantar el brazo, no podia levantar el pie, no pude mover la pierna, no pude levantar el "
+        "brazo, no pude mover el brazo, no puedo agarrar, no puedo apretar, no puedo cerrar la mano, no puedo cerrar "
+        "el puno, no puedo sujetar, no puedo sostener el vaso, no puedo sostener la taza, no puedo sostener nada, se "
+        "caen las cosas, se caen las cosas de la mano, se caen las cosas de las manos, se cae todo, se cae todo de "
+        "las manos, se cayo la taza, se cayo el vaso, se cayeron las llaves de la mano, arrastro el pie, arrastro la "
+        "pierna, arrastrando el pie, arrastrando la pierna, el pie se arrastra, se cae el pie, cae la punta del pie, "
+        "tropiezo con la punta, tropiezo con el pie, el pie se queda caido, pie colgando, la pierna pesa y no "
+        "responde, de trapo, como de trapo, pierna de trapo, brazo de trapo, piernas de trapo, perdi el control de la "
+        "pierna, perdi el control del brazo, perdi el control de la mano, no controlo la pierna, no controlo la mano, "
+        "no controlo el brazo, no controlo el pie"
     ),
     "no power in the arm": "brazo sin fuerza, mano sin fuerza",
     "dropping things": "tiro las cosas, tiro todo de las manos, soltando las cosas",
@@ -2245,46 +2510,47 @@ PHRASES: dict[str, str] = {
     "slurred speech": (
         "balbuceo|balbuceando|balbuceaba|afasia|balbuceas|balbucea|balbuceamos|balbucean|balbuceaban|balbuceabas|"
         "balbucee|balbuceaste|balbucearon|balbuceado|balbuceada|balbuceados|balbuceadas|balbucear|balbucearse|"
-        "balbuceandose|balbucearme|balbuceara|balbucearia|tartamudeo|tartamudeas|tartamudea|tartamudeamos|tartamudean|"
-        "tartamudeaba|tartamudeaban|tartamudeabas|tartamudee|tartamudeaste|tartamudearon|tartamudeando|tartamudeado|"
-        "tartamudeada|tartamudeados|tartamudeadas|tartamudear|tartamudearse|tartamudeandose|tartamudearme|"
-        "tartamudeara|tartamudearia, lengua trabada, se traba la lengua, trabo la lengua, no puedo hablar, no pude "
-        "hablar, no podia hablar, no puedo hablar bien, hablo raro, hablaba raro, hablo como borracho, hablo como "
-        "borracha, hablaba como borracho, hablaba como borracha, no salen las palabras, no salian las palabras, no "
-        "encuentro las palabras, no encontraba las palabras, hablo enredado, hablo mal, palabras enredadas, no "
-        "articulo, lengua dormida, lengua pesada, habla enredada, lengua de trapo, arrastro las palabras, arrastrando "
-        "las palabras, arrastraba las palabras, se enredan las palabras, se enredaban las palabras, se enreda la "
-        "lengua, se enredo la lengua, se enredaba la lengua, se trabo la lengua, se trabaron las palabras, se traban "
-        "las palabras, se trababa la lengua, trabada la lengua, las palabras no salen, las palabras no salian, las "
-        "palabras salen mal, las palabras salian mal, palabras salen raras, salen mal las palabras, salian mal las "
-        "palabras, no pronuncio bien, no puedo pronunciar, no puedo articular, no podia articular, no articulaba, no "
-        "podia decir, no puedo decir palabras, no puedo decir las palabras, no pude decir, costaba hablar, costo "
-        "hablar, cuesta hablar, dificultad para hablar, problemas para hablar, problema para hablar, no consigo "
-        "hablar, no logro hablar, no podia ni hablar, no puedo ni hablar, confundo las palabras, confundia las "
-        "palabras, se va el habla, se fue el habla, perdi el habla, perdida del habla, hablar raro, hablo como si "
-        "estuviera borracho, hablo como si estuviera borracha, hablo como si tuviera la lengua dormida, digo palabras "
-        "que no son, no coordino las palabras, no hilo las palabras, no se entiende lo que digo, no se entendia lo "
-        "que decia, no se entiende cuando hablo, no entienden lo que digo, no entienden cuando hablo, no entendian lo "
-        "que decia, hablaba enredado, hablaba mal, habla pastosa, voz pastosa, como si estuviera borracho, como si "
-        "estuviera borracha, lengua torpe, lengua gorda, tartamudeo de repente, digo disparates"
+        "balbuceandose|balbucearme|balbuceara|balbucearia|balbucearan|balbucearas|balbuceasen|tartamudeo|tartamudeas|"
+        "tartamudea|tartamudeamos|tartamudean|tartamudeaba|tartamudeaban|tartamudeabas|tartamudee|tartamudeaste|"
+        "tartamudearon|tartamudeando|tartamudeado|tartamudeada|tartamudeados|tartamudeadas|tartamudear|tartamudearse|"
+        "tartamudeandose|tartamudearme|tartamudeara|tartamudearia|tartamudearan|tartamudearas|tartamudeasen, lengua "
+        "trabada, se traba la lengua, trabo la lengua, no puedo hablar, no pude hablar, no podia hablar, no puedo "
+        "hablar bien, hablo raro, hablaba raro, hablo como borracho, hablo como borracha, hablaba como borracho, "
+        "hablaba como borracha, no salen las palabras, no salian las palabras, no encuentro las palabras, no "
+        "encontraba las palabras, hablo enredado, hablo mal, palabras enredadas, no articulo, lengua dormida, lengua "
+        "pesada, habla enredada, lengua de trapo, arrastro las palabras, arrastrando las palabras, arrastraba las "
+        "palabras, se enredan las palabras, se enredaban las palabras, se enreda la lengua, se enredo la lengua, se "
+        "enredaba la lengua, se trabo la lengua, se trabaron las palabras, se traban las palabras, se trababa la "
+        "lengua, trabada la lengua, las palabras no salen, las palabras no salian, las palabras salen mal, las "
+        "palabras salian mal, palabras salen raras, salen mal las palabras, salian mal las palabras, no pronuncio "
+        "bien, no puedo pronunciar, no puedo articular, no podia articular, no articulaba, no podia decir, no puedo "
+        "decir palabras, no puedo decir las palabras, no pude decir, costaba hablar, costo hablar, cuesta hablar, "
+        "dificultad para hablar, problemas para hablar, problema para hablar, no consigo hablar, no logro hablar, no "
+        "podia ni hablar, no puedo ni hablar, confundo las palabras, confundia las palabras, se va el habla, se fue "
+        "el habla, perdi el habla, perdida del habla, hablar raro, hablo como si estuviera borracho, hablo como si "
+        "estuviera borracha, hablo como si tuviera la lengua dormida, digo palabras que no son, no coordino las "
+        "palabras, no hilo las palabras, no se entiende lo que digo, no se entendia lo que decia, no se entiende "
+        "cuando hablo, no entienden lo que digo, no entienden cuando hablo, no entendian lo que decia, hablaba "
+        "enredado, hablaba mal, habla pastosa, voz pastosa, como si estuviera borracho, como si estuviera borracha, "
+        "lengua torpe, lengua gorda, tartamudeo de repente, digo disparates"
     ),
     "blurred vision": (
         "ceguera|ciego|ciega|borroso|borrosa|diplopia|nublada|destellos|estrellitas, vista borrosa, vision borrosa, "
         "vista nublada, vision nublada, vision doble, veo doble, veo borroso, veo nublado, vi doble, vi borroso, veia "
-        "doble, veia borroso, veia nublado, se nublo la vista, se nubla la vista, no veo, no veia, no puedo ver, no "
-        "podia ver, perdi la vista, perdi vision, perdida de vision, perdida de vista, vision de tunel, vista doble, "
-        "dejado de ver, veo manchas, veo luces, veo destellos, deje de ver, no vi, se empano la vista, vision en "
-        "tunel, no veo bien, no veia bien, no veo nada, no veia nada, se puso borroso, se puso borrosa, se puso todo "
-        "borroso, todo borroso, todo doble, se nublo todo, se nublan los ojos, nublada la vista, veo todo doble, veo "
-        "todo borroso, veo todo nublado, veia todo doble, veia todo borroso, vi todo doble, vi todo borroso, veo mal "
-        "de un ojo, no veo de un ojo, no veo por un ojo, no veo con un ojo, no veo con el ojo, no veo por el ojo, no "
-        "veo de un lado, no veo por un lado, no veo el lado, no veo la mitad, no veia la mitad, veo la mitad, solo "
-        "veo la mitad, perdi la vision, perdi parte de la vision, perdi la vista de un ojo, quede sin ver, quede "
-        "ciego, quede ciega, quede sin vista, cortina negra, una cortina negra, una cortina en el ojo, como una "
-        "cortina, mancha negra en el ojo, manchas negras, puntos negros, moscas en la vista, luces raras, vi "
-        "estrellitas, veo estrellitas, veia estrellitas, se borro la vista, se borra la vista, vista se borra, vista "
-        "se nubla, se fue la vista, se va la vista, fallo la vista, falla la vista, problemas de vision, problema de "
-        "vision, vision rara, vista rara, veo dos, veia dos, vi dos, dos imagenes, imagenes dobles, imagen doble"
+        "doble, veia borroso, veia nublado, se nublo la vista, se nubla la vista, no puedo ver, no podia ver, perdi "
+        "la vista, perdi vision, perdida de vision, perdida de vista, vision de tunel, vista doble, dejado de ver, "
+        "veo manchas, veo luces, veo destellos, deje de ver, se empano la vista, vision en tunel, no veo bien, no "
+        "veia bien, no veo nada, no veia nada, se puso borroso, se puso borrosa, se puso todo borroso, todo borroso, "
+        "todo doble, se nublo todo, se nublan los ojos, nublada la vista, veo todo doble, veo todo borroso, veo todo "
+        "nublado, veia todo doble, veia todo borroso, vi todo doble, vi todo borroso, veo mal de un ojo, no veo de un "
+        "ojo, no veo por un ojo, no veo con un ojo, no veo con el ojo, no veo por el ojo, no veo de un lado, no veo "
+        "por un lado, no veo el lado, no veo la mitad, no veia la mitad, veo la mitad, solo veo la mitad, perdi la "
+        "vision, perdi parte de la vision, perdi la vista de un ojo, quede sin ver, quede ciego, quede ciega, quede "
+        "sin vista, cortina negra, una cortina negra, una cortina en el ojo, como una cortina, mancha negra en el "
+        "ojo, manchas negras, puntos negros, moscas en la vista, luces raras, vi estrellitas, veo estrellitas, veia "
+        "estrellitas, se borro la vista, se borra la vista, vista se borra, vista se nubla, se fue la vista, se va la "
+        "vista, fallo la vista, falla la vista, problemas de vision, problema de vision, vision rara, vista rara, veo "
+        "dos, veia dos, vi dos, dos imagenes, imagenes dobles, imagen doble"
     ),
     "vision": "vision|vista",
     "stroke": "ictus|acv, derrame cerebral, infarto cerebral, embolia cerebral, trombosis cerebral, isquemia cerebral",
@@ -2300,18 +2566,20 @@ PHRASES: dict[str, str] = {
         "aplasta|aplastaba|aplastando|aplastante|opresivo|opresiva|apretando|oprimiendo|estruja|estrujando|comprime|"
         "aplastamiento|constriccion|apretazon|pesadez|pesado|pesada|pesados|pesadas|oprimiera|apretuje|losa|elefante|"
         "peso|oprimo|oprimes|oprimimos|oprimen|oprimian|oprimio|oprimiste|oprimieron|oprimidos|oprimidas|oprimir|"
-        "oprimirse|comprimo|comprimes|comprimimos|comprimen|comprimia|comprimian|comprimio|comprimiste|comprimieron|"
-        "comprimiendo|comprimido|comprimida|comprimidos|comprimidas|comprimir|comprimirse|apreto|apretas|apreta|"
-        "apretamos|apretan|apretaban|apretabas|aprete|apretaste|apretaron|apretados|apretadas|apretar|apretarse|"
-        "apretandose|apretarme|apretara|apretaria|aprieto|aprietas|aprietamos|aprietaba|aprietaban|aprietabas|apriete|"
-        "aprietaste|aprietaron|aprietando|aprietado|aprietada|aprietados|aprietadas|aprietar|aprietarse|aprietandose|"
-        "aprietarme|aprietara|aprietaria|aplasto|aplastas|aplastamos|aplastan|aplastaban|aplastabas|aplaste|"
+        "oprimirse|oprimieran|comprimo|comprimes|comprimimos|comprimen|comprimia|comprimian|comprimio|comprimiste|"
+        "comprimieron|comprimiendo|comprimido|comprimida|comprimidos|comprimidas|comprimir|comprimirse|comprimiera|"
+        "comprimieran|apreto|apretas|apreta|apretamos|apretan|apretaban|apretabas|aprete|apretaste|apretaron|"
+        "apretados|apretadas|apretar|apretarse|apretandose|apretarme|apretara|apretaria|apretaran|apretaras|apretasen|"
+        "aprieto|aprietas|aprietamos|aprietaba|aprietaban|aprietabas|apriete|aprietaste|aprietaron|aprietando|"
+        "aprietado|aprietada|aprietados|aprietadas|aprietar|aprietarse|aprietandose|aprietarme|aprietara|aprietaria|"
+        "aprietaran|aprietaras|aprietasen|aplasto|aplastas|aplastamos|aplastan|aplastaban|aplastabas|aplaste|"
         "aplastaste|aplastaron|aplastado|aplastada|aplastados|aplastadas|aplastar|aplastarse|aplastandose|aplastarme|"
-        "aplastara|aplastaria|estrujo|estrujas|estrujamos|estrujan|estrujaba|estrujaban|estrujabas|estruje|estrujaste|"
-        "estrujaron|estrujado|estrujada|estrujados|estrujadas|estrujar|estrujarse|estrujandose|estrujarme|estrujara|"
-        "estrujaria, peso en, como una losa, un peso, como un peso, un elefante, como una piedra, como un yunque, una "
-        "piedra, como un elefante, como un ladrillo, como una garra, como un puno, como una faja, como una banda "
-        "apretada, como si apretaran, como si estrujaran, como si aplastaran, como si un elefante"
+        "aplastara|aplastaria|aplastaran|aplastaras|aplastasen|estrujo|estrujas|estrujamos|estrujan|estrujaba|"
+        "estrujaban|estrujabas|estruje|estrujaste|estrujaron|estrujado|estrujada|estrujados|estrujadas|estrujar|"
+        "estrujarse|estrujandose|estrujarme|estrujara|estrujaria|estrujaran|estrujaras|estrujasen, peso en, como una "
+        "losa, un peso, como un peso, un elefante, como una piedra, como un yunque, una piedra, como un elefante, "
+        "como un ladrillo, como una garra, como un puno, como una faja, como una banda apretada, como si apretaran, "
+        "como si estrujaran, como si aplastaran, como si un elefante"
     ),
     "sat on my chest": (
         "sentado en el pecho, sentada en el pecho, encima del pecho, parado en el pecho, sentado sobre mi pecho, "
@@ -2328,27 +2596,28 @@ PHRASES: dict[str, str] = {
         "el pecho apretado, se oprime el pecho, oprime el pecho, apretado en el pecho"
     ),
     "can not breathe": (
-        "ahogo|ahogaba|ahogada|ahogado|ahogando|asfixia|asfixio|asfixiaba|asfixiando|sofoco|sofocado|sofocada|"
+        "ahogos|asfixia|ahogo|ahogaba|ahogada|ahogado|ahogando|asfixio|asfixiaba|asfixiando|sofoco|sofocado|sofocada|"
         "sofocacion|disnea|sofoca|boqueando|ahogas|ahoga|ahogamos|ahogan|ahogaban|ahogabas|ahoge|ahogaste|ahogaron|"
-        "ahogados|ahogar|ahogarse|ahogandose|ahogarme|ahogara|ahogaria|asfixias|asfixiamos|asfixian|asfixiaban|"
-        "asfixiabas|asfixie|asfixiaste|asfixiaron|asfixiado|asfixiada|asfixiados|asfixiadas|asfixiar|asfixiarse|"
-        "asfixiandose|asfixiarme|asfixiara|asfixiaria|sofocas|sofocamos|sofocan|sofocaba|sofocaban|sofocabas|sofoce|"
-        "sofocaste|sofocaron|sofocando|sofocados|sofocadas|sofocar|sofocarse|sofocandose|sofocarme|sofocara|"
-        "sofocaria, falta el aire, falta de aire, falta aire, no puedo respirar, no podia respirar, no pude respirar, "
-        "dificultad para respirar, dificultad respiratoria, sin aire, no tengo aire, no entra el aire, no entraba el "
-        "aire, falto el aire, faltaba el aire, faltaba aire, falto aire, no respiro bien, no respiraba, no respiro, "
-        "no entra aire, no entraba aire, no llega el aire, no llegaba el aire, problemas para respirar, problema para "
-        "respirar, cuesta respirar, costaba respirar, costo respirar, cuesta mucho respirar, cuesta trabajo respirar, "
-        "respiro con dificultad, respiraba con dificultad, respirar con dificultad, no puedo respirar bien, no podia "
-        "respirar bien, no puedo tomar aire, no puedo coger aire, no puedo agarrar aire, no puedo jalar aire, no "
-        "podia coger aire, no podia tomar aire, no podia jalar aire, no consigo respirar, no logro respirar, no "
-        "alcanzo a respirar, quede sin respiracion, quede sin aire, quedo sin aire, quede sin respirar, sin respirar, "
-        "sin poder respirar, se va el aire, se fue el aire, se iba el aire, se corta la respiracion, se corto la "
-        "respiracion, se cortaba la respiracion, se cierra la garganta, se cerro la garganta, jadeo sin parar, "
-        "respiracion dificil, respiracion dificultosa, respirar cuesta, respirar duele, faltaba el oxigeno, falta "
-        "oxigeno, falta el oxigeno, imposible respirar, no podia ni respirar, no puedo ni respirar, agitacion al "
-        "respirar, silbido al respirar, silbidos al respirar, pitidos al respirar, pitos al respirar, no puedo decir "
-        "una frase, no puedo terminar una frase, no termino las frases"
+        "ahogados|ahogar|ahogarse|ahogandose|ahogarme|ahogara|ahogaria|ahogaran|ahogaras|ahogasen|asfixias|asfixiamos|"
+        "asfixian|asfixiaban|asfixiabas|asfixie|asfixiaste|asfixiaron|asfixiado|asfixiada|asfixiados|asfixiadas|"
+        "asfixiar|asfixiarse|asfixiandose|asfixiarme|asfixiara|asfixiaria|asfixiaran|asfixiaras|asfixiasen|sofocas|"
+        "sofocamos|sofocan|sofocaba|sofocaban|sofocabas|sofoce|sofocaste|sofocaron|sofocando|sofocados|sofocadas|"
+        "sofocar|sofocarse|sofocandose|sofocarme|sofocara|sofocaria|sofocaran|sofocaras|sofocasen, falta el aire, "
+        "falta de aire, falta aire, no puedo respirar, no podia respirar, no pude respirar, dificultad para respirar, "
+        "dificultad respiratoria, sin aire, no tengo aire, no entra el aire, no entraba el aire, falto el aire, "
+        "faltaba el aire, faltaba aire, falto aire, no respiro bien, no respiraba, no respiro, no entra aire, no "
+        "entraba aire, no llega el aire, no llegaba el aire, problemas para respirar, problema para respirar, cuesta "
+        "respirar, costaba respirar, costo respirar, cuesta mucho respirar, cuesta trabajo respirar, respiro con "
+        "dificultad, respiraba con dificultad, respirar con dificultad, no puedo respirar bien, no podia respirar "
+        "bien, no puedo tomar aire, no puedo coger aire, no puedo agarrar aire, no puedo jalar aire, no podia coger "
+        "aire, no podia tomar aire, no podia jalar aire, no consigo respirar, no logro respirar, no alcanzo a "
+        "respirar, quede sin respiracion, quede sin aire, quedo sin aire, quede sin respirar, sin respirar, sin poder "
+        "respirar, se va el aire, se fue el aire, se iba el aire, se corta la respiracion, se corto la respiracion, "
+        "se cortaba la respiracion, se cierra la garganta, se cerro la garganta, jadeo sin parar, respiracion "
+        "dificil, respiracion dificultosa, respirar cuesta, respirar duele, faltaba el oxigeno, falta oxigeno, falta "
+        "el oxigeno, imposible respirar, no podia ni respirar, no puedo ni respirar, agitacion al respirar, silbido "
+        "al respirar, silbidos al respirar, pitidos al respirar, pitos al respirar, no puedo decir una frase, no "
+        "puedo terminar una frase, no termino las frases"
     ),
     "out of breath": "agitado|agitada|jadeando|jadeante|resoplando, sin aliento",
     "fainted": (
@@ -2356,11 +2625,12 @@ PHRASES: dict[str, str] = {
         "desvanecimiento|desvanecido|desvanecio|desvanecida|sincope|inconsciente|lipotimia|soponcio|patatus|desplome|"
         "desplomo|desplomado|desplomaba|colapse|colapso|telele|apague|blancazo|privada|prive|desmayas|desmaya|"
         "desmayamos|desmayan|desmayaban|desmayabas|desmayaste|desmayaron|desmayando|desmayados|desmayadas|desmayarse|"
-        "desmayandose|desmayara|desmayaria|desplomas|desploma|desplomamos|desploman|desplomaban|desplomabas|"
-        "desplomaste|desplomaron|desplomando|desplomada|desplomados|desplomadas|desplomar|desplomarse|desplomandose|"
-        "desplomarme|desplomara|desplomaria|desvaneco|desvaneces|desvanece|desvanecemos|desvanecen|desvanecia|"
-        "desvanecian|desvaneciste|desvanecieron|desvaneciendo|desvanecidos|desvanecidas|desvanecer|desvanecerse|"
-        "desvaneciendose, perdi el conocimiento, perdi el sentido, perdi la conciencia, perdi la consciencia, perdida "
+        "desmayandose|desmayara|desmayaria|desmayaran|desmayaras|desmayasen|desplomas|desploma|desplomamos|desploman|"
+        "desplomaban|desplomabas|desplomaste|desplomaron|desplomando|desplomada|desplomados|desplomadas|desplomar|"
+        "desplomarse|desplomandose|desplomarme|desplomara|desplomaria|desplomaran|desplomaras|desplomasen|desvaneco|"
+        "desvaneces|desvanece|desvanecemos|desvanecen|desvanecia|desvanecian|desvaneciste|desvanecieron|desvaneciendo|"
+        "desvanecidos|desvanecidas|desvanecer|desvanecerse|desvaneciendose|desvaneciera|desvanecieran|desvanecciera|"
+        "desvaneccieran, perdi el conocimiento, perdi el sentido, perdi la conciencia, perdi la consciencia, perdida "
         "de conocimiento, perdida de conciencia, pierdo el conocimiento, casi desmayo, casi desmaye, a punto de "
         "desmayarme, por poco desmayo, a punto de perder el conocimiento, perder el conocimiento, perdido el "
         "conocimiento, perdiendo el conocimiento, perdio el conocimiento, perdi conocimiento, quede inconsciente, cai "
@@ -2398,8 +2668,9 @@ PHRASES: dict[str, str] = {
     "throbbing": (
         "palpita|palpitando|late|latiendo|pulsatil|pulsa|pulsante|latia|palpitante|palpitan|laten|pulsando|palpito|"
         "palpitas|palpitamos|palpitaban|palpitabas|palpite|palpitaste|palpitaron|palpitado|palpitada|palpitados|"
-        "palpitadas|palpitar|palpitarse|palpitandose|palpitarme|palpitara|palpitaria|latimos|latian|latio|latiste|"
-        "latieron|latida|latidas|latir|latirse, latidos en la pantorrilla"
+        "palpitadas|palpitar|palpitarse|palpitandose|palpitarme|palpitara|palpitaria|palpitaran|palpitaras|palpitasen|"
+        "latimos|latian|latio|latiste|latieron|latida|latidas|latir|latirse|latiera|latieran, latidos en la "
+        "pantorrilla"
     ),
     "warm": (
         "caliente|calientita|calientito|calientes|roja|rojo|rojiza|rojizo|enrojecido|enrojecida|colorada|colorado|"
@@ -2410,21 +2681,22 @@ PHRASES: dict[str, str] = {
         "mareo|mareos|mareado|mareada|maree|marea|mareaba|mareando|mareadito|mareadita|marie|vertigo|vertigos|"
         "aturdido|aturdida|atontado|atontada|atontao|mareillo|mareito|mareadisima|mareadisimo|grogui|mareadillo|"
         "mareadilla|atarantado|atarantada|tarantas|tarantado|flotando|vahidos|vahido|mareamos|marean|mareaban|"
-        "mareabas|mareaste|marearon|mareados|mareadas|marear|marearse|mareandose|marearme|mareara|marearia|ataranto|"
-        "atarantas|ataranta|atarantamos|atarantan|atarantaba|atarantaban|atarantabas|atarante|atarantaste|atarantaron|"
-        "atarantando|atarantados|atarantadas|atarantar|atarantarse|atarantandose|atarantarme|atarantara|atarantaria|"
-        "atonto|atontas|atonta|atontamos|atontan|atontaba|atontaban|atontabas|atonte|atontaste|atontaron|atontando|"
-        "atontados|atontadas|atontar|atontarse|atontandose|atontarme|atontara|atontaria|aturdo|aturdes|aturde|"
+        "mareabas|mareaste|marearon|mareados|mareadas|marear|marearse|mareandose|marearme|mareara|marearia|marearan|"
+        "marearas|mareasen|ataranto|atarantas|ataranta|atarantamos|atarantan|atarantaba|atarantaban|atarantabas|"
+        "atarante|atarantaste|atarantaron|atarantando|atarantados|atarantadas|atarantar|atarantarse|atarantandose|"
+        "atarantarme|atarantara|atarantaria|atarantaran|atarantaras|atarantasen|atonto|atontas|atonta|atontamos|"
+        "atontan|atontaba|atontaban|atontabas|atonte|atontaste|atontaron|atontando|atontados|atontadas|atontar|"
+        "atontarse|atontandose|atontarme|atontara|atontaria|atontaran|atontaras|atontasen|aturdo|aturdes|aturde|"
         "aturdimos|aturden|aturdia|aturdian|aturdio|aturdiste|aturdieron|aturdiendo|aturdidos|aturdidas|aturdir|"
-        "aturdirse, borrachera sin beber, da vueltas, daba vueltas, dio vueltas, da vueltas la cabeza, da vueltas "
-        "todo, daba vueltas todo, daba vueltas la cabeza, todo da vueltas, todo daba vueltas, dio vueltas todo, todo "
-        "dio vueltas, la cabeza da vueltas, cabeza dando vueltas, la cabeza daba vueltas, dando vueltas, todo dando "
-        "vueltas, todo giraba, giraba todo, gira todo, todo gira, el cuarto giraba, la habitacion giraba, giraba el "
-        "techo, el techo giraba, se mueve el piso, se movia el piso, se mueve el suelo, se movia el suelo, se mueve "
-        "todo, se movia todo, todo se mueve, todo se movia, como en un barco, como si estuviera en un barco, se va la "
-        "cabeza, se iba la cabeza, ida la cabeza, cabeza ligera, cabeza liviana, cabeza ida, voy de lado, voy como "
-        "borracho, voy como borracha, como borracha al caminar, como borracho al caminar, como flotando, mareos "
-        "fuertes"
+        "aturdirse|aturdiera|aturdieran, borrachera sin beber, da vueltas, daba vueltas, dio vueltas, da vueltas la "
+        "cabeza, da vueltas todo, daba vueltas todo, daba vueltas la cabeza, todo da vueltas, todo daba vueltas, dio "
+        "vueltas todo, todo dio vueltas, la cabeza da vueltas, cabeza dando vueltas, la cabeza daba vueltas, dando "
+        "vueltas, todo dando vueltas, todo giraba, giraba todo, gira todo, todo gira, el cuarto giraba, la habitacion "
+        "giraba, giraba el techo, el techo giraba, se mueve el piso, se movia el piso, se mueve el suelo, se movia el "
+        "suelo, se mueve todo, se movia todo, todo se mueve, todo se movia, como en un barco, como si estuviera en un "
+        "barco, se va la cabeza, se iba la cabeza, ida la cabeza, cabeza ligera, cabeza liviana, cabeza ida, voy de "
+        "lado, voy como borracho, voy como borracha, como borracha al caminar, como borracho al caminar, como "
+        "flotando, mareos fuertes"
     ),
     "fever": (
         "fiebre|fiebres|febril|calentura|calenturas|fiebron|fiebrecita|febricula|temperatura|afiebrado|afiebrada|"
@@ -2434,16 +2706,17 @@ PHRASES: dict[str, str] = {
     "weight loss": (
         "adelgazado|adelgace|adelgazo|adelgazando|enflaquecido|enflaqueci|enflaqueciendo|adelgazas|adelgaza|"
         "adelgazamos|adelgazan|adelgazaba|adelgazaban|adelgazabas|adelgaze|adelgazaste|adelgazaron|adelgazada|"
-        "adelgazados|adelgazadas|adelgazar|adelgazarse|adelgazandose|adelgazarme|adelgazara|adelgazaria|enflaqueco|"
-        "enflaquecas|enflaqueca|enflaquecamos|enflaquecan|enflaquecaba|enflaquecaban|enflaquecabas|enflaquece|"
-        "enflaquecaste|enflaquecaron|enflaquecando|enflaquecado|enflaquecada|enflaquecados|enflaquecadas|enflaquecar|"
-        "enflaquecarse|enflaquecandose|enflaquecarme|enflaquecara|enflaquecaria, perdida de peso, bajando de peso, "
-        "baje de peso, perdiendo peso, perdi peso, he perdido peso, he bajado de peso, bajado de peso, perdido peso, "
-        "he adelgazado, se cae la ropa, bajon de peso, perdido kilos, perdiendo kilos, perdido mucho peso, perdi "
-        "mucho peso, bajo de peso sin, baje kilos, baje varios kilos, bajado varios kilos, perdi kilos, perdi varios "
-        "kilos, perdido varios kilos, he perdido varios kilos, la ropa queda grande, ropa queda grande, se caen los "
-        "pantalones, pantalones se caen, adelgazado sin dieta, adelgazado sin querer, pierdo peso, pierdo kilos, bajo "
-        "de peso, bajo peso sin dieta, quedan grandes los pantalones, estoy bajando de peso"
+        "adelgazados|adelgazadas|adelgazar|adelgazarse|adelgazandose|adelgazarme|adelgazara|adelgazaria|adelgazaran|"
+        "adelgazaras|adelgazasen|enflaqueco|enflaquecas|enflaqueca|enflaquecamos|enflaquecan|enflaquecaba|"
+        "enflaquecaban|enflaquecabas|enflaquece|enflaquecaste|enflaquecaron|enflaquecando|enflaquecado|enflaquecada|"
+        "enflaquecados|enflaquecadas|enflaquecar|enflaquecarse|enflaquecandose|enflaquecarme|enflaquecara|"
+        "enflaquecaria|enflaquecaran|enflaquecaras|enflaquecasen, perdida de peso, bajando de peso, baje de peso, "
+        "perdiendo peso, perdi peso, he perdido peso, he bajado de peso, bajado de peso, perdido peso, he adelgazado, "
+        "se cae la ropa, bajon de peso, perdido kilos, perdiendo kilos, perdido mucho peso, perdi mucho peso, bajo de "
+        "peso sin, baje kilos, baje varios kilos, bajado varios kilos, perdi kilos, perdi varios kilos, perdido "
+        "varios kilos, he perdido varios kilos, la ropa queda grande, ropa queda grande, se caen los pantalones, "
+        "pantalones se caen, adelgazado sin dieta, adelgazado sin querer, pierdo peso, pierdo kilos, bajo de peso, "
+        "bajo peso sin dieta, quedan grandes los pantalones, estoy bajando de peso"
     ),
     "lost 6 kilos": "perdi 6 kilos",
     "wakes me up": (
@@ -2470,11 +2743,11 @@ PHRASES: dict[str, str] = {
     ),
     # --- bladder, saddle ----------------------------------------------------------------------------------------------
     "between my legs": (
-        "entrepierna|partes|genitales|perine|perineo|vagina|pene|testiculos|vulva|huevos|bajos|escroto|esfinter|"
-        "recto, entre las piernas, entre mis piernas, la entrepierna, zona intima, zonas intimas, partes intimas, "
-        "zona genital, silla de montar, en silla de montar, zona anal, ahi abajo, alla abajo, aqui abajo, partes "
-        "nobles, sus partes, mis partes, zona de la silla, partes privadas, area genital, area intima, parte intima, "
-        "las partes bajas, los bajos, mis bajos"
+        "sillin|entrepierna|partes|genitales|perine|perineo|vagina|pene|testiculos|vulva|huevos|bajos|escroto|"
+        "esfinter|recto, zona del sillin, la zona del sillin, zona perineal, entre las piernas, entre mis piernas, la "
+        "entrepierna, zona intima, zonas intimas, partes intimas, zona genital, silla de montar, en silla de montar, "
+        "zona anal, ahi abajo, alla abajo, aqui abajo, partes nobles, sus partes, mis partes, zona de la silla, "
+        "partes privadas, area genital, area intima, parte intima, las partes bajas, los bajos, mis bajos"
     ),
     "where i wipe": "al limpiarme, cuando limpio, al limpiar",
     "bladder": "vejiga|orina|orinas|pis|pipi|pichi|esfinteres|intestino|heces|popo|caca|orines|meados",
@@ -2891,23 +3164,24 @@ PHRASES: dict[str, str] = {
         "entumido de frio, manos congeladas del frio, invasion de hormigas, plaga de hormigas, las hormigas"
     ),
     "the band snapped": (
-        "truenos|palomitas, se rompio la cinta, se rompio la liga, se rompio la esterilla, se rompio la colchoneta, "
-        "se revento la liga, se revento la banda, se rompio la silla, trono la banda, trono la liga, se rompio la "
-        "correa, se rompio el elastico, se corto la banda, se corto la cinta, rompio la liga, rompio la silla, rompio "
-        "la esterilla, se rompio la lavadora, se rompio la lampara, se rompio la nevera, se rompio el vaso, rompio un "
-        "vaso, se rompio un vaso, se rompio la calefaccion, se rompio el calentador, se rompio la tuberia, se rompio "
-        "el ascensor, se rompio la cafetera, se rompio el termo, rompio la lavadora, rompio el reloj, se rompio el "
-        "reloj, se revento un tubo, se revento una tuberia, revento una tuberia, se revento la tuberia, se revento la "
-        "llanta, revento la llanta, revento una rueda, se revento una rueda, se revento un globo, exploto un globo, "
-        "revento un globo, revento el globo, trono un globo, tronaron cohetes, un trueno, trueno fuerte, los truenos, "
-        "tormenta de truenos, truenos y relampagos, rayos y truenos, estallo el globo, estallo la tuberia, crujio la "
-        "silla, crujio la madera, cruje el suelo, crujio el suelo, crujio la cama, crujio el piso, madera que cruje, "
-        "trono la puerta, se solto la banda, se solto la liga, se salio el gato, se salio el perro, se salio de la "
-        "reunion, se salio de casa, rompi un vaso, rompi un plato, rompi el movil, rompi el celular, se rompio la "
-        "pantalla, pantalla rota, rompi con, rompio conmigo, rompi la rutina, rompi la racha, rompi mi racha, rompi "
-        "record, rompi mi record, rompi la dieta, rompio el silencio, romper la rutina, romper el hielo, rotura de "
-        "tuberia, pum listo, pum hecho, pum y listo, musica pop, pop corn, reventon de tuberia, reventon de llanta, "
-        "fiesta reventon, el reventon, salio el sol, se salio el agua, salio de fiesta, salio de casa, salio la luna, "
+        "truenos|palomitas, algo se rompio en la cocina, se rompio algo en la cocina, algo se rompio en casa, se "
+        "rompio la cinta, se rompio la liga, se rompio la esterilla, se rompio la colchoneta, se revento la liga, se "
+        "revento la banda, se rompio la silla, trono la banda, trono la liga, se rompio la correa, se rompio el "
+        "elastico, se corto la banda, se corto la cinta, rompio la liga, rompio la silla, rompio la esterilla, se "
+        "rompio la lavadora, se rompio la lampara, se rompio la nevera, se rompio el vaso, rompio un vaso, se rompio "
+        "un vaso, se rompio la calefaccion, se rompio el calentador, se rompio la tuberia, se rompio el ascensor, se "
+        "rompio la cafetera, se rompio el termo, rompio la lavadora, rompio el reloj, se rompio el reloj, se revento "
+        "un tubo, se revento una tuberia, revento una tuberia, se revento la tuberia, se revento la llanta, revento "
+        "la llanta, revento una rueda, se revento una rueda, se revento un globo, exploto un globo, revento un globo, "
+        "revento el globo, trono un globo, tronaron cohetes, un trueno, trueno fuerte, los truenos, tormenta de "
+        "truenos, truenos y relampagos, rayos y truenos, estallo el globo, estallo la tuberia, crujio la silla, "
+        "crujio la madera, cruje el suelo, crujio el suelo, crujio la cama, crujio el piso, madera que cruje, trono "
+        "la puerta, se solto la banda, se solto la liga, se salio el gato, se salio el perro, se salio de la reunion, "
+        "se salio de casa, rompi un vaso, rompi un plato, rompi el movil, rompi el celular, se rompio la pantalla, "
+        "pantalla rota, rompi con, rompio conmigo, rompi la rutina, rompi la racha, rompi mi racha, rompi record, "
+        "rompi mi record, rompi la dieta, rompio el silencio, romper la rutina, romper el hielo, rotura de tuberia, "
+        "pum listo, pum hecho, pum y listo, musica pop, pop corn, reventon de tuberia, reventon de llanta, fiesta "
+        "reventon, el reventon, salio el sol, se salio el agua, salio de fiesta, salio de casa, salio la luna, "
         "descarga de internet, descarga del video, descarga la app, descarga de la app, descargas de la app, descarga "
         "de mercancia, carga y descarga, corriente de aire, corrientes de aire, cuenta corriente, sigo la corriente, "
         "contra corriente, al corriente, pagar la electricidad, recibo de la electricidad, guitarra electrica, bici "
@@ -2952,12 +3226,14 @@ PHRASES: dict[str, str] = {
     ),
     "weak coffee": (
         "debil con el chocolate, mi debilidad es, debilidad por, punto debil, cafe flojo, debilidad por el, senal "
-        "debil, wifi debil, excusa debil, conexion debil, fuerza de voluntad, sin fuerza de voluntad, a la fuerza, "
-        "debilidad son, mis debilidades, cafe debil, el punto debil, puntos debiles, fuerza mayor, por causas de "
-        "fuerza mayor, causa de fuerza mayor, por fuerza, a fuerzas, mucha fuerza, con fuerza, con mucha fuerza, mas "
-        "fuerza, fuerzas armadas, debil de caracter, sin fuerzas para nada, sin fuerzas despues del trabajo, sin "
-        "fuerzas para entrenar, sin fuerzas para levantarme de la cama, gano fuerza, ganando fuerza, tengo mas "
-        "fuerza, entreno de fuerza, entrenamiento de fuerza, ejercicios de fuerza, rutina de fuerza"
+        "debil, wifi debil, excusa debil, conexion debil, fuerza de voluntad, menos fuerza de voluntad, poca fuerza "
+        "de voluntad, falta de fuerza de voluntad, falto fuerza de voluntad, no tengo fuerza de voluntad, perdi la "
+        "fuerza de voluntad, sin fuerza de voluntad, a la fuerza, debilidad son, mis debilidades, cafe debil, el "
+        "punto debil, puntos debiles, fuerza mayor, por causas de fuerza mayor, causa de fuerza mayor, por fuerza, a "
+        "fuerzas, mucha fuerza, con fuerza, con mucha fuerza, mas fuerza, fuerzas armadas, debil de caracter, sin "
+        "fuerzas para nada, sin fuerzas despues del trabajo, sin fuerzas para entrenar, sin fuerzas para levantarme "
+        "de la cama, gano fuerza, ganando fuerza, tengo mas fuerza, entreno de fuerza, entrenamiento de fuerza, "
+        "ejercicios de fuerza, rutina de fuerza"
     ),
     "slip of the tongue": (
         "trabalenguas|caradura, lengua materna, segunda lengua, no se hablar ingles, no puedo hablar ahora, no puedo "
