@@ -63,7 +63,7 @@ def in_english(text: str, language: str) -> str:
     Raises ValueError for a language that has no tables.
 
     >>> in_english("Hecho, me duele la rodilla 4", "es")
-    'done , hurts the knee 4'
+    'done , my knee hurts 4'
     """
     if language == "en":
         return text

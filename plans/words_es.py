@@ -30,6 +30,8 @@ REWRITES: tuple[tuple[str, str], ...] = (
     # --- chat spellings -------------------------------------------------------------------------------------
     (r"\b(?:q|k|ke|qe|qu)\b", "que"),
     (r"\b(?:xq|pq|porq|porqe|xk|xque|pork|porke|pk|xke|x que|por que|pq)\b", "porque"),
+    (r"\bk(?=e[a-z])|\bk(?=i(?!lo|n|t|w)[a-z])", "qu"),
+    (r"\bk(?=[ao][a-z])", "c"),
     (r"\bx fa(?:vor|vo)?\b|\bxfa(?:vor)?\b|\bporfa\b|\bporfis\b|\bpor fa\b|\bplis\b|\bpliss?\b", "por favor"),
     (r"(?<!\d)(?<!\d )\bx(?= [a-z])", "por"),
     (r"\b(tb|tmb|tbn|tambn|tamb)\b", "tambien"),
@@ -165,6 +167,11 @@ REWRITES: tuple[tuple[str, str], ...] = (
         r"ejercicios|recordatorio)(?: \w+){0,2} (?:(?:por|en|a) las? (?:tarde|noche|manana)s?|mas tarde|mas "
         r"temprano)\b",
         "cambiar la hora",
+    ),
+    (
+        rf"\bde (?:los |las )?(?P<whole>{_NUMBER})(?: ejercicios| rondas| series)? (?P<did>solo )?hice (?:solo "
+        rf")?(?P<some>{_NUMBER})\b",
+        r"hice \g<some> de \g<whole>",
     ),
     # --- yes, if, no ----------------------------------------------------------------------------------------
     (
@@ -318,6 +325,12 @@ REWRITES: tuple[tuple[str, str], ...] = (
         "parientenfermo",
     ),
     (
+        r"\b(?:se )?(?:enferm[oa]|enfermaron|enfermado|puso mal[oa]?|puso enferm[oa]) (?:mi|el|la|mis|los|las) "
+        r"(?:mama|papa|madre|padre|hij[oa]s?|nin[oa]s?|bebe|marido|espos[oa]|abuel[oa]|herman[oa]|niet[oa]|"
+        r"perr[oa]|gat[oa])\b",
+        "parientenfermo",
+    ),
+    (
         r"\b(?P<what>rodillas?|piernas?|tobillos?|cadera)(?P<how>(?: (?:izq\w*|der\w*|dch\w*|izd\w*|casi|ya|a "
         r"veces|de repente|mala|operada|siempre|que|tambien|como que))*) "
         r"(?:(?:falla|fallo|fallaba|cede|cedio|cedia|ceden|fallan|fallaron|flaquea|flaqueo|flaquean|baila|"
@@ -366,6 +379,46 @@ REWRITES: tuple[tuple[str, str], ...] = (
         r"\g<wake> \g<by> dolor de \g<what>",
     ),
     (r"\bno (?:llega|entra|sube|pasa|viene|llegaba|entraba)(?: \w+)? aire\b", "asfixia"),
+    (
+        r"\b(?:salen?|salian|digo|decia|hablo|hablaba)(?: \w+){0,4} (?:sin sentido|disparates|incoheren\w+)\b",
+        "lengua trabada",
+    ),
+    (r"\bsin sentido\b(?! en)", "absurdo"),
+    (
+        r"\b(?:brazo|mano) y (?:la |mi )?pierna(?: (?:del?|el|lado))* (?P<side>izq\w*|der\w*)\b",
+        r"lado \g<side> del cuerpo",
+    ),
+    (
+        r"\bpierna y (?:el |mi |la )?(?:brazo|mano)(?: (?:del?|el|lado))* (?P<side>izq\w*|der\w*)\b",
+        r"lado \g<side> del cuerpo",
+    ),
+    (
+        r"\b(?:cost\w+|cuest\w+)(?: \w+){0,2} (?:mover|levantar|alzar) (?P<what>(?:el|la|los|las|mi|un) "
+        r")(?=brazos?|piernas?|manos?|pies?|dedos|lado|punta)",
+        r"noobedece \g<what>",
+    ),
+    (
+        r"\bcorazon(?: (?!de)\w+){0,7} (?:saltos|brincos|saltea|saltos|salta|brinca|vuelcos|irregular|raro|"
+        r"desordenad\w|descompas\w+|arritm\w+|aletea\w*)\b(?! de (?:alegria|emocion))",
+        "palpitaciones",
+    ),
+    (
+        r"\bcorazon(?: (?!de)\w+){0,3} (?:aceler\w+|desboc\w+|a mil|disparad\w|dispar\w+)\b(?! de (?:alegria|"
+        r"emocion))",
+        "corazon acelerado",
+    ),
+    (
+        r"\bcomo (?:una?|de una?) (?:rama|ramita|palo|palito|liga|cuerda|elastico|nuez|lapiz|hueso)(?: \w+){0,3} "
+        r"(?:quiebr\w+|quebr\w+|romp\w+|part\w+|revient\w+|revent\w+|tron\w+|truen\w+)\b",
+        "chasquido",
+    ),
+    (
+        rf"(?P<a>\b(?:dolor\w*|duele|punzadas?|calambres?|corrient\w+|molestia|ardor|hormigueo|tiron|latigazos?|"
+        rf"cosquilleo|quemazon|electricidad)\b(?: (?!y |pero )\w+){{0,4}}?) "
+        rf"(?:desde|de) (?:la |el |mi )?(?:espalda|nalga|gluteo|cadera|lumbar|cintura|cuello|hombro|codo|rodilla|"
+        rf"muslo|ingle|nuca) (?:baja|hasta|al?|a la|para) (?P<to>(?:\w+ )?(?:la |el |los |las )?(?:{_LIMB}))\b",
+        r"\g<a> irradia \g<to>",
+    ),
     # --- signs in many turns of words -----------------------------------------------------------------------------
     (r"\bcara (?:externa|interna|anterior|posterior|lateral|de afuera|de adentro|de atras)\b", "parte"),
     (
@@ -663,45 +716,54 @@ repente subito embarazada operacion operaron programa mensajes mensaje horario
 """Words of five letters and more that are recognised with a letter or two wrong."""
 
 LOOKALIKES = """
-color colores doler dolar dolares calor valor motor pilar hombre hombres hombrecito pecha hecha hecho techo lecho
-derechos dormir dormi duerme dorado durmiente comida movida podrida vestida perdida medida partida salida subida
-bajada parada pausado causa causas casa cosa caja cadena caderas cadencia madera espada espaldas esperado espero
-respira respiro respire respiramos respirado prision precision pasion mision vision television presiono reunir reunido
-reuniones completos completas completar completan compete cansar descansar descansado descansada cansados cambiar
-cambie cambio mejora mejorar mejorado mejore mejores igualmente iguales tensos tension tensar tiempos tiempo templo
-tiempito trabajos trabaje trabajar trabajando trabajadora muslos pecas cuello cabello camello bello sello vello brazos
-abrazo abrazos trazo plazo pierda pierdo pierde tierna tiernas pieza piezas piel mitades mitica mucho muchos ocho
-noche noches leche fecha flecha dicha ducha lucha lado ladera ladrillo colchon varilla costilla costillas hebilla
-semilla mejilla parrilla tortilla silla capilla mantequilla amarilla amarillo viajes viejo vieja viajero pausas pauta
-pautas ultimamente primeros primeras primer segundos problemas programas programar morado dorada mareada marea mareas
-maleta mesa mensual sesiones pension lesion cesiones ejercito ejercer ejercitar fuera fuerzas fuerte fuertes fiesta
-fiebre siempre hierba hiebra nombre nombres pobre cobre sobre corriente corrientes corriendo carrera cargar cargada
-descargar descargue descansa descarte calambres calabaza calma calmante hinche hincha hinchas ninguno alguna algunas
-algunos alguno olvidar olvidado olvidada olvidan dobles doblar doble doblado doblada doblando doblo hablo hablando
-hablamos hable hablan tablas apoyo apoyando apoyado apoyada caminata caminando camino caminos camine vacante vacuna
-vacunas gemela gemelas mandarina mandado borrador borrar punta punto puntos pintada puntada pinchar pinchada pincho
-trono trueno troncos tronco crudo crujiente mayores moretones tenis tensas densa densas ahorrar horario horarios horas
-operar operado operada embarazo embarcada gripa grita gritos tripa resfriados enfermera enfermero enfermos enfermedad
-insoportables terribles pierdes despierta desperte rigido rigida acabada acabados acabar ardiendo arde arder cardio
-cardo corazones cosquillas hormiga hormigas dormidos dormidas entumida entumido adormilado adormilada repetir repente
-reciente frente gente lente agujeta agujeros agujas palabra palabras palomas parabrisas
+marzo tenga menor marco operaciones museo torno complejo primavera mario electronico hablas canada apoya trabajado
+casado marcos profesion bravo electronica compuesto olvides destacado informado olvida marcado apoyan causado manzana
+paula subido mateo complejos reunio casada mensuales viaja reparacion museos camina variaciones pierdas marcada
+ejercitos hallar votaciones trozo horacio reservado homero reunieron programado olviden presionar mares prevision
+terminen acabando causada terminara muneco mensajero descartar manada mirad caldera programada terminaba casera
+hablara perimetro informada ahorra cantado modesta iguala regente terminaria descarta caera caminan presiona termines
+adora candado cayera honorario tronos descarado tornillos horaria descarada consiente alabado mateos apoyara apoyas
+modestia reunian caminas mensajeros operacional color colores doler dolar dolares calor valor motor pilar hombre
+hombres hombrecito pecha hecha hecho techo lecho derechos dormir dormi duerme dorado durmiente comida movida podrida
+vestida perdida medida partida salida subida bajada parada pausado causa causas casa cosa caja cadena caderas cadencia
+madera espada espaldas esperado espero respira respiro respire respiramos respirado prision precision pasion mision
+vision television presiono reunir reunido reuniones completos completas completar completan compete cansar descansar
+descansado descansada cansados cambiar cambie cambio mejora mejorar mejorado mejore mejores igualmente iguales tensos
+tension tensar tiempos tiempo templo tiempito trabajos trabaje trabajar trabajando trabajadora muslos pecas cuello
+cabello camello bello sello vello brazos abrazo abrazos trazo plazo pierda pierdo pierde tierna tiernas pieza piezas
+piel mitades mitica mucho muchos ocho noche noches leche fecha flecha dicha ducha lucha lado ladera ladrillo colchon
+varilla costilla costillas hebilla semilla mejilla parrilla tortilla silla capilla mantequilla amarilla amarillo
+viajes viejo vieja viajero pausas pauta pautas ultimamente primeros primeras primer segundos problemas programas
+programar morado dorada mareada marea mareas maleta mesa mensual sesiones pension lesion cesiones ejercito ejercer
+ejercitar fuera fuerzas fuerte fuertes fiesta fiebre siempre hierba hiebra nombre nombres pobre cobre sobre corriente
+corrientes corriendo carrera cargar cargada descargar descargue descansa descarte calambres calabaza calma calmante
+hinche hincha hinchas ninguno alguna algunas algunos alguno olvidar olvidado olvidada olvidan dobles doblar doble
+doblado doblada doblando doblo hablo hablando hablamos hable hablan tablas apoyo apoyando apoyado apoyada caminata
+caminando camino caminos camine vacante vacuna vacunas gemela gemelas mandarina mandado borrador borrar punta punto
+puntos pintada puntada pinchar pinchada pincho trono trueno troncos tronco crudo crujiente mayores moretones tenis
+tensas densa densas ahorrar horario horarios horas operar operado operada embarazo embarcada gripa grita gritos tripa
+resfriados enfermera enfermero enfermos enfermedad insoportables terribles pierdes despierta desperte rigido rigida
+acabada acabados acabar ardiendo arde arder cardio cardo corazones cosquillas hormiga hormigas dormidos dormidas
+entumida entumido adormilado adormilada repetir repente reciente frente gente lente agujeta agujeros agujas palabra
+palabras palomas parabrisas
 """
 """Ordinary words that look like the words above and must stay what they are."""
 
 PHRASES: dict[str, str] = {
     # --- small words --------------------------------------------------------------------------------------------------
     "": (
-        "esfuerzo|fijese|figurate|se|te|le|me|nos|les|pues|bueno|buenas|hola|holi|holaa|ay|ah|oh|eh|uf|uff|che|boludo|"
-        "wey|guey|weon|tio|oye|mira|mire|fijate|bendiciones|saludos|saludo|abrazo|abrazos|besos|profe|profesora|"
-        "entrenador|entrenadora|coach|doc|amigo|amiga|mijo|mija|querida|querido|senorita|estimado|estimada|va|pos|"
-        "hombre|vaya|jolin|joder|caray|wow|vale|venga|tranqui|sr|sra|cuento|digamos, con esfuerzo, con mucho "
-        "esfuerzo, con ganas, con energia, con gusto, con calma, con cuidado, ni nada, de un tiron, de una vez, sin "
-        "hacer nada, nada mas levantarme, como siempre, como cada dia, quien sabe, mano mia, tia mia, doctora mia, "
-        "buenos dias, buen dia, buenas tardes, buenas noches, la verdad, la neta, que tal, como estas, como esta "
-        "usted, como va, gracias a dios, bendito dios, dios mio, por favor, por suerte, menos mal, al menos, por lo "
-        "menos, por cierto, es que, la verdad es que, o sea, a ver, eso si, mi profe, mi coach, un saludo, un abrazo, "
-        "un abrazote, saludos cordiales, que pena, que lata, que rollo, nomas avisando, cuento que, aviso que, "
-        "decirle que, decir que, comento que, queria decir que, queria comentar que, con permiso, de paso"
+        "quiubo|esfuerzo|fijese|figurate|se|te|le|me|nos|les|pues|bueno|buenas|hola|holi|holaa|ay|ah|oh|eh|uf|uff|che|"
+        "boludo|wey|guey|weon|tio|oye|mira|mire|fijate|bendiciones|saludos|saludo|abrazo|abrazos|besos|profe|"
+        "profesora|entrenador|entrenadora|coach|doc|amigo|amiga|mijo|mija|querida|querido|senorita|estimado|estimada|"
+        "va|pos|hombre|vaya|jolin|joder|caray|wow|vale|venga|tranqui|sr|sra|cuento|digamos, que onda, que tal profe, "
+        "que hubo, no manches, no mames, hombre pues, mire usted, con esfuerzo, con mucho esfuerzo, con ganas, con "
+        "energia, con gusto, con calma, con cuidado, ni nada, de un tiron, de una vez, sin hacer nada, nada mas "
+        "levantarme, como siempre, como cada dia, quien sabe, mano mia, tia mia, doctora mia, buenos dias, buen dia, "
+        "buenas tardes, buenas noches, la verdad, la neta, que tal, como estas, como esta usted, como va, gracias a "
+        "dios, bendito dios, dios mio, por favor, por suerte, menos mal, al menos, por lo menos, por cierto, es que, "
+        "la verdad es que, o sea, a ver, eso si, mi profe, mi coach, un saludo, un abrazo, un abrazote, saludos "
+        "cordiales, que pena, que lata, que rollo, nomas avisando, cuento que, aviso que, decirle que, decir que, "
+        "comento que, queria decir que, queria comentar que, con permiso, de paso"
     ),
     "the": "el|la|los|las",
     "a": "un|una",
@@ -921,6 +983,10 @@ PHRASES: dict[str, str] = {
         "dolido, sin ningun tipo de dolor, dolor no hay, dolor no tengo, de dolor nada, nada dolor, no dolor, no "
         "tengo nada de dolor, no siento nada de dolor, no senti nada de dolor, no senti dolor alguno, no tengo nada "
         "de dolores, nadita de dolor, ni un dolor, ni dolor, no duele naita"
+    ),
+    "completely gone": (
+        "se quito todo, ya se quito todo, se fue todo, ya se fue todo, se paso todo, ya paso todo, todo paso, "
+        "desaparecio todo"
     ),
     "gone now no pain": (
         "ya nada, hoy ya nada, hoy ya nada de dolor, ahora ya nada, ahora nada, hoy ya no, ya no duele, ya no duelen, "
@@ -1360,9 +1426,9 @@ PHRASES: dict[str, str] = {
         "hoy, salte el de hoy, salte el entrenamiento, la he saltado, lo he saltado, he saltado la sesion, he saltado "
         "la rutina, deje la sesion, deje de hacerla, la dejo para otro dia, lo dejo para otro dia, la deje, lo deje "
         "hoy, lo deje para otro dia, la pele, la vole, pele la sesion, hoy descanso, hoy descanse, hoy la salto, hoy "
-        "lo salto, hoy salto, tome el dia, tome el dia libre, tome un descanso, descanse hoy, hoy libre, hoy paso de "
-        "todo, hoy paso palabra, paso por hoy, hoy la deje pasar, hoy lo deje pasar, falle hoy, hoy falle, hoy falte, "
-        "no cumpli hoy, hoy no cumpli, omiti la sesion"
+        "lo salto, hoy salto, tome el dia, tomo el dia, tomo el dia libre, tome el dia libre, tome un descanso, "
+        "descanse hoy, hoy libre, hoy paso de todo, hoy paso palabra, paso por hoy, hoy la deje pasar, hoy lo deje "
+        "pasar, falle hoy, hoy falle, hoy falte, no cumpli hoy, hoy no cumpli, omiti la sesion"
     ),
     "rest today": (
         "descanse, dia de descanso, dia libre, descanso hoy, dia de reposo, prefiero descansar, preferi descansar, "
@@ -1440,8 +1506,8 @@ PHRASES: dict[str, str] = {
         "solo hice, hice solo, solo pude hacer, solo alcance a hacer, solo pude, solo alcance, pude hacer solo, hice "
         "solamente, solamente hice, hice nada mas, hice nomas, nomas hice, nada mas hice, solo he hecho, he hecho "
         "solo, no hice mas que, unicamente hice, apenas hice, apenas pude hacer, solo he podido hacer, no pude hacer "
-        "mas que, solo complete, solo termine, solo logre, solo consegui hacer, solo llegue a, solo dio tiempo a, "
-        "alcance a hacer, alcance a hacer solo, solo logre hacer"
+        "mas que, solo complete, solo termine, solo logre, solo consegui hacer, solo llegue a, alcance a hacer, "
+        "alcance a hacer solo, solo logre hacer"
     ),
     "did some of it": (
         "no todo, no todos, no todas, no toda, no entera, no completa, no completo, no hice todo, no hice todos, no "
@@ -1716,11 +1782,12 @@ PHRASES: dict[str, str] = {
         "llevar a los chicos, recoger ninos"
     ),
     "only had time for": (
-        "solo tuve tiempo para, solo tuve tiempo de, solo dio tiempo para, solo tuve tiempo pa, solo dio tiempo de, "
-        "solo habia tiempo para, tiempo solo para, solo alcanzo el tiempo para, solo tenia tiempo para, solo tuve, "
-        "solo tenia, solo tengo, no dio tiempo a mas, no tuve tiempo de mas, no tuve tiempo para mas, no dio tiempo "
-        "de terminar, no tuve tiempo de terminar, no tuve tiempo para terminar, no dio tiempo a terminar, no tuve "
-        "tiempo de acabar, no dio tiempo a acabar, no dio tiempo de acabar, no alcanzo el tiempo para terminar"
+        "solo tuve tiempo para, solo tuve tiempo de, solo dio tiempo a, solo dio tiempo para, solo tuve tiempo pa, "
+        "solo dio tiempo de, solo habia tiempo para, tiempo solo para, solo alcanzo el tiempo para, solo tenia tiempo "
+        "para, solo tuve, solo tenia, solo tengo, no dio tiempo a mas, no tuve tiempo de mas, no tuve tiempo para "
+        "mas, no dio tiempo de terminar, no tuve tiempo de terminar, no tuve tiempo para terminar, no dio tiempo a "
+        "terminar, no tuve tiempo de acabar, no dio tiempo a acabar, no dio tiempo de acabar, no alcanzo el tiempo "
+        "para terminar"
     ),
     "had to leave": (
         "llamaron, tuve que salir, tuve que irme, tenia que salir, tenia que irme, debia irme, debia salir, tuve que "
@@ -2128,42 +2195,44 @@ PHRASES: dict[str, str] = {
     "effort": "esfuerzonum, estado de animo, calidad del sueno",
     "loose mood": "disfrute|disfrutando",
     "severe": (
-        "dolorazo|insoportable|insoportables|inaguantable|fortisimo|fortisima|intensisimo|severo|severa|agudisimo|"
-        "extremo|extrema|intolerable|rabioso, dolor terrible, dolores terribles, dolor horrible, dolores horribles, "
-        "dolor atroz, dolor espantoso, dolor bestial, dolor criminal, dolor fuertisimo, dolor intensisimo, dolor "
-        "brutal, dolor pesimo, dolor bien fuerte, dolor super fuerte, dolor fuerte fuerte, dolor demasiado fuerte, "
-        "dolores fuertisimos, dolor desgarrador, dolor muy fuerte, dolores muy fuertes, dolor fuerte, dolores "
-        "fuertes, dolor fortisimo, dolor intenso, dolor muy intenso, dolor tremendo, dolor de muerte, dolor de la "
-        "muerte, dolor insufrible, muero de dolor, muriendo de dolor, muriendo del dolor, muero del dolor, mato de "
-        "dolor, duele horrores, no puedo moverme del dolor, no puedo mover del dolor, muerta de dolor, muerto de "
-        "dolor, duele muchisimo, dolia muchisimo, dolio muchisimo, duele un monton, duele demasiado, duele horrible, "
-        "duele horriblemente, duele fatal, dolio horrible, dolio horrores, duele un huevo, duele un chingo, duele un "
-        "chorro, duele que no veas, duele como el demonio, duele a rabiar, duele cantidad, duele mal, duele una "
-        "barbaridad, dolor a rabiar, ver las estrellas, vi las estrellas, veo las estrellas, veia las estrellas, "
+        "insoportable|insoportables|inaguantable|fortisimo|fortisima|intensisimo|severo|severa|agudisimo|extremo|"
+        "extrema|intolerable|rabioso, ver las estrellas, vi las estrellas, veo las estrellas, veia las estrellas, no "
+        "puedo moverme, no puedo ni moverme, no podia moverme, no pude moverme"
+    ),
+    "severe pain": (
+        "dolorazo, dolor terrible, dolores terribles, dolor horrible, dolores horribles, dolor atroz, dolor "
+        "espantoso, dolor bestial, dolor criminal, dolor fuertisimo, dolor intensisimo, dolor brutal, dolor pesimo, "
+        "dolor bien fuerte, dolor super fuerte, dolor fuerte fuerte, dolor demasiado fuerte, dolores fuertisimos, "
+        "dolor desgarrador, dolor muy fuerte, dolores muy fuertes, dolor fuerte, dolores fuertes, dolor fortisimo, "
+        "dolor intenso, dolor muy intenso, dolor tremendo, dolor de muerte, dolor de la muerte, dolor insufrible, "
+        "muero de dolor, muriendo de dolor, muriendo del dolor, muero del dolor, mato de dolor, duele horrores, no "
+        "puedo moverme del dolor, no puedo mover del dolor, muerta de dolor, muerto de dolor, duele muchisimo, dolia "
+        "muchisimo, dolio muchisimo, duele un monton, duele demasiado, duele horrible, duele horriblemente, duele "
+        "fatal, dolio horrible, dolio horrores, duele un huevo, duele un chingo, duele un chorro, duele que no veas, "
+        "duele como el demonio, duele a rabiar, duele cantidad, duele mal, duele una barbaridad, dolor a rabiar, "
         "llorando del dolor, llorando de dolor, llore del dolor, llore de dolor, llorar del dolor, llorar de dolor, "
         "grite de dolor, gritar de dolor, no aguanto el dolor, no soporto el dolor, no aguantaba el dolor, no puedo "
-        "con el dolor, no puedo del dolor, no puedo moverme, no puedo ni moverme, no podia moverme, no pude moverme, "
-        "el peor dolor, peor dolor de mi vida, dolor inaguantable, dolor insoportable, rabio de dolor, rabiando de "
-        "dolor, doblada de dolor, doblado de dolor, retuerzo de dolor, retorciendo de dolor, dolor que no deja ni "
-        "moverme, dolor extremo"
+        "con el dolor, no puedo del dolor, el peor dolor, peor dolor de mi vida, dolor inaguantable, dolor "
+        "insoportable, rabio de dolor, rabiando de dolor, doblada de dolor, doblado de dolor, retuerzo de dolor, "
+        "retorciendo de dolor, dolor que no deja ni moverme, dolor extremo"
     ),
     "terrible": (
         "terrible|terribles|horrible|horribles|atroz|atroces|espantoso|espantosa|tremendo|tremenda|criminal|bestial|"
         "tremendos|pesimo|pesima|fatal"
     ),
     "stabbing": (
-        "clava|clavan|clavaba|clavaban|clavando|clavarse|aguja|agujazo|agujazos|pinchacito|punzadita|puntadita|agudo|"
-        "aguda|agudos|agudas|punzante|punzantes|punzada|punzadas|pinchazo|pinchazos|pinchazon|puntada|puntadas|"
-        "pinchonazo|punzon|cortante|penetrante|lancinante|afilado|pincho|pincha|pinchaba|punzo|punza|punzaba|puncion|"
-        "piquete|piquetes|puya|puyazo|puyazos|puyon|clavada|latigazo|latigazos|aguijonazo|aguijon|picada|cuchillada|"
-        "cuchillazo|navajazo|clavaron|punalada|piquetito|punzas|punzamos|punzan|punzaban|punzabas|punze|punzaste|"
-        "punzaron|punzando|punzado|punzados|punzar|punzarse|punzandose|punzarme|punzara|punzaria|punzaran|punzaras|"
-        "punzasen|punzanto|punzanta|punzantos|punzantas|punzantisimo|punzantisima|agude|agudes|agudisima, como "
-        "agujazo, clavo en, como un cuchillo, como cuchillo, como un punal, como si clavaran, como si clavaran un "
-        "cuchillo, como si metieran un cuchillo, cuchillo en, como una aguja, como una navaja, como un clavo, como un "
-        "pinchazo, como una punalada, estocada de dolor, como si pincharan, como una lanza, como un alfiler, pinchazo "
-        "muy fuerte, dolor agudo, dolor punzante, dolor como de cuchillo, se clava, se clavo, dolor cortante, dolor "
-        "como de aguja"
+        "punalada|punaladas|clava|clavan|clavaba|clavaban|clavando|clavarse|aguja|agujazo|agujazos|pinchacito|"
+        "punzadita|puntadita|agudo|aguda|agudos|agudas|punzante|punzantes|punzada|punzadas|pinchazo|pinchazos|"
+        "pinchazon|puntada|puntadas|pinchonazo|punzon|cortante|penetrante|lancinante|afilado|pincho|pincha|pinchaba|"
+        "punzo|punza|punzaba|puncion|piquete|piquetes|puya|puyazo|puyazos|puyon|clavada|latigazo|latigazos|aguijonazo|"
+        "aguijon|picada|cuchillada|cuchillazo|navajazo|clavaron|piquetito|punzas|punzamos|punzan|punzaban|punzabas|"
+        "punze|punzaste|punzaron|punzando|punzado|punzados|punzar|punzarse|punzandose|punzarme|punzara|punzaria|"
+        "punzaran|punzaras|punzasen|punzanto|punzanta|punzantos|punzantas|punzantisimo|punzantisima|agude|agudes|"
+        "agudisima, como agujazo, clavo en, como un cuchillo, como cuchillo, como un punal, como si clavaran, como si "
+        "clavaran un cuchillo, como si metieran un cuchillo, cuchillo en, como una aguja, como una navaja, como un "
+        "clavo, como un pinchazo, como una punalada, estocada de dolor, como si pincharan, como una lanza, como un "
+        "alfiler, pinchazo muy fuerte, dolor agudo, dolor punzante, dolor como de cuchillo, se clava, se clavo, dolor "
+        "cortante, dolor como de aguja"
     ),
     "sudden": (
         "repentino|repentina|subito|subita|repentinamente|subitamente|bruscamente|brusco|brusca|inesperado, de "
@@ -2172,19 +2241,20 @@ PHRASES: dict[str, str] = {
         "a otro"
     ),
     "tingling": (
-        "piquetitos|hormigueo|hormigueos|hormiguea|hormiguean|hormigueaba|hormigueando|hormigueillo|cosquilleo|"
-        "cosquilleos|cosquillea|cosquillean|cosquilleaba|cosquillitas|hormiguitas|hormigas|parestesia|parestesias|"
-        "ciatica|ciatico|nervio|nervios|neuralgia|vibracion|vibra|vibrando|titila|cosquillas|agujitas|alfileres|"
-        "agujas|pinchacitos|pinzamiento|burbujitas|picotazos|escarcha|hormigueas|hormigueamos|hormigueaban|"
-        "hormigueabas|hormiguee|hormigueaste|hormiguearon|hormigueado|hormigueada|hormigueados|hormigueadas|"
-        "hormiguear|hormiguearse|hormigueandose|hormiguearme|hormigueara|hormiguearia|hormiguearan|hormiguearas|"
-        "hormigueasen|cosquilleas|cosquilleamos|cosquilleaban|cosquilleabas|cosquillee|cosquilleaste|cosquillearon|"
-        "cosquilleando|cosquilleado|cosquilleada|cosquilleados|cosquilleadas|cosquillear|cosquillearse|"
-        "cosquilleandose|cosquillearme|cosquilleara|cosquillearia|cosquillearan|cosquillearas|cosquilleasen, picazon "
-        "en la pierna, zumbido en la pierna, como hormigas, como hormiguitas, hormigas caminando, hormigas en, como "
-        "agujas, como agujitas, como alfileres, como alfilerazos, nervio pinzado, nervio atrapado, como burbujitas, "
-        "como arenilla, como si caminaran hormigas, como si tuviera hormigas, como gaseosa, como agua con gas, "
-        "hormigueo y cosquilleo, se hormiguea, piquetitos como de aguja, como si estuviera dormido con agujas"
+        "hormiguilla|hormiguillas|hormiguillo|piquetitos|hormigueo|hormigueos|hormiguea|hormiguean|hormigueaba|"
+        "hormigueando|hormigueillo|cosquilleo|cosquilleos|cosquillea|cosquillean|cosquilleaba|cosquillitas|"
+        "hormiguitas|hormigas|parestesia|parestesias|ciatica|ciatico|nervio|nervios|neuralgia|vibracion|vibra|"
+        "vibrando|titila|cosquillas|agujitas|alfileres|agujas|pinchacitos|pinzamiento|burbujitas|picotazos|escarcha|"
+        "hormigueas|hormigueamos|hormigueaban|hormigueabas|hormiguee|hormigueaste|hormiguearon|hormigueado|"
+        "hormigueada|hormigueados|hormigueadas|hormiguear|hormiguearse|hormigueandose|hormiguearme|hormigueara|"
+        "hormiguearia|hormiguearan|hormiguearas|hormigueasen|cosquilleas|cosquilleamos|cosquilleaban|cosquilleabas|"
+        "cosquillee|cosquilleaste|cosquillearon|cosquilleando|cosquilleado|cosquilleada|cosquilleados|cosquilleadas|"
+        "cosquillear|cosquillearse|cosquilleandose|cosquillearme|cosquilleara|cosquillearia|cosquillearan|"
+        "cosquillearas|cosquilleasen, picazon en la pierna, zumbido en la pierna, como hormigas, como hormiguitas, "
+        "hormigas caminando, hormigas en, como agujas, como agujitas, como alfileres, como alfilerazos, nervio "
+        "pinzado, nervio atrapado, como burbujitas, como arenilla, como si caminaran hormigas, como si tuviera "
+        "hormigas, como gaseosa, como agua con gas, hormigueo y cosquilleo, se hormiguea, piquetitos como de aguja, "
+        "como si estuviera dormido con agujas"
     ),
     "numb": (
         "corcho|entumecido|entumecida|entumecidos|entumecidas|entumecimiento|entumece|entumecen|entumecio|entumido|"
@@ -2327,9 +2397,9 @@ PHRASES: dict[str, str] = {
         "musculo, fibras rotas, rompi algo, se escucho un tronido, sono un tronido"
     ),
     "bruise": (
-        "moreton|moretones|hematoma|hematomas|moraton|moratones|cardenal|cardenales|morado|morada|moradita|"
-        "moretoncito|moretoncillo|moretonazo|verdugon|negral|moretear|amoratado|amoratada|morados|moradas|chichon|"
-        "equimosis|magulladura|magullado|magullada|contusion|negron|derrame|violaceo|amorato|amoratas|amorata|"
+        "morete|moretes|moreton|moretones|hematoma|hematomas|moraton|moratones|cardenal|cardenales|morado|morada|"
+        "moradita|moretoncito|moretoncillo|moretonazo|verdugon|negral|moretear|amoratado|amoratada|morados|moradas|"
+        "chichon|equimosis|magulladura|magullado|magullada|contusion|negron|derrame|violaceo|amorato|amoratas|amorata|"
         "amoratamos|amoratan|amorataba|amorataban|amoratabas|amorate|amorataste|amorataron|amoratando|amoratados|"
         "amoratadas|amoratar|amoratarse|amoratandose|amoratarme|amoratara|amorataria|amorataran|amorataras|amoratasen|"
         "magullo|magullas|magulla|magullamos|magullan|magullaba|magullaban|magullabas|magulle|magullaste|magullaron|"
@@ -2517,22 +2587,22 @@ PHRASES: dict[str, str] = {
         "trabada, se traba la lengua, trabo la lengua, no puedo hablar, no pude hablar, no podia hablar, no puedo "
         "hablar bien, hablo raro, hablaba raro, hablo como borracho, hablo como borracha, hablaba como borracho, "
         "hablaba como borracha, no salen las palabras, no salian las palabras, no encuentro las palabras, no "
-        "encontraba las palabras, hablo enredado, hablo mal, palabras enredadas, no articulo, lengua dormida, lengua "
-        "pesada, habla enredada, lengua de trapo, arrastro las palabras, arrastrando las palabras, arrastraba las "
-        "palabras, se enredan las palabras, se enredaban las palabras, se enreda la lengua, se enredo la lengua, se "
-        "enredaba la lengua, se trabo la lengua, se trabaron las palabras, se traban las palabras, se trababa la "
-        "lengua, trabada la lengua, las palabras no salen, las palabras no salian, las palabras salen mal, las "
-        "palabras salian mal, palabras salen raras, salen mal las palabras, salian mal las palabras, no pronuncio "
-        "bien, no puedo pronunciar, no puedo articular, no podia articular, no articulaba, no podia decir, no puedo "
-        "decir palabras, no puedo decir las palabras, no pude decir, costaba hablar, costo hablar, cuesta hablar, "
-        "dificultad para hablar, problemas para hablar, problema para hablar, no consigo hablar, no logro hablar, no "
-        "podia ni hablar, no puedo ni hablar, confundo las palabras, confundia las palabras, se va el habla, se fue "
-        "el habla, perdi el habla, perdida del habla, hablar raro, hablo como si estuviera borracho, hablo como si "
-        "estuviera borracha, hablo como si tuviera la lengua dormida, digo palabras que no son, no coordino las "
-        "palabras, no hilo las palabras, no se entiende lo que digo, no se entendia lo que decia, no se entiende "
-        "cuando hablo, no entienden lo que digo, no entienden cuando hablo, no entendian lo que decia, hablaba "
-        "enredado, hablaba mal, habla pastosa, voz pastosa, como si estuviera borracho, como si estuviera borracha, "
-        "lengua torpe, lengua gorda, tartamudeo de repente, digo disparates"
+        "encontraba las palabras, hablo enredado, palabras enredadas, no articulo, lengua dormida, lengua pesada, "
+        "habla enredada, lengua de trapo, arrastro las palabras, arrastrando las palabras, arrastraba las palabras, "
+        "se enredan las palabras, se enredaban las palabras, se enreda la lengua, se enredo la lengua, se enredaba la "
+        "lengua, se trabo la lengua, se trabaron las palabras, se traban las palabras, se trababa la lengua, trabada "
+        "la lengua, las palabras no salen, las palabras no salian, las palabras salen mal, las palabras salian mal, "
+        "palabras salen raras, salen mal las palabras, salian mal las palabras, no pronuncio bien, no puedo "
+        "pronunciar, no puedo articular, no podia articular, no articulaba, no podia decir, no puedo decir palabras, "
+        "no puedo decir las palabras, no pude decir, costaba hablar, costo hablar, cuesta hablar, dificultad para "
+        "hablar, problemas para hablar, problema para hablar, no consigo hablar, no logro hablar, no podia ni hablar, "
+        "no puedo ni hablar, confundo las palabras, confundia las palabras, se va el habla, se fue el habla, perdi el "
+        "habla, perdida del habla, hablar raro, hablo como si estuviera borracho, hablo como si estuviera borracha, "
+        "hablo como si tuviera la lengua dormida, digo palabras que no son, no coordino las palabras, no hilo las "
+        "palabras, no se entiende lo que digo, no se entendia lo que decia, no se entiende cuando hablo, no entienden "
+        "lo que digo, no entienden cuando hablo, no entendian lo que decia, hablaba enredado, habla pastosa, voz "
+        "pastosa, como si estuviera borracho, como si estuviera borracha, lengua torpe, lengua gorda, tartamudeo de "
+        "repente, digo disparates"
     ),
     "blurred vision": (
         "ceguera|ciego|ciega|borroso|borrosa|diplopia|nublada|destellos|estrellitas, vista borrosa, vision borrosa, "
@@ -2645,17 +2715,17 @@ PHRASES: dict[str, str] = {
         "desmayada, cai desmayado, quede privado, quede privada"
     ),
     "palpitations": (
-        "palpitaciones|palpitacion|taquicardia|taquicardias|arritmia|arritmias|extrasistoles|extrasistole|palpitaba|"
-        "fibrilacion, latidos irregulares, corazon irregular, pulso irregular, ritmo irregular, corazon salta, se "
-        "salta el corazon, salta el corazon, saltos del corazon, brinca el corazon, se salta latidos, se salta un "
-        "latido, se saltaba latidos, se salto un latido, saltos en el corazon, brincos en el corazon, vuelcos en el "
-        "corazon, dio un vuelco y late raro, el corazon da saltos, corazon da vuelcos, el corazon brinca, corazon "
-        "brinca, corazon late raro, corazon late irregular, corazon late mal, late raro el corazon, late irregular, "
-        "latia irregular, latia raro, latia desordenado, corazon a destiempo, corazon desbocado, el corazon "
-        "desbocado, corazon descontrolado, pulso raro, pulso descontrolado, ritmo del corazon raro, corazon fuera de "
-        "ritmo, latidos raros, latidos desordenados, latidos de mas, latidos extra, corazon como loco, el corazon "
-        "como loco, corazon se para, se paraba el corazon, corazon acelerado sin motivo, tucutucu raro, corazon "
-        "aletea, aleteo en el pecho, revoloteo en el pecho"
+        "irregular|irregulares|irregularmente|palpitaciones|palpitacion|taquicardia|taquicardias|arritmia|arritmias|"
+        "extrasistoles|extrasistole|palpitaba|fibrilacion, latidos irregulares, corazon irregular, pulso irregular, "
+        "ritmo irregular, corazon salta, se salta el corazon, salta el corazon, saltos del corazon, brinca el "
+        "corazon, se salta latidos, se salta un latido, se saltaba latidos, se salto un latido, saltos en el corazon, "
+        "brincos en el corazon, vuelcos en el corazon, dio un vuelco y late raro, el corazon da saltos, corazon da "
+        "vuelcos, el corazon brinca, corazon brinca, corazon late raro, corazon late irregular, corazon late mal, "
+        "late raro el corazon, late irregular, latia irregular, latia raro, latia desordenado, corazon a destiempo, "
+        "corazon desbocado, el corazon desbocado, corazon descontrolado, pulso raro, pulso descontrolado, ritmo del "
+        "corazon raro, corazon fuera de ritmo, latidos raros, latidos desordenados, latidos de mas, latidos extra, "
+        "corazon como loco, el corazon como loco, corazon se para, se paraba el corazon, corazon acelerado sin "
+        "motivo, tucutucu raro, corazon aletea, aleteo en el pecho, revoloteo en el pecho"
     ),
     "heart racing": (
         "corazon acelerado, corazon a mil, corazon muy rapido, se acelera el corazon, se acelero el corazon, corazon "
@@ -2889,51 +2959,52 @@ PHRASES: dict[str, str] = {
         "semanas"
     ),
     "change the time": (
-        "mover el mensaje, cambiar el mensaje, mover los mensajes, cambiar los mensajes, mover la hora del mensaje, "
-        "cambiar la hora del mensaje, cambiar la hora, cambiar el horario, cambiar de hora, cambiar de horario, "
-        "cambiar mi horario, cambiame la hora, cambiame el horario, cambio de hora, cambio de horario, otra hora, "
-        "otro horario, mandalo mas tarde, mandame mas tarde, mandamelo mas tarde, mandalo mas temprano, mandamelo mas "
-        "temprano, mandame mas temprano, mas temprano por favor, mas tarde por favor, enviame mas tarde, enviamelo "
-        "mas tarde, enviamelo mas temprano, escribeme mas tarde, escribeme mas temprano, muevelo a, mueve la hora, "
-        "mover la hora, mover el horario, cambialo a, cambiala a, modificar la hora, modificar el horario, ajustar la "
-        "hora, ajustar el horario, horario distinto, prefiero por la tarde, prefiero por la noche, prefiero por la "
-        "manana, prefiero en la tarde, prefiero en la noche, prefiero en la manana, cambia la hora, cambia el "
-        "horario, cambien la hora, cambien el horario, cambiarme la hora, cambiarme el horario, cambiarlo a, cambiar "
-        "la hora de los mensajes, cambiar el recordatorio, mandar los mensajes mas tarde, mandar los mensajes mas "
-        "temprano, mandar el mensaje mas tarde, mandar el mensaje mas temprano, enviar los mensajes mas tarde, enviar "
-        "los mensajes mas temprano, enviar el mensaje mas tarde, enviar el mensaje mas temprano, recibir los mensajes "
-        "mas tarde, recibir los mensajes mas temprano, recibir los mensajes a, recibir los mensajes por la tarde, "
-        "recibir los mensajes por la noche, recibir los mensajes por la manana, recibir los mensajes en la tarde, "
-        "recibir los mensajes en la noche, recibir el mensaje a, recibir el mensaje mas tarde, recibir el mensaje mas "
-        "temprano, recibirlo a, recibirlo mas tarde, recibirlo mas temprano, recibirlo por la tarde, recibirlo por la "
-        "noche, recibirla a, recibirla por la tarde, recibirla por la noche, recibir la sesion a, recibir la sesion "
-        "por la tarde, recibir la sesion por la noche, recibir la sesion mas tarde, recibir la sesion mas temprano, "
-        "mandame los mensajes a, mandame los mensajes por la tarde, mandame los mensajes por la noche, mandame el "
-        "mensaje a, mandame la sesion a, mandame la sesion por la tarde, mandame la sesion por la noche, mandame la "
-        "sesion en la tarde, mandame la sesion en la noche, mandame la sesion mas tarde, mandame la sesion mas "
-        "temprano, mandalo a, mandala a, mandamelo a, mandamela a, enviame la sesion a, enviame la sesion por la "
-        "tarde, enviame la sesion por la noche, enviame los mensajes a, enviame el mensaje a, enviamelo a, enviamela "
-        "a, envialo a, enviala a, escribeme a, escribeme por la tarde, escribeme por la noche, escribime a, avisame "
-        "a, recuerdamelo a, recuerdame a, pasalo a, pasala a, pasar a la tarde, pasar a la noche, pasarlo a la tarde, "
-        "pasarlo a la noche, pasarlo a, pasarla a, pasarla a la tarde, pasarla a la noche, pasar los mensajes a, "
-        "pasar la sesion a, pasame la sesion a, podria ser a, podria ser por la tarde, podria ser por la noche, "
-        "podria ser mas tarde, podria ser mas temprano, puede ser a, puede ser por la tarde, puede ser por la noche, "
-        "puede ser mas tarde, puede ser mas temprano, puede ser a otra hora, podria ser a otra hora, muy temprano "
-        "para mi, demasiado temprano para mi, muy tarde para mi, demasiado tarde para mi, media hora mas tarde, media "
-        "hora mas temprano, media hora antes, una hora mas tarde, una hora mas temprano, una hora antes, dos horas "
-        "mas tarde, mas tardecito por favor, mejor por la tarde por favor, mejor por las tardes, mejor por las "
-        "noches, mejor por las mananas, mejor a la tarde, mejor a la noche, prefiero por las tardes, prefiero por las "
-        "noches, prefiero por las mananas, prefiero a la tarde, prefiero a la noche, prefiero recibirlo, prefiero "
-        "recibirla, prefiero los mensajes, prefiero el mensaje, prefiero la sesion por, prefiero la sesion a, "
-        "prefiero a, prefiero otra hora, prefiero otro horario, poner el recordatorio a, pon el recordatorio a, ponme "
-        "el recordatorio a, ponlo a, ponla a, ponmelo a, hora del mensaje, cambiar los mensajes a, cambiar mensajes "
-        "a, cambiar la sesion a, cambiar a la tarde, cambiar a la noche, cambiar a la manana, cambiar para la tarde, "
-        "cambiar para la noche, cambiarla a, cambiar a las, no los domingos, mover los mensajes a, mover la sesion a, "
-        "moverlo a, moverla a, mover a la tarde, mover el recordatorio, adelantar la hora, atrasar la hora, adelantar "
-        "el mensaje, retrasar el mensaje, retrasar la hora, adelantar los mensajes, retrasar los mensajes, a partir "
-        "de manana a, que llegue a, que llegue mas tarde, que llegue mas temprano, que llegue por la tarde, que "
-        "llegue por la noche, que llegue antes de, que llegue despues de, que lleguen a, que lleguen por la tarde, "
-        "que lleguen por la noche, que lleguen mas tarde, que lleguen mas temprano, que el mensaje llegue"
+        "de ahora en adelante mejor, a partir de ahora mejor, de ahora en adelante, mover el mensaje, cambiar el "
+        "mensaje, mover los mensajes, cambiar los mensajes, mover la hora del mensaje, cambiar la hora del mensaje, "
+        "cambiar la hora, cambiar el horario, cambiar de hora, cambiar de horario, cambiar mi horario, cambiame la "
+        "hora, cambiame el horario, cambio de hora, cambio de horario, otra hora, otro horario, mandalo mas tarde, "
+        "mandame mas tarde, mandamelo mas tarde, mandalo mas temprano, mandamelo mas temprano, mandame mas temprano, "
+        "mas temprano por favor, mas tarde por favor, enviame mas tarde, enviamelo mas tarde, enviamelo mas temprano, "
+        "escribeme mas tarde, escribeme mas temprano, muevelo a, mueve la hora, mover la hora, mover el horario, "
+        "cambialo a, cambiala a, modificar la hora, modificar el horario, ajustar la hora, ajustar el horario, "
+        "horario distinto, prefiero por la tarde, prefiero por la noche, prefiero por la manana, prefiero en la "
+        "tarde, prefiero en la noche, prefiero en la manana, cambia la hora, cambia el horario, cambien la hora, "
+        "cambien el horario, cambiarme la hora, cambiarme el horario, cambiarlo a, cambiar la hora de los mensajes, "
+        "cambiar el recordatorio, mandar los mensajes mas tarde, mandar los mensajes mas temprano, mandar el mensaje "
+        "mas tarde, mandar el mensaje mas temprano, enviar los mensajes mas tarde, enviar los mensajes mas temprano, "
+        "enviar el mensaje mas tarde, enviar el mensaje mas temprano, recibir los mensajes mas tarde, recibir los "
+        "mensajes mas temprano, recibir los mensajes a, recibir los mensajes por la tarde, recibir los mensajes por "
+        "la noche, recibir los mensajes por la manana, recibir los mensajes en la tarde, recibir los mensajes en la "
+        "noche, recibir el mensaje a, recibir el mensaje mas tarde, recibir el mensaje mas temprano, recibirlo a, "
+        "recibirlo mas tarde, recibirlo mas temprano, recibirlo por la tarde, recibirlo por la noche, recibirla a, "
+        "recibirla por la tarde, recibirla por la noche, recibir la sesion a, recibir la sesion por la tarde, recibir "
+        "la sesion por la noche, recibir la sesion mas tarde, recibir la sesion mas temprano, mandame los mensajes a, "
+        "mandame los mensajes por la tarde, mandame los mensajes por la noche, mandame el mensaje a, mandame la "
+        "sesion a, mandame la sesion por la tarde, mandame la sesion por la noche, mandame la sesion en la tarde, "
+        "mandame la sesion en la noche, mandame la sesion mas tarde, mandame la sesion mas temprano, mandalo a, "
+        "mandala a, mandamelo a, mandamela a, enviame la sesion a, enviame la sesion por la tarde, enviame la sesion "
+        "por la noche, enviame los mensajes a, enviame el mensaje a, enviamelo a, enviamela a, envialo a, enviala a, "
+        "escribeme a, escribeme por la tarde, escribeme por la noche, escribime a, avisame a, recuerdamelo a, "
+        "recuerdame a, pasalo a, pasala a, pasar a la tarde, pasar a la noche, pasarlo a la tarde, pasarlo a la "
+        "noche, pasarlo a, pasarla a, pasarla a la tarde, pasarla a la noche, pasar los mensajes a, pasar la sesion "
+        "a, pasame la sesion a, podria ser a, podria ser por la tarde, podria ser por la noche, podria ser mas tarde, "
+        "podria ser mas temprano, puede ser a, puede ser por la tarde, puede ser por la noche, puede ser mas tarde, "
+        "puede ser mas temprano, puede ser a otra hora, podria ser a otra hora, muy temprano para mi, demasiado "
+        "temprano para mi, muy tarde para mi, demasiado tarde para mi, media hora mas tarde, media hora mas temprano, "
+        "media hora antes, una hora mas tarde, una hora mas temprano, una hora antes, dos horas mas tarde, mas "
+        "tardecito por favor, mejor por la tarde por favor, mejor por las tardes, mejor por las noches, mejor por las "
+        "mananas, mejor a la tarde, mejor a la noche, prefiero por las tardes, prefiero por las noches, prefiero por "
+        "las mananas, prefiero a la tarde, prefiero a la noche, prefiero recibirlo, prefiero recibirla, prefiero los "
+        "mensajes, prefiero el mensaje, prefiero la sesion por, prefiero la sesion a, prefiero a, prefiero otra hora, "
+        "prefiero otro horario, poner el recordatorio a, pon el recordatorio a, ponme el recordatorio a, ponlo a, "
+        "ponla a, ponmelo a, hora del mensaje, cambiar los mensajes a, cambiar mensajes a, cambiar la sesion a, "
+        "cambiar a la tarde, cambiar a la noche, cambiar a la manana, cambiar para la tarde, cambiar para la noche, "
+        "cambiarla a, cambiar a las, no los domingos, mover los mensajes a, mover la sesion a, moverlo a, moverla a, "
+        "mover a la tarde, mover el recordatorio, adelantar la hora, atrasar la hora, adelantar el mensaje, retrasar "
+        "el mensaje, retrasar la hora, adelantar los mensajes, retrasar los mensajes, a partir de manana a, que "
+        "llegue a, que llegue mas tarde, que llegue mas temprano, que llegue por la tarde, que llegue por la noche, "
+        "que llegue antes de, que llegue despues de, que lleguen a, que lleguen por la tarde, que lleguen por la "
+        "noche, que lleguen mas tarde, que lleguen mas temprano, que el mensaje llegue"
     ),
     "lighter": (
         "bajale, mas facil, mas facil por favor, mas suave, mas suave por favor, mas ligero, mas liviano, mas "
@@ -2973,7 +3044,7 @@ PHRASES: dict[str, str] = {
     ),
     "had an operation": (
         "operaron|operan|operacion|cirugia|operado|operada|opero|intervencion|quirofano|opere|intervinieron|cesarea, "
-        "van a operar, protesis de cadera, protesis de rodilla"
+        "voy a operar, voy a operarme, opero de, van a operar, protesis de cadera, protesis de rodilla"
     ),
     "diagnosed": (
         "diagnosticaron|diagnostico|diagnosticado|diagnosticada|detectaron|hernia|osteoporosis|artrosis|artritis|"
@@ -3109,14 +3180,15 @@ PHRASES: dict[str, str] = {
         "muerta en la cama, cai muerto en la cama, cai redonda en la cama, cai redondo en la cama"
     ),
     "took my breath away": (
-        "respiracion, sin aliento el paisaje, quito el aliento, quita el aliento, contener la respiracion, aguantar "
-        "la respiracion, respiracion profunda, respiraciones profundas, ejercicios de respiracion, ejercicio de "
-        "respiracion, respirar hondo, respire hondo, respira hondo, respirar profundo, respiro profundo, acordarme de "
-        "respirar, olvide respirar, olvido respirar, sin respirar del susto, las respiraciones, tecnica de "
-        "respiracion, no deja respirar mi jefe, el trabajo no deja respirar, los ninos no dejan respirar, no dejan "
-        "respirar, trabajo no deja ni respirar, no tuve ni tiempo de respirar, ni tiempo de respirar, ni tiempo para "
-        "respirar, no tengo ni tiempo de respirar, ni para respirar, respirando hondo, ahogado en deudas, ahogada en "
-        "deudas, ahogo en un vaso de agua, asfixian las deudas"
+        "respiracion, costo respirar por la nariz, cuesta respirar por la nariz, respirar por la nariz, sin aliento "
+        "el paisaje, quito el aliento, quita el aliento, contener la respiracion, aguantar la respiracion, "
+        "respiracion profunda, respiraciones profundas, ejercicios de respiracion, ejercicio de respiracion, respirar "
+        "hondo, respire hondo, respira hondo, respirar profundo, respiro profundo, acordarme de respirar, olvide "
+        "respirar, olvido respirar, sin respirar del susto, las respiraciones, tecnica de respiracion, no deja "
+        "respirar mi jefe, el trabajo no deja respirar, los ninos no dejan respirar, no dejan respirar, trabajo no "
+        "deja ni respirar, no tuve ni tiempo de respirar, ni tiempo de respirar, ni tiempo para respirar, no tengo ni "
+        "tiempo de respirar, ni para respirar, respirando hondo, ahogado en deudas, ahogada en deudas, ahogo en un "
+        "vaso de agua, asfixian las deudas"
     ),
     "under pressure": (
         "pesas, bajo presion, olla a presion, olla express, presion arterial, presion alta, presion baja, presion de "
