@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from types import ModuleType
 
 from plans import words_de, words_es
@@ -63,33 +63,40 @@ def in_english(text: str, language: str) -> str:
     Raises ValueError for a language that has no tables.
 
     >>> in_english("Hecho, me duele la rodilla 4", "es")
-    'done , hurts the knee 4'
+    'done , my knee hurts 4'
     """
     if language == "en":
         return text
     if language not in TABLES:
         raise ValueError(f"no word list for language {language!r}: known are en, {', '.join(TABLES)}")
-    return " ".join(said for said, _size in _glossed(text, _table(language)))
+    return " ".join(said for said, _size in _glossed(text, language))
 
 
-def knows(text: str, language: str) -> bool:
-    """Whether most words of a text are words of a language's table, so that it may well be of that language."""
+def knows(text: str, language: str, *, enough: float = ENOUGH) -> bool:
+    """Whether so large a share of a text's words stands in a language's table that it may well be of that language."""
     if language == "en":
         pieces = [piece for piece in _PIECE.findall(normalise(text)) if piece.isalpha()]
-        return bool(pieces) and sum(map(is_english, pieces)) >= ENOUGH * len(pieces)
-    found = [(said, size) for said, size in _glossed(text, _table(language)) if said[:1].isalpha()]
+        return bool(pieces) and sum(map(is_english, pieces)) >= enough * len(pieces)
+    found = [(said, size) for said, size in _glossed(text, language) if said[:1].isalpha()]
     known = sum(size for said, size in found if said != UNKNOWN)
-    return bool(found) and known >= ENOUGH * sum(size for _said, size in found)
+    return bool(found) and known >= enough * sum(size for _said, size in found)
 
 
 def languages_of(text: str, own: str) -> Iterator[str]:
-    """The languages that a text may be of, the writer's own first."""
+    """The languages that a text may be of, the writer's own first; only that one if its tables have every word."""
     yield own
+    if own != "en" and knows(text, own, enough=1):
+        return
     yield from (other for other in ("en", *TABLES) if other != own and knows(text, other))
 
 
-def _glossed(text: str, table: _Table) -> Iterator[tuple[str, int]]:
+@lru_cache(maxsize=len(TABLES))
+def _glossed(text: str, language: str) -> tuple[tuple[str, int], ...]:
     """What each phrase is in English, and how many of the reply's words it is of."""
+    return tuple(_phrases(text, _table(language)))
+
+
+def _phrases(text: str, table: _Table) -> Iterator[tuple[str, int]]:
     plain = normalise(text)
     for pattern, by in table.rewrites:
         plain = pattern.sub(by, plain)
