@@ -4,14 +4,16 @@ from __future__ import annotations
 
 import re
 from datetime import date
-from functools import cache
+from functools import cache, cached_property
 from gettext import NullTranslations
+from typing import TYPE_CHECKING
 
-from babel.dates import format_date
-from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 
 from plans.units import Units
+
+if TYPE_CHECKING:
+    from jinja2 import Environment
 
 _GAP = re.compile(r"\n{3,}")
 """What templates leave where a part is not said; paragraphs are one blank line apart."""
@@ -24,7 +26,14 @@ class Words:
         self.language = language
         self.units = units
         self.gettext = catalogue.gettext
-        self._templates = Environment(
+        self._catalogue = catalogue
+
+    @cached_property
+    def _templates(self) -> Environment:
+        """What messages are made of; loaded with the first one, for whoever only measures texts says none."""
+        from jinja2 import Environment, PackageLoader, StrictUndefined
+
+        found = Environment(
             loader=PackageLoader("bot.words", "templates"),
             autoescape=True,
             undefined=StrictUndefined,
@@ -32,11 +41,14 @@ class Words:
             trim_blocks=True,
             lstrip_blocks=True,
         )
-        self._templates.policies["ext.i18n.trimmed"] = True
-        self._templates.install_gettext_translations(catalogue, newstyle=True)  # type: ignore[attr-defined]
+        found.policies["ext.i18n.trimmed"] = True
+        found.install_gettext_translations(self._catalogue, newstyle=True)  # type: ignore[attr-defined]
+        return found
 
     def short_date(self, day: date) -> str:
         """A date as it is written under a chart: "2 Mar", with the language's own order and names."""
+        from babel.dates import format_date
+
         return format_date(day, "d MMM", locale=self.language)
 
     def say(self, name: str, /, **facts: object) -> Markup:
