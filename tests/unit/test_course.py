@@ -239,6 +239,7 @@ def test_a_decision_has_the_numbers_behind_it() -> None:
 
 def test_a_report_before_the_session_that_asks_for_nothing_softens_nothing() -> None:
     assert soften_today(CheckIn(odd=True, kind=Kind.DULL_BOTH, pain=1), Position(), Settings()) is None
+    assert soften_today(CheckIn(odd=True, kind=Kind.SHARP, pain=1), Position(), Settings()) is None
 
 
 def test_a_session_that_became_a_date_off_is_eased_once_and_not_again() -> None:

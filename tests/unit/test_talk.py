@@ -125,3 +125,8 @@ def test_words_that_only_may_be_a_sign_leave_the_kind_open() -> None:
 
 def test_pain_as_the_reason_asks_what_kind_it_is() -> None:
     assert typed(CheckIn(), "stopped half way because it hurt").odd
+
+
+def test_grave_words_without_a_sign_or_a_number_are_an_unsure_flag() -> None:
+    grave = typed(CheckIn(), "the pain is unbearable")
+    assert (grave.pain, grave.flag_state) == (None, FlagState.UNSURE)
