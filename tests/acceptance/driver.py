@@ -16,7 +16,7 @@ from typing import Any
 
 import aiohttp
 
-from tests.acceptance.recorded import WHERE, flaws_in
+from tests.foreign.environment import WHERE, check_calls
 
 READY_SECONDS = 60
 CALLS = "calls.jsonl"
@@ -144,7 +144,7 @@ async def practice(folder: Path, *, port: int = 0) -> AsyncIterator[tuple[Practi
     process = await asyncio.create_subprocess_exec(
         sys.executable,
         "-m",
-        "tests.acceptance.recorded",
+        "tests.foreign.recorded",
         "practice",
         "--port",
         str(port),
@@ -162,7 +162,7 @@ async def practice(folder: Path, *, port: int = 0) -> AsyncIterator[tuple[Practi
         if process.returncode is None:
             process.terminate()
         await asyncio.wait_for(process.wait(), 20)
-    assert await asyncio.to_thread(flaws_in, folder / CALLS) == []
+    await asyncio.to_thread(check_calls, folder / CALLS)
 
 
 async def _address(process: asyncio.subprocess.Process) -> str:

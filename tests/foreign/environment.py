@@ -1,4 +1,4 @@
-"""Makes the environment of the foreign client, once for each list of pins, in a folder that git ignores."""
+"""The foreign client's environment, made once for each list of pins in a folder that git ignores; what it finds."""
 
 from __future__ import annotations
 
@@ -12,6 +12,8 @@ from pathlib import Path
 
 HERE = Path(__file__).parent
 PINS = HERE / "requirements.txt"
+WHERE = "EASEWARD_TEST_CALLS"
+"""The variable that names the file in which `recorded.py` writes every request to the platform."""
 CACHE = HERE.parents[1] / ".foreign_cache"
 
 
@@ -30,3 +32,11 @@ def foreign_python() -> Path:
             subprocess.run([str(python), "-m", "pip", *words], check=True)
             ready.touch()
     return python
+
+
+def check_calls(recording: Path) -> None:
+    """Has a recording read by the client's own shapes. Raises AssertionError with all that is wrong in it."""
+    words = [str(foreign_python()), str(HERE / "exact.py"), str(recording)]
+    done = subprocess.run(words, capture_output=True, text=True, check=False)
+    if done.returncode != 0:
+        raise AssertionError(done.stdout or done.stderr)
