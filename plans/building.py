@@ -9,8 +9,6 @@ from typing import Any, TypeVar
 
 from plans.allowed import near
 from plans.changing import Changing
-from plans.figures.body import ImpossiblePose
-from plans.figures.library import frames
 from plans.movements import Described, Movement, Variation, library
 from plans.nodes import Path
 from plans.programme import (
@@ -323,12 +321,16 @@ class _Builder:
                     self._report(place, f"a way back to {key!r}", allowed, None, "comes-round")
 
     def _check_figures(self) -> None:
-        """A pose that no body takes."""
-        for key, own in self._own.items():
-            if own.figure is None:
-                continue
+        """A pose that no body takes; what draws is only loaded for a file that has poses."""
+        drawn = {key: (own, own.figure) for key, own in self._own.items() if own.figure is not None}
+        if not drawn:
+            return
+        from plans.figures.body import ImpossiblePose
+        from plans.figures.library import frames
+
+        for key, (own, figure) in drawn.items():
             try:
-                frames(key, own.figure, own)
+                frames(key, figure, own)
             except ImpossiblePose as impossible:
                 allowed = "poses that a body can take"
                 self._report(

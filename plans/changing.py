@@ -74,11 +74,6 @@ class Changing(Generic[T]):
         """The same value on every day."""
         return cls(((None, value),))
 
-    @property
-    def is_always(self) -> bool:
-        """Whether it is the same on every day."""
-        return self.growth is None and len(self.steps) == 1 and self.steps[0][0] is None
-
     def at(self, day: int, week: int) -> T:
         """The value on a day, when a week has so many days. Raises LookupError for a day before the first step."""
         if self.growth is not None:

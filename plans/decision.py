@@ -7,7 +7,7 @@ from typing import NamedTuple
 
 from plans.ledger import Question, RowKind
 from plans.replay import evidence_json
-from plans.rules import RULE_SET, Evidence, Tell, Verdict, Vote
+from plans.rules import RULE_SET, Evidence, Verdict, Vote
 from plans.track import Position
 
 
@@ -35,10 +35,6 @@ class Decision(NamedTuple):
         """The numbers behind the deciding vote."""
         vote = next((vote for vote in self.votes if vote.rule == self.reason), None)
         return vote.facts if vote else {}
-
-    def told(self, when: Tell) -> tuple[Vote, ...]:
-        """The votes that a coach hears of, now or on the list."""
-        return tuple(vote for vote in self.votes if vote.tell is when)
 
     def as_json(self) -> dict[str, object]:
         """The decision as it is stored with its row."""

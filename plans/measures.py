@@ -8,12 +8,15 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from datetime import time, timedelta
 from enum import StrEnum
 from math import sqrt
 from types import MappingProxyType
 
 ALONE = 1.5
 """Factor on the MDC for a client who measures without a tester (own choice, no published number)."""
+ANOTHER_TIME = timedelta(hours=2)
+"""Further apart than this two tests are at another time of day: stiffness changes over a day (own choice)."""
 
 
 class Change(StrEnum):
@@ -212,3 +215,13 @@ def counted(measure: Measure, tries: Sequence[float]) -> float:
 def plausible(measure: Measure, value: float) -> bool:
     """Whether a value can be true at all; what cannot is asked back, never stored."""
     return measure.low <= value <= measure.high
+
+
+def at_another_time(first: time, second: time) -> bool:
+    """Whether two tests were taken at different times of day, by the client's own clock; midnight is no border.
+
+    >>> at_another_time(time(7), time(10)), at_another_time(time(23, 30), time(0, 30))
+    (True, False)
+    """
+    apart = abs((first.hour - second.hour) * 60 + first.minute - second.minute)
+    return timedelta(minutes=min(apart, 24 * 60 - apart)) > ANOTHER_TIME

@@ -59,7 +59,9 @@ class MovementKind(StrEnum):
 class Closed(BaseModel):
     """A model that refuses words it does not know, and does not change once read."""
 
-    model_config = ConfigDict(extra="forbid", frozen=True, populate_by_name=True, hide_input_in_errors=True)
+    model_config = ConfigDict(
+        extra="forbid", frozen=True, populate_by_name=True, hide_input_in_errors=True, defer_build=True
+    )
 
 
 class Variation(Closed):

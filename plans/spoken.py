@@ -36,8 +36,6 @@ def _written(value: Any) -> str | None:
 
 def _span(value: Any) -> Any:
     """8, "8-10", "about 8", "up to 12", "as feels good"; "16 in total" counts both sides together."""
-    if isinstance(value, Span):
-        return value
     text = _written(value) or ""
     if text == "as feels good":
         return AS_FEELS_GOOD
@@ -51,8 +49,6 @@ def _span(value: Any) -> Any:
 
 def _seconds(value: Any) -> Any:
     """30, "20-30", "30 s" or "2 min", in seconds."""
-    if isinstance(value, Span):
-        return value
     found = _TIME.fullmatch(_written(value) or "")
     if found is None:
         raise ValueError('seconds like 30, a range like 20-30, or minutes like "2 min"')
@@ -70,8 +66,6 @@ def _ordered(low: int, high: int, *, about: bool = False, up_to: bool = False) -
 
 
 def _effort(value: Any) -> Any:
-    if isinstance(value, Span):
-        return value
     text = _written(value) or ""
     if not re.fullmatch(r"\d{1,2}(\s*[-–]\s*\d{1,2})?", text) or _span(text).high > 10:
         raise ValueError("1 to 10 of 10, or a range like 5-6")
@@ -80,8 +74,6 @@ def _effort(value: Any) -> Any:
 
 def _turns(value: Any) -> Any:
     """Sets or rounds: 3, or 2-3 when the last one is only for those who like."""
-    if isinstance(value, Span):
-        return value
     text = _written(value) or ""
     if not re.fullmatch(r"\d{1,2}(\s*[-–]\s*\d{1,2})?", text) or _span(text).high > 20:
         raise ValueError("1 to 20, or a range like 2-3")
@@ -90,8 +82,6 @@ def _turns(value: Any) -> Any:
 
 def _ages(value: Any) -> Any:
     """40-70 or 65+, in years."""
-    if isinstance(value, Span):
-        return value
     found = _AGES.fullmatch(_written(value) or "")
     if found is None:
         raise ValueError('ages in years, "40-70" or "65+"')
@@ -100,8 +90,6 @@ def _ages(value: Any) -> Any:
 
 def _load(value: Any) -> Any:
     """ "4 kg", "10 lb", "as last time", "a little more", or words such as "a light book"."""
-    if isinstance(value, Load):
-        return value
     text = str(value).strip() if _written(value) is not None else ""
     found = _WEIGHT.fullmatch(text.lower())
     if found is not None:
@@ -115,8 +103,6 @@ def _load(value: Any) -> Any:
 
 def _training(value: Any) -> Any:
     """[monday, thursday], or 3 for three days a week of the client's choice."""
-    if isinstance(value, Training):
-        return value
     if isinstance(value, int) and not isinstance(value, bool) and 1 <= value <= 7:
         return Training(value)
     if isinstance(value, list) and value and all(day in WEEKDAYS for day in value) and len(set(value)) == len(value):

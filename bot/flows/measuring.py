@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import timedelta
 
 from markupsafe import Markup
 
@@ -21,14 +20,11 @@ from plans.checkin import CheckIn
 from plans.glossing import in_english
 from plans.ledger import RowKind
 from plans.localtime import local
-from plans.measures import MEASURES, Measure, compare, plausible
+from plans.measures import MEASURES, Measure, at_another_time, compare, plausible
 from plans.programme import MeasureTask
 from plans.talk import Ask, next_ask
 from plans.tries import Try, tries_in
 from plans.units import Units, kept, unit_in, value_in
-
-ANOTHER_TIME = timedelta(hours=2)
-"""Further apart than this two tests are at another time of day: stiffness changes over a day (own choice)."""
 
 
 async def asked(desk: Desk, person: Person, wanted: str) -> None:
@@ -297,15 +293,8 @@ def labels(words: Words, person: Person, taken: Sequence[MeasureRow], last: Meas
     first = next(t for t in taken if t.measure == last.measure and t.side == last.side)
     return words.say(
         "measuring.otherwise",
-        apart=at_another_time(person, first, last),
+        apart=at_another_time(*(local(test.at, times.zone_of(person)).time() for test in (first, last))),
         cold=first.warm is True and last.warm is False,
         warmed=first.warm is False and last.warm is True,
         tries=len(first.tries) if len(first.tries) != len(last.tries) else None,
     )
-
-
-def at_another_time(person: Person, first: MeasureRow, last: MeasureRow) -> bool:
-    """Whether a test was taken at another time of day than the first one, on this person's clock."""
-    then, now = (local(test.at, times.zone_of(person)) for test in (first, last))
-    apart = abs((then.hour - now.hour) * 60 + then.minute - now.minute)
-    return timedelta(minutes=min(apart, 24 * 60 - apart)) > ANOTHER_TIME

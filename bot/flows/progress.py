@@ -10,7 +10,6 @@ from pydantic import TypeAdapter
 
 from bot.flows import bodies, deciding, times
 from bot.flows.desk import Desk
-from bot.flows.measuring import at_another_time
 from bot.words import Words
 from bot.words.charts import fortnight_words, progress_words
 from bot.words.measured import side_words
@@ -25,7 +24,7 @@ from plans.charts.progress import Progress
 from plans.checkin import CheckIn, Completion
 from plans.ledger import Entry, RowKind
 from plans.localtime import local
-from plans.measures import ALONE, MEASURES, compare
+from plans.measures import ALONE, MEASURES, at_another_time, compare
 from plans.programme import Programme
 from plans.rules import Verdict
 from plans.units import value_in
@@ -186,4 +185,5 @@ def _apart(words: Words, person: Person, first: MeasureRow, row: MeasureRow) -> 
     """What was otherwise than at the first test, in few words; empty where nothing was."""
     if first.warm is True and row.warm is False:
         return words.gettext("without a warm-up")
-    return words.gettext("at another time of day") if at_another_time(person, first, row) else ""
+    then, now = (local(test.at, times.zone_of(person)).time() for test in (first, row))
+    return words.gettext("at another time of day") if at_another_time(then, now) else ""

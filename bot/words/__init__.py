@@ -4,20 +4,18 @@ from __future__ import annotations
 
 import re
 from datetime import date, datetime
-from functools import cache
+from functools import cache, cached_property
 from gettext import GNUTranslations, NullTranslations
 from io import BytesIO
 from pathlib import Path
+from typing import TYPE_CHECKING
 
-from babel import Locale
-from babel.dates import format_skeleton, get_day_names
-from babel.messages.mofile import write_mo
-from babel.messages.pofile import read_po
-from babel.numbers import format_decimal
-from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 
 from plans.units import Units, unit_in
+
+if TYPE_CHECKING:
+    from jinja2 import Environment
 
 _GAP = re.compile(r"\n{3,}")
 """What templates leave where a part is not said; paragraphs are one blank line apart."""
@@ -31,7 +29,14 @@ class Words:
         self.locale = LOCALES[language]
         self.units = units
         self.gettext = catalogue.gettext
-        self._templates = Environment(
+        self._catalogue = catalogue
+
+    @cached_property
+    def _templates(self) -> Environment:
+        """What messages are made of; loaded with the first one, for whoever only measures texts says none."""
+        from jinja2 import Environment, PackageLoader, StrictUndefined
+
+        found = Environment(
             loader=PackageLoader("bot.words", "templates"),
             autoescape=True,
             undefined=StrictUndefined,
@@ -39,33 +44,42 @@ class Words:
             trim_blocks=True,
             lstrip_blocks=True,
         )
-        self._templates.filters["number"] = self.number
-        self._templates.policies["ext.i18n.trimmed"] = True
-        self._templates.install_gettext_translations(catalogue, newstyle=True)  # type: ignore[attr-defined]
+        found.filters["number"] = self.number
+        found.policies["ext.i18n.trimmed"] = True
+        found.install_gettext_translations(self._catalogue, newstyle=True)  # type: ignore[attr-defined]
+        return found
 
     def language_name(self, language: str) -> str:
         """What a language is called in this one: Spanish, Englisch."""
+        from babel import Locale
+
         return str(Locale.parse(self.locale).languages.get(language, language))
 
     def short_date(self, day: date) -> str:
         """Day and month as they stand under a chart: "2 Mar", in the language's own order."""
-        return format_skeleton("MMMd", day, locale=self.locale)
+        return self._dated("MMMd", day)
 
     def weekday_and_date(self, day: date) -> str:
         """Weekday, day and month, short: "Mon, 2 Mar"."""
-        return format_skeleton("MMMEd", day, locale=self.locale)
+        return self._dated("MMMEd", day)
 
     def long_date(self, day: date) -> str:
         """Weekday, day and month: "Monday, 2 Mar"."""
-        return format_skeleton("MMMEEEEd", day, locale=self.locale)
+        return self._dated("MMMEEEEd", day)
 
     def weekday(self, day: date) -> str:
         """The name of a day of the week."""
-        return str(get_day_names("wide", locale=self.locale)[day.weekday()])
+        return self._dated("EEEE", day)
 
     def short_weekday(self, day: date) -> str:
         """The name of a day of the week, short."""
-        return str(get_day_names("abbreviated", locale=self.locale)[day.weekday()])
+        return self._dated("E", day)
+
+    def _dated(self, skeleton: str, day: date) -> str:
+        """A date by a skeleton of CLDR; it is loaded with the first one."""
+        from babel.dates import format_skeleton
+
+        return format_skeleton(skeleton, day, locale=self.locale)
 
     def moment(self, at: datetime) -> str:
         """A date with its time of day on the clock that it is given in."""
@@ -81,6 +95,8 @@ class Words:
 
     def number(self, value: float) -> str:
         """A number with up to two decimals, none where they are zero, and the language's own mark."""
+        from babel.numbers import format_decimal
+
         return format_decimal(value, format="0.##", locale=self.locale)
 
     def say(self, name: str, /, **facts: object) -> Markup:
@@ -127,6 +143,9 @@ def translations(language: str) -> NullTranslations:
     """What texts are in a language; English, the source, needs none."""
     if language == "en":
         return NullTranslations()
+    from babel.messages.mofile import write_mo
+    from babel.messages.pofile import read_po
+
     compiled = BytesIO()
     with (Path(__file__).parent / "languages" / f"{language}.po").open("rb") as file:
         write_mo(compiled, read_po(file, locale=LOCALES[language]))

@@ -6,7 +6,6 @@ import io
 from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
-from importlib.util import find_spec
 from itertools import pairwise
 
 from PIL import Image
@@ -74,11 +73,6 @@ def gif(seen: Sequence[Seen]) -> bytes:
     out, times = io.BytesIO(), [one.milliseconds for one in seen]
     frames[0].save(out, "GIF", save_all=True, append_images=frames[1:], duration=times, loop=0, optimize=False)
     return out.getvalue()
-
-
-def has_encoder() -> bool:
-    """Whether a film can be an MP4 here."""
-    return find_spec("av") is not None
 
 
 def mp4(seen: Sequence[Seen]) -> bytes:

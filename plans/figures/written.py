@@ -22,7 +22,7 @@ Share = Annotated[float, Field(ge=-2, le=2, description="Of body height.")]
 
 
 class _Closed(BaseModel):
-    model_config = ConfigDict(extra="forbid", frozen=True, populate_by_name=True)
+    model_config = ConfigDict(extra="forbid", frozen=True, populate_by_name=True, defer_build=True)
 
 
 class WrittenTurn(_Closed):

@@ -16,7 +16,11 @@ from typing import Any
 
 import aiohttp
 
+from tests.foreign.environment import WHERE, check_calls
+
 READY_SECONDS = 60
+CALLS = "calls.jsonl"
+"""The file beside the practice data in which every request to the platform is written down."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -133,11 +137,14 @@ class Practice:
 
 @asynccontextmanager
 async def practice(folder: Path, *, port: int = 0) -> AsyncIterator[tuple[Practice, asyncio.subprocess.Process]]:
-    """The practice chat as a process of its own on a free port, ended in the end."""
+    """The practice chat as a process of its own on a free port, ended in the end.
+
+    What the bot asked and was answered must then be as the platform's description has it.
+    """
     process = await asyncio.create_subprocess_exec(
         sys.executable,
         "-m",
-        "bot.cli",
+        "tests.foreign.recorded",
         "practice",
         "--port",
         str(port),
@@ -145,7 +152,7 @@ async def practice(folder: Path, *, port: int = 0) -> AsyncIterator[tuple[Practi
         "--data",
         str(folder),
         stdout=asyncio.subprocess.PIPE,
-        env={**os.environ, "PYTHONUNBUFFERED": "1"},
+        env={**os.environ, "PYTHONUNBUFFERED": "1", WHERE: str(folder / CALLS)},
     )
     try:
         address = await asyncio.wait_for(_address(process), READY_SECONDS)
@@ -155,6 +162,7 @@ async def practice(folder: Path, *, port: int = 0) -> AsyncIterator[tuple[Practi
         if process.returncode is None:
             process.terminate()
         await asyncio.wait_for(process.wait(), 20)
+    await asyncio.to_thread(check_calls, folder / CALLS)
 
 
 async def _address(process: asyncio.subprocess.Process) -> str:

@@ -155,9 +155,27 @@ def test_schema_is_the_file_beside_the_samples() -> None:
     assert out == files("plans.library").joinpath("programme.schema.json").read_text(encoding="utf-8")
 
 
-def test_small_commands_do_not_load_what_they_do_not_need() -> None:
-    heavy = ("telegram", "sqlalchemy", "aiohttp")
-    light = "bot.cli, bot.writing, bot.words.changes, plans.replies, plans.localtime"
-    code = f"import sys, {light}; print([m for m in {heavy} if m in sys.modules])"
+HEAVY = (
+    *("telegram", "sqlalchemy", "alembic", "aiohttp", "apscheduler", "tzfpy", "rich", "jinja2", "babel"),
+    *("PIL", "resvg_py", "segno", "plans.figures.drawing", "plans.words_en", "asyncio"),
+)
+"""Modules that take long to load, and that a look at a file does not need."""
+
+
+def test_checking_a_file_loads_only_what_it_needs(tmp_path: Path) -> None:
+    file = tmp_path / "p.yaml"
+    file.write_text(HEAD + session(6) * 5 + REST * 2, encoding="utf-8")
+    assert heavy_after(f"app(['check', {str(file)!r}], standalone_mode=False)") == "0 []"
+
+
+def test_small_questions_load_neither_chat_nor_database() -> None:
+    for words in (["read-reply", "done"], ["when", "2026-12-01", "07:00", "UTC"], ["movements", "strap"]):
+        found = heavy_after(f"app({words}, standalone_mode=False)")
+        assert not any(name in found for name in ("telegram", "sqlalchemy", "aiohttp", "PIL")), (words, found)
+
+
+def heavy_after(call: str) -> str:
+    """What a command returns, and which heavy modules are there after it."""
+    code = f"import sys\nfrom bot.cli import app\nprint({call}, [name for name in {HEAVY} if name in sys.modules])"
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
-    assert done.stdout.strip() == "[]"
+    return done.stdout.splitlines()[-1]

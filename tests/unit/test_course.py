@@ -228,3 +228,25 @@ def test_any_history_keeps_its_place_and_never_hands_out_while_waiting(
                 recorded=True,
             )
         )
+
+
+def test_a_decision_has_the_numbers_behind_it() -> None:
+    found = soften_today(CheckIn(odd=True, kind=Kind.OTHER, pain=6), Position(), Settings())
+    assert found is not None
+    assert (found.reason, found.facts) == ("excessive", {"pain": 6})
+    assert ask(Position()).facts == {}
+
+
+def test_a_report_before_the_session_that_asks_for_nothing_softens_nothing() -> None:
+    assert soften_today(CheckIn(odd=True, kind=Kind.DULL_BOTH, pain=1), Position(), Settings()) is None
+    assert soften_today(CheckIn(odd=True, kind=Kind.SHARP, pain=1), Position(), Settings()) is None
+
+
+def test_a_session_that_became_a_date_off_is_eased_once_and_not_again() -> None:
+    """Pain of six before the session: its row is a date off that keeps the day, answered "the same" next morning."""
+    said = CheckIn(odd=True, kind=Kind.OTHER, pain=6)
+    off = Entry(START, RowKind.REST, 1, 1, True, checkin=said, morning=None)
+    asked = Entry(START + timedelta(days=1), RowKind.ASKING, morning=Morning.SAME)
+    found = ask(Position(1, 1), off, asked, on=1)
+    assert (found.kind, found.day) == (RowKind.SESSION, 1)
+    assert found.position.level in (1, 2)

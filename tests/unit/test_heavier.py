@@ -6,7 +6,7 @@ import random
 
 import pytest
 
-from plans.heavier import Heaviness, is_heavier, movements_of
+from plans.heavier import Heaviness, is_heavier, more_of, movements_of
 from plans.programme import Day
 from tests.samples import NEW, REST, TEST, programme, session
 from tests.unit.test_sample_programmes import SAMPLES
@@ -127,3 +127,19 @@ def test_a_programme_that_is_looked_up_answers_as_its_days_do(name: str) -> None
         movements = set().union(*(movements_of(plan.day(number)) for number in known | {clean[-1] if clean else day}))
         expected = is_heavier(coming, compared, movements)
         assert heaviness.next_is_heavier(day, clean, known) is expected, (day, known, clean)
+
+
+def test_what_is_more_is_named_as_it_is_compared() -> None:
+    plan = programme(session(), NEW)
+    new = more_of(plan.day(2), [plan.day(1)], {"sway", "reach"})
+    assert (new.new, new.load, new.harder, new.dose, new.is_any) == (("Loaded fold",), False, False, False, True)
+    assert more_of(fold("4 kg"), [fold("2 kg")], EVERYTHING).load
+    assert more_of(reach(60), [reach(30)], EVERYTHING).dose
+    far = day("movement: far-reach, hold: 30, side: each")
+    assert more_of(far, [reach(30)], EVERYTHING).harder
+    assert not more_of(plan.day(1), [plan.day(1)], EVERYTHING).is_any
+
+
+def test_before_anything_is_done_clean_only_movements_are_new() -> None:
+    found = more_of(fold("4 kg"), [], {"sway"})
+    assert (found.new, found.load, found.dose) == (("Loaded fold",), False, False)

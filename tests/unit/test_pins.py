@@ -56,7 +56,7 @@ def test_the_lists_cover_everything_that_is_needed_at_the_installed_versions() -
 
 
 def test_the_lists_name_no_address() -> None:
-    for name in LISTS:
+    for name in (*LISTS, "tests/foreign/requirements.txt"):
         text = (ROOT / name).read_text(encoding="utf-8")
         assert "://" not in text
         assert text.count("--hash=sha256:") >= len(pins(name))

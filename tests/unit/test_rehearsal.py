@@ -11,7 +11,7 @@ import pytest
 from bot.rehearsal_picture import picture
 from bot.rehearsing import in_words, rehearse
 from plans.reading import read_programme
-from plans.rehearsal import Journey, Outcome, Stage, client_of, journey, outcome
+from plans.rehearsal import Journey, Outcome, Stage, client_of, journey, outcome, unadapted
 from plans.simulated import NATURES, Asked, Body, natures
 from tests.properties import check_step
 
@@ -126,3 +126,17 @@ def test_the_picture_has_a_bar_a_date_and_a_column_a_day(group: Outcome) -> None
     assert any("invented, no evidence" in words for words in said)
     wide = float(svg.attrib["viewBox"].split()[2])
     assert all(0 <= float(rect.attrib["x"]) <= wide for rect in svg.findall("svg:rect", name))
+
+
+def test_an_empty_group_has_no_outcome() -> None:
+    with pytest.raises(ValueError, match="at least one client"):
+        outcome(STAGE.programme, [])
+
+
+def test_as_published_each_day_waits_for_a_date_with_training() -> None:
+    plain = read_programme(SOURCE)
+    named = Stage(read_programme(SOURCE.replace("days:\n", "training-days: [monday, wednesday, friday]\ndays:\n", 1)))
+    every, some = (unadapted(stage, NATURES[0], random.Random(1)) for stage in (Stage(plain), named))
+    assert every.dates == len(plain.days)
+    assert some.dates > 2 * every.dates
+    assert some.due == every.due

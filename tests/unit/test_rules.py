@@ -11,7 +11,18 @@ from hypothesis import strategies as st
 
 from plans.checkin import CheckIn, Completion, Flag, FlagState, Kind, Morning, Place, Side, Why
 from plans.replay import evidence_json, evidence_of
-from plans.rules import RULES, Evidence, Lingering, Settings, Tell, Verdict, hurts_on, most_cautious, votes
+from plans.rules import (
+    RULES,
+    Evidence,
+    Lingering,
+    Settings,
+    Tell,
+    Verdict,
+    counted_pain,
+    hurts_on,
+    most_cautious,
+    votes,
+)
 
 DONE, PART, NONE = Completion.DONE, Completion.PART, Completion.NONE
 
@@ -302,3 +313,9 @@ def test_evidence_that_was_stored_gives_the_same_votes_again(seen: Evidence, set
     again = evidence_of(json.loads(json.dumps(evidence_json(seen))))
     assert again == seen
     assert votes(again) == votes(seen)
+
+
+def test_a_pain_number_that_nobody_gave_is_never_made_up() -> None:
+    with pytest.raises(ValueError, match="no pain number was given"):
+        counted_pain(CheckIn(DONE), 0)
+    assert (counted_pain(CheckIn(DONE, pain=4), 3), counted_pain(CheckIn(DONE, pain=5), 3)) == (2, 5)

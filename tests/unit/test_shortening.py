@@ -10,6 +10,7 @@ from plans.checkin import CheckIn, Completion, Why
 from plans.dose import items, minutes, session_seconds
 from plans.programme import Day, Programme
 from plans.shortening import counted, shortened
+from tests.samples import programme
 from tests.unit.test_sample_programmes import SAMPLES
 
 SESSIONS = [(plan, day) for plan in SAMPLES.values() for day in plan.days if day.session is not None]
@@ -68,3 +69,31 @@ def test_a_short_version_that_is_done_is_a_part_left_off_for_time() -> None:
     assert counted(done, day, day) == done
     none = CheckIn(completion=Completion.NONE)
     assert counted(none, day, shortened(day, 5, plan.muscles)) == none
+
+
+def by_hand(blocks: str) -> Programme:
+    return programme(f"  - session: {{blocks: [{blocks}]}}\n")
+
+
+def test_sets_are_left_off_where_there_are_no_rounds() -> None:
+    plan = by_hand("{items: [{movement: reach, sets: 4, hold: 60, side: each}, {movement: fold, sets: 2, reps: 5}]}")
+    for most, sets in ((8, [3, 2]), (6, [2, 2]), (4, [1, 1])):
+        assert [item.sets.high for _b, item in items(shortened(plan.day(1), most, plan.muscles).session)] == sets
+
+
+def test_a_block_of_minutes_is_cut_by_minutes_down_to_one() -> None:
+    plan = by_hand("{time: 10 min, items: [{movement: sway, reps: 8}, {movement: reach, hold: 30, side: each}]}")
+    assert [block.time.high for block, _i in items(shortened(plan.day(1), 6, plan.muscles).session) if block.time] == [
+        360,
+        360,
+    ]
+    assert minutes(shortened(plan.day(1), 1, plan.muscles))[1] <= 1
+
+
+def test_what_is_only_for_those_who_like_goes_first() -> None:
+    plan = by_hand(
+        "{items: [{movement: reach, hold: 60, side: each}]}, {optional: true, items: [{movement: fold, reps: 20}]}"
+    )
+    day = plan.day(1)
+    short = shortened(day, minutes(day)[1] - 1, plan.muscles)
+    assert [item.movement.key for _b, item in items(short.session)] == ["reach"]

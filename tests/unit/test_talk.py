@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
-from plans.checkin import CheckIn, Completion, Flag, FlagState, Kind, Place, Side, Why
+from plans.checkin import Area, CheckIn, Completion, Flag, FlagState, Kind, Place, Side, Why
 from plans.redflags import find_flag
 from plans.replies import read_reply
 from plans.talk import Ask, answered, is_begun, merged, next_ask
@@ -78,3 +80,53 @@ def test_a_completion_in_doubt_is_asked_and_not_noted() -> None:
     assert (reply.completion, reply.asked_back) == (DONE, "completion")
     assert merged(CheckIn(), reply, None).completion is None
     assert merged(CheckIn(PART), reply, None).completion is PART
+
+
+def test_every_question_takes_its_buttons() -> None:
+    assert answered(CheckIn(DONE), Ask.PAIN, "10").pain == 10
+    assert answered(CheckIn(odd=True), Ask.KIND, "sharp").kind is Kind.SHARP
+    assert answered(CheckIn(place=Place.ELSEWHERE), Ask.AREA, "knee").area is Area.KNEE
+    assert answered(CheckIn(PART), Ask.HALF, "yes").half is True
+    assert not answered(CheckIn(NONE), Ask.WHY, "time").odd
+    assert next_ask(CheckIn(odd=True, kind=Kind.DULL_BOTH, place=Place.ELSEWHERE)) is Ask.AREA
+
+
+def test_another_place_forgets_the_area_of_the_first() -> None:
+    there = CheckIn(odd=True, place=Place.ELSEWHERE, area=Area.KNEE)
+    assert answered(there, Ask.PLACE, "elsewhere") == CheckIn(odd=True, place=Place.ELSEWHERE)
+
+
+def test_an_unsure_flag_is_confirmed_or_denied_by_its_button() -> None:
+    unsure = CheckIn(flag=Flag.CLINICIAN, flag_state=FlagState.UNSURE)
+    assert answered(unsure, Ask.FLAG, "yes").flag_state is FlagState.CONFIRMED
+    assert answered(unsure, Ask.FLAG, "no").flag_state is FlagState.DENIED
+
+
+def test_nerve_signs_by_button_are_asked_back_and_lower_no_graver_flag() -> None:
+    asked = answered(CheckIn(odd=True), Ask.KIND, "nerve")
+    assert (asked.flag, asked.flag_state) == (Flag.CLINICIAN, FlagState.UNSURE)
+    graver = CheckIn(odd=True, flag=Flag.SAME_DAY, flag_state=FlagState.DENIED)
+    assert answered(graver, Ask.KIND, "nerve").flag is Flag.SAME_DAY
+    confirmed = CheckIn(odd=True, flag=Flag.EMERGENCY, flag_state=FlagState.CONFIRMED)
+    assert answered(confirmed, Ask.KIND, "nerve") == replace(confirmed, kind=Kind.NERVE)
+
+
+def test_nerve_signs_in_words_stay_open_until_it_is_known_whether_they_last() -> None:
+    tingles = typed(CheckIn(), "my foot tingles")
+    assert (tingles.kind, tingles.odd, tingles.flag_state) == (Kind.NERVE, True, FlagState.UNSURE)
+    gone = typed(CheckIn(), "my foot tingled but it went away when I came out of it")
+    assert (gone.kind, gone.flag_state) == (Kind.NERVE, FlagState.DENIED)
+
+
+def test_words_that_only_may_be_a_sign_leave_the_kind_open() -> None:
+    maybe = typed(CheckIn(kind=Kind.DULL_ONE), "last year I had some numbness in my foot")
+    assert (maybe.kind, maybe.flag_state) == (Kind.DULL_ONE, FlagState.UNSURE)
+
+
+def test_pain_as_the_reason_asks_what_kind_it_is() -> None:
+    assert typed(CheckIn(), "stopped half way because it hurt").odd
+
+
+def test_grave_words_without_a_sign_or_a_number_are_an_unsure_flag() -> None:
+    grave = typed(CheckIn(), "the pain is unbearable")
+    assert (grave.pain, grave.flag_state) == (None, FlagState.UNSURE)
