@@ -58,7 +58,7 @@ class AdverseEvent(Plain):
     coach_decided: list[CoachWord] = Field(description="until the next session")
     next_morning: str | None = Field(description="the last answer before the next session: settled, same, worse")
     resumed_on: date | None = Field(description="local date of the next session")
-    outcome: str = Field(description="settled, same or worse, as the client said; waiting for the coach; or not known")
+    outcome: str = Field(description="waiting (for the coach); else the next morning's answer; else not known")
 
 
 class AdverseEvents(Plain):
@@ -220,10 +220,10 @@ def _verdict(kept: Kept, event: adverse.Event) -> str | None:
 
 
 def _outcome(kept: Kept, event: adverse.Event) -> str:
-    if event.morning is not None:
-        return str(event.morning)
-    waits = kept.course.state == CourseState.WAITING and event.resumed is None
-    return "waiting" if waits else "not known"
+    """Who still waits for the coach has no outcome yet, whatever they said in the morning."""
+    if kept.course.state == CourseState.WAITING and event.resumed is None:
+        return "waiting"
+    return str(event.morning) if event.morning is not None else "not known"
 
 
 COLUMNS = tuple(AdverseEvent.model_fields)

@@ -35,7 +35,8 @@ _PLAN = {
     CourseState.STOPPED: ("revoked", "stopped"),
 }
 """Of a course's state: the plan's status, and that of the activity in it."""
-_OUTCOMES = {"settled": "resolved", "same": "ongoing", "worse": "ongoing", "waiting": "ongoing"}
+_OUTCOMES = {"settled": "recovering", "same": "ongoing", "worse": "ongoing", "waiting": "ongoing"}
+"""Of an event's outcome; settled and gone on since is resolved. The client's own word: nobody has examined them."""
 
 Resource = dict[str, Any]
 
@@ -163,7 +164,8 @@ def _test(kept: Kept, test: MeasureRow) -> Resource:
 def _event(kept: Kept, event: AdverseEvent) -> Resource:
     """An adverse event; what was done about it stands in extensions, as the resource has no element for it."""
     seen = [{"system": f"{OURS}:rule", "code": rule} for rule in event.what]
-    outcome = _OUTCOMES.get(event.outcome, "unknown")
+    over = event.outcome == "settled" and event.resumed_on is not None
+    outcome = "resolved" if over else _OUTCOMES.get(event.outcome, "unknown")
     where = f", day {event.day} of {event.programme}" if event.day is not None else ""
     parts = (*event.what, f"pain {event.pain} of 10" if event.pain is not None else "", event.movement or "")
     text = ", ".join(part for part in parts if part)
