@@ -7,10 +7,11 @@ own, in systems that begin with `urn:easeward:`; those are names, not addresses.
 
 from __future__ import annotations
 
-import json
 from collections.abc import Iterator, Sequence
 from datetime import UTC, datetime
 from typing import Any
+
+from pydantic_core import to_json
 
 from bot.exports.adverse import AdverseEvent, events_of
 from bot.exports.naming import name_of
@@ -55,7 +56,7 @@ def bundle(person: Person, kept: Sequence[Kept], made_at: datetime) -> Resource:
 
 def as_json(found: Resource) -> bytes:
     """The bundle as a file (application/fhir+json)."""
-    return json.dumps(found, ensure_ascii=False, indent=1).encode()
+    return to_json(found, indent=1)
 
 
 def _patient(person: Person) -> Resource:

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Sequence
 from datetime import date, datetime
 from typing import Any
 
 from pydantic import BaseModel, ConfigDict, Field
+from pydantic_core import to_json
 
 from db.own_data import CoachWord, LedgerDay, NoteOfCoach, Told, day_of, test_of, told_of
 from db.own_data import Test as TestTaken
@@ -110,5 +110,4 @@ def schema_of(shape: type[BaseModel]) -> dict[str, Any]:
 
 def as_json(document: BaseModel) -> bytes:
     """A document beside the schema that describes it."""
-    whole = {"schema": schema_of(type(document)), "data": document.model_dump(mode="json")}
-    return json.dumps(whole, ensure_ascii=False, indent=1).encode()
+    return to_json({"schema": schema_of(type(document)), "data": document}, indent=1)

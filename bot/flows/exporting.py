@@ -84,7 +84,7 @@ async def everything(desk: Desk, kept: list[Kept]) -> Files:
     """Every file of these courses, the calendars too."""
     found = files(kept, desk.now)
     for one in kept:
-        plan = await planned.plan_file(desk, one.person, one.course)
+        plan = await planned.plan_file(desk, one.person, one.course, [entry for _row, entry, _at in one.rows])
         if plan is not None:
             found[f"calendar/{one.course.id}.ics"] = plan
     return found

@@ -27,10 +27,14 @@ TEST_MINUTES = 15
 _SHOWN = frozenset({RowKind.SESSION, RowKind.MEASURE, RowKind.REST})
 
 
-async def plan_file(desk: Desk, client: Person, course: Course) -> bytes | None:
-    """The calendar file of a course, in the client's language and by their clock; None when no date is known."""
+async def plan_file(desk: Desk, client: Person, course: Course, past: list[Entry] | None = None) -> bytes | None:
+    """The calendar file of a course, in the client's language and by their clock; None when no date is known.
+
+    `past` are the course's rows, if they have been read already.
+    """
     programme = await _programme(desk, course)
-    found = await _coming(desk, client, course, programme)
+    rows = [entry for _row, entry in await courses.history(desk.session, course)] if past is None else list(past)
+    found = await _coming(desk, client, course, programme, rows)
     words = desk.words(client)
     dated = [_dated(words, client, course, programme, one) for one in found if one.kind in _SHOWN]
     if not dated:
@@ -45,12 +49,11 @@ async def _programme(desk: Desk, course: Course) -> Programme:
     return programme_in(await desk.session.get_one(ProgrammeVersion, number))
 
 
-async def _coming(desk: Desk, client: Person, course: Course, programme: Programme) -> list[Coming]:
+async def _coming(desk: Desk, client: Person, course: Course, programme: Programme, past: list[Entry]) -> list[Coming]:
     """Today's row if it is made, and the dates after it; nothing of a course whose going on is not known."""
     if course.state != CourseState.ACTIVE or (course.paused is not None and course.back_on is None):
         return []
     today = times.today(client, desk.now)
-    past = [entry for _row, entry in await courses.history(desk.session, course)]
     made = [Coming(e.on, e.kind, e.day, e.level) for e in past[-1:] if e.on == today and course.paused is None]
     first = max(past[-1].on + timedelta(days=1) if past else (course.starts_on or today), today)
     if course.paused is not None and course.back_on is not None:
