@@ -239,11 +239,22 @@ def rehearse(
 
 
 @app.command()
-def schema() -> None:
-    """Print the JSON Schema of programme files, for editors."""
-    from plans.schema import json_schema
+def schema(
+    what: Annotated[str, typer.Argument(help="programme, record or adverse-events.", metavar="[WHAT]")] = "programme",
+) -> None:
+    """Print a JSON Schema: of programme files, for editors, or of what export writes as JSON."""
+    if what == "programme":
+        from plans.schema import json_schema
 
-    typer.echo(json.dumps(json_schema(), ensure_ascii=False, indent=2))
+        found = json_schema()
+    else:
+        from bot.exports.schemas import SCHEMAS
+
+        if what not in SCHEMAS:
+            _complain(f"{what}: there are programme, {', '.join(SCHEMAS)}")
+            raise typer.Exit(WRONG_USE)
+        found = SCHEMAS[what]()
+    typer.echo(json.dumps(found, ensure_ascii=False, indent=2))
 
 
 @app.command("read-reply")
@@ -474,6 +485,38 @@ def explain(
                 _complain(str(error.args[0]))
                 raise typer.Exit(NOT_FINE) from error
         _print(found) if as_json else typer.echo(in_words(found))
+
+    _run(run)
+
+
+@app.command()
+def export(
+    coach: Annotated[str, typer.Argument(help="A coach's chat number, or their name.", metavar="COACH")],
+    folder: Annotated[Path, typer.Argument(help="A new folder for the files.", metavar="FOLDER")],
+    client: Annotated[str | None, typer.Option(help="Only this client, by chat number or name.")] = None,
+    only: Annotated[list[str] | None, typer.Option(help="csv, json, events, fhir or calendar; may come twice.")] = None,
+) -> None:
+    """Write what is kept of a coach's clients as files: tables, JSON, adverse events, FHIR, calendars. Health data."""
+    from bot.exporting import KINDS, NotEmpty
+    from bot.exporting import export as write
+
+    strange = [kind for kind in only or () if kind not in KINDS]
+    if strange:
+        _complain(f"--only {strange[0]}: there are {', '.join(KINDS)}")
+        raise typer.Exit(WRONG_USE)
+
+    async def run() -> None:
+        from db.engine import opened
+
+        async with opened(_settings().database_url) as database:
+            try:
+                await write(database, coach, folder, client, only or (), typer.echo)
+            except LookupError as error:
+                _complain(str(error.args[0]))
+                raise typer.Exit(NOT_FINE) from error
+            except (NotEmpty, NotADirectoryError) as error:
+                _complain(str(error))
+                raise typer.Exit(WRONG_USE) from error
 
     _run(run)
 

@@ -11,6 +11,7 @@ from bot.flows import (
     coach_page,
     digest,
     doses,
+    exporting,
     groups,
     handing_over,
     inviting,
@@ -77,6 +78,15 @@ async def _tap_client(desk: Desk, person: Person, words: list[str]) -> None:
 
 async def _tap_doses(desk: Desk, person: Person, words: list[str]) -> None:
     await doses.show(desk, person, await _coach(desk, person, words, Right.SEE), number(words, 0))
+
+
+async def _tap_export(desk: Desk, person: Person, words: list[str]) -> None:
+    coach, course = await _coach(desk, person, words, Right.SEE), number(words, 0)
+    await exporting.of_client(desk, person, coach, course, word(words, 1))
+
+
+async def _tap_exports(desk: Desk, person: Person, words: list[str]) -> None:
+    await exporting.of_everybody(desk, person, await acting_for(desk, person, Right.SEE), words[0])
 
 
 async def _tap_digest(desk: Desk, person: Person, words: list[str]) -> None:
@@ -172,6 +182,8 @@ OF_COACHES: Mapping[str, Tap] = {
     "guardian": _tap_guardian,
     "client": _tap_client,
     "doses": _tap_doses,
+    "export": _tap_export,
+    "exports": _tap_exports,
     "digest": _tap_digest,
     "report": _tap_report,
     "rule": _tap_rule,

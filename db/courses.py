@@ -7,7 +7,7 @@ from dataclasses import fields
 from datetime import date, datetime
 from enum import StrEnum
 
-from sqlalchemy import delete, exists, select
+from sqlalchemy import ColumnElement, delete, exists, select
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from db.due import DueKind
@@ -171,16 +171,27 @@ def write_checkin(row: CheckInRow, said: CheckIn, now: datetime) -> None:
 
 async def history(session: AsyncSession, course: Course) -> list[tuple[LedgerRow, Entry]]:
     """All rows of a course, oldest first, each beside what the rules see of it."""
+    found = await histories(session, LedgerRow.course_id == course.id)
+    return [(row, entry) for row, entry, _answered_at in found]
+
+
+async def histories(
+    session: AsyncSession, chosen: ColumnElement[bool]
+) -> list[tuple[LedgerRow, Entry, datetime | None]]:
+    """All rows that are chosen, by course and date, each with what the rules see of it and when it was answered."""
     tests = exists().where(MeasureRow.ledger_id == LedgerRow.id)
     measured = tests.where(MeasureRow.value.is_not(None)) & ~tests.where(MeasureRow.value.is_(None))
     found = await session.execute(
         select(LedgerRow, CheckInRow, Outbox.state, measured)
         .outerjoin(CheckInRow, CheckInRow.ledger_id == LedgerRow.id)
         .outerjoin(Outbox, Outbox.id == LedgerRow.outbox_id)
-        .where(LedgerRow.course_id == course.id)
-        .order_by(LedgerRow.local_date)
+        .where(chosen)
+        .order_by(LedgerRow.course_id, LedgerRow.local_date)
     )
-    return [(row, _entry(row, said, sent=state == "sent", recorded=recorded)) for row, said, state, recorded in found]
+    return [
+        (row, _entry(row, said, sent=state == "sent", recorded=recorded), said.updated_at if said else None)
+        for row, said, state, recorded in found
+    ]
 
 
 def _entry(row: LedgerRow, said: CheckInRow | None, *, sent: bool, recorded: bool) -> Entry:

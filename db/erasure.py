@@ -8,6 +8,7 @@ from datetime import datetime
 from sqlalchemy import ColumnElement, delete, or_, select, update
 from sqlalchemy.ext.asyncio import AsyncSession
 
+from db import record
 from db.due import DueKind
 from db.schema import (
     Absence,
@@ -62,6 +63,7 @@ async def erase(session: AsyncSession, person: Person, now: datetime, *, but_upd
     courses = select(Course.id).where(Course.person_id == person.id)
     await session.execute(update(Course).where(Course.person_id == person.id).values(after_id=None))
     letters = select(GroupLetter.id).where(GroupLetter.course_id.in_(courses))
+    await _forget_records(session, person)
     alerts = select(Alert.id).where(Alert.course_id.in_(courses))
     for table, whose in (
         (Due, Due.kind.in_([DueKind.MORNING, DueKind.THINGS, DueKind.RETEST]) & (Due.subject == person.id)),
@@ -107,6 +109,14 @@ async def erase(session: AsyncSession, person: Person, now: datetime, *, but_upd
         await session.execute(delete(Due).where(Due.kind.in_([DueKind.DIGEST, DueKind.LIST]), Due.subject == coach))
         await session.execute(delete(Coach).where(Coach.id == coach))
     await session.execute(delete(Person).where(Person.id == person.id))
+
+
+async def _forget_records(session: AsyncSession, person: Person) -> None:
+    """Files of a coach's that the person's record may be in, as long as they have not left."""
+    whose = select(Course.coach_id).where(Course.person_id == person.id).distinct()
+    for coach in await session.scalars(select(Coach).where(Coach.id.in_(whose))):
+        on_its_way = Outbox.key.startswith(record.key_of(coach), autoescape=True) & (Outbox.state != "sent")
+        await _forget_messages(session, on_its_way)
 
 
 async def _forget_coach(session: AsyncSession, coach: int) -> None:

@@ -117,7 +117,7 @@ class Told(_Plain):
 
     cause: str
     facts: dict[str, Any]
-    report: dict[str, Any] = Field(description="your words, and what was decided")
+    report: dict[str, Any] = Field(description="the client's words, and what was decided")
     opened_at: datetime
     seen_at: datetime | None
     closed_at: datetime | None
@@ -323,23 +323,13 @@ async def _course(session: AsyncSession, course: Course) -> CourseData:
         liked_best=course.favourites or [],
         guardian=await _guardian(session, course),
         training_weekdays=course.weekdays or [],
-        days=[_day(row, entry) for row, entry in await courses.history(session, course)],
-        tests=[_test(test) for test in tests],
+        days=[day_of(row, entry) for row, entry in await courses.history(session, course)],
+        tests=[test_of(test) for test in tests],
         photos_taken_at=[photo.at for photo in photos],
         coach_decided=[CoachWord(what=one.what, day=one.day, note=one.note, at=one.at) for one in overrules],
         coach_wrote_to_all=[NoteOfCoach(text=one.text or "", at=one.sent_at or one.made_at) for one in to_all],
         coach_noted=[NoteOfCoach(text=one.text, at=one.at) for one in notes],
-        coach_was_told=[
-            Told(
-                cause=one.cause,
-                facts=one.facts,
-                report=one.report or {},
-                opened_at=one.opened_at,
-                seen_at=one.seen_at,
-                closed_at=one.closed_at,
-            )
-            for one in alerts
-        ],
+        coach_was_told=[told_of(one) for one in alerts],
     )
 
 
@@ -352,7 +342,8 @@ def _of(table: Any, course: Course) -> Any:
     return select(table).where(table.course_id == course.id).order_by(table.id)
 
 
-def _day(row: LedgerRow, entry: Entry) -> LedgerDay:
+def day_of(row: LedgerRow, entry: Entry) -> LedgerDay:
+    """One row of a course's ledger with what was said of it."""
     decision = row.decision or {}
     values = {name: getattr(entry.checkin, name) for name in Said.model_fields}
     said = {name: str(value) if isinstance(value, str) else value for name, value in values.items()}
@@ -372,7 +363,20 @@ def _day(row: LedgerRow, entry: Entry) -> LedgerDay:
     )
 
 
-def _test(test: MeasureRow) -> Test:
+def told_of(alert: Alert) -> Told:
+    """One alert as it stands."""
+    return Told(
+        cause=alert.cause,
+        facts=alert.facts,
+        report=alert.report or {},
+        opened_at=alert.opened_at,
+        seen_at=alert.seen_at,
+        closed_at=alert.closed_at,
+    )
+
+
+def test_of(test: MeasureRow) -> Test:
+    """One test as it stands."""
     return Test(
         measure=test.measure,
         side=test.side,

@@ -10,13 +10,13 @@ import re
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from functools import cache, lru_cache
+from importlib import import_module
 from types import ModuleType
 
-from plans import words_de, words_es
 from plans.wording import is_english, nearest, normalise, opened
 
-TABLES: Mapping[str, ModuleType] = {"es": words_es, "de": words_de}
-"""The tables of each language that is read by way of English."""
+GLOSSED = ("es", "de")
+"""The languages that are read by way of English."""
 UNKNOWN = "xx"
 """Any word that a table does not have."""
 ENOUGH = 0.6
@@ -37,9 +37,14 @@ class _Table:
     rewrites: tuple[tuple[re.Pattern[str], str], ...]
 
 
+def tables_of(language: str) -> ModuleType:
+    """The written tables of a language, `plans/words_es.py` and its like."""
+    return import_module(f"plans.words_{language}")
+
+
 @cache
 def _table(language: str) -> _Table:
-    table = TABLES[language]
+    table = tables_of(language)
     phrases = {phrase: english for english, lines in table.PHRASES.items() for phrase in opened(lines)}
     lengths: dict[str, set[int]] = {}
     for phrase in phrases:
@@ -67,8 +72,8 @@ def in_english(text: str, language: str) -> str:
     """
     if language == "en":
         return text
-    if language not in TABLES:
-        raise ValueError(f"no word list for language {language!r}: known are en, {', '.join(TABLES)}")
+    if language not in GLOSSED:
+        raise ValueError(f"no word list for language {language!r}: known are en, {', '.join(GLOSSED)}")
     return " ".join(said for said, _size in _glossed(text, language))
 
 
@@ -87,10 +92,10 @@ def languages_of(text: str, own: str) -> Iterator[str]:
     yield own
     if own != "en" and knows(text, own, enough=1):
         return
-    yield from (other for other in ("en", *TABLES) if other != own and knows(text, other))
+    yield from (other for other in ("en", *GLOSSED) if other != own and knows(text, other))
 
 
-@lru_cache(maxsize=len(TABLES))
+@lru_cache(maxsize=len(GLOSSED))
 def _glossed(text: str, language: str) -> tuple[tuple[str, int], ...]:
     """What each phrase is in English, and how many of the reply's words it is of."""
     return tuple(_phrases(text, _table(language)))

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from plans.checkin import Area, Completion, Flag, Kind, Morning, Place, Side, Why
 from plans.doubt import Read, doubt_in
-from plans.glossing import TABLES, in_english, languages_of
+from plans.glossing import GLOSSED, in_english, languages_of
 from plans.reading_feel import area_in, body_in, is_sharp, kind_in, place_in, side_in, sore_in
 from plans.reading_how import completion_in
 from plans.reading_numbers import Pain, bare_number, pain_in, tightness_in
@@ -16,7 +16,7 @@ from plans.reading_why import hints_at_why, why_in
 from plans.redflags import FlagFound, flag_in
 from plans.scopes import Said, said
 
-LANGUAGES = ("en", *TABLES)
+LANGUAGES = ("en", *GLOSSED)
 """Languages that can be read."""
 
 STRONG = 8

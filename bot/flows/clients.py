@@ -152,6 +152,7 @@ async def _actions(desk: Desk, words: Words, course: Course) -> Rows:
     found.append(Button(_("Note for myself"), f"steer:{number}:note"))
     found.append(Button(_("Dose by week"), f"doses:{number}"))
     found.append(Button(_("Every reason"), f"reasons:{number}"))
+    found.append(Button(_("Files"), f"export:{number}:menu"))
     if await photos.taken(desk, course):
         found.append(Button(_("Photos"), f"photos:{number}"))
     if course.state in steering.RUNNING:

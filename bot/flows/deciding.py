@@ -13,6 +13,8 @@ from bot.flows.desk import Desk
 from db import courses
 from db.schema import Course, LedgerRow, Overrule
 from plans import course as way
+from plans.ahead import Coming
+from plans.ahead import ahead as ahead_of
 from plans.course import Decision, Overruling, Word
 from plans.fitting import things
 from plans.ledger import Entry, RowKind
@@ -42,6 +44,24 @@ def what_if(
         overruling=overruling,
         ask=False,
     )
+
+
+def plan_ahead(
+    course: Course, programme: Programme, past: list[Entry], first: date, dates: int, overruling: Overruling | None
+) -> list[Coming]:
+    """What so many dates from `first` bring if every session goes well; nothing is applied."""
+    found = ahead_of(
+        programme,
+        courses.position_of(course),
+        _within(programme, past),
+        first,
+        dates,
+        settings=settings_of(programme),
+        usual=bodies.usual_of(course),
+        pace=pace_on(programme, course, first),
+        overruling=overruling,
+    )
+    return list(found)
 
 
 def _within(programme: Programme, past: list[Entry]) -> list[Entry]:

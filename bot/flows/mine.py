@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 from datetime import timedelta
 
-from bot.flows import telling
+from bot.flows import exporting, telling
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words.message import Button, Message, column
@@ -24,7 +24,12 @@ async def show(desk: Desk, person: Person) -> None:
     """Says what there is, and offers to send or to delete it."""
     words = desk.words(person)
     _ = words.gettext
-    rows = column(Button(_("Send me my data"), "mine:send"), Button(_("Delete everything"), "mine:delete"))
+    rows = column(
+        Button(_("Send me my data"), "mine:send"),
+        Button(_("As tables (CSV)"), "mine:tables"),
+        Button(_("For a clinic (FHIR)"), "mine:fhir"),
+        Button(_("Delete everything"), "mine:delete"),
+    )
     await desk.say(person, Message(words.say("mine.what"), rows))
 
 
@@ -32,6 +37,8 @@ async def tapped(desk: Desk, person: Person, what: str) -> None:
     """One button under /mine. Raises NotAllowed for another one."""
     if what == "send":
         await _send(desk, person)
+    elif what in ("tables", "fhir"):
+        await exporting.own(desk, person, what)
     elif what == "show":
         await show(desk, person)
     elif what == "delete":

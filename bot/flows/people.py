@@ -199,7 +199,8 @@ def page(words: Words, everybody: Sequence[Seen], wanted: Filter, number: int) -
         pages=pages,
     )
     write = Button(words.gettext("Write to these"), f"group:0:new:{wanted.state}:{wanted.programme}")
-    more = ((write,),) if found else ()
+    out = Button(words.gettext("Files"), "exports:menu")
+    more = ((write, out),) if found else ((out,),)
     rows = (*_doors(shown), *_turning(words, wanted, number, pages), *_filters(words, everybody, wanted), *more)
     return Message(text, rows if everybody else ())
 

@@ -7,7 +7,7 @@ from datetime import date
 
 from babel.dates import get_day_names
 
-from bot.flows import assistants, deciding, evening, health, joining, photos, times
+from bot.flows import assistants, deciding, evening, exporting, health, joining, photos, times
 from bot.flows.asking import Asked, close, open_for
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
@@ -54,6 +54,7 @@ async def _buttons(desk: Desk, person: Person, course: Course | None, programme:
         if programme is not None and can_choose_days(programme):
             found.append(Button(_("Training days"), "settings:days"))
         found.append(Button(_("My health has changed"), "settings:health"))
+        found.append(Button(_("Calendar file"), "settings:calendar"))
         if course.at_hand:
             found.append(Button(_("Things at hand"), "settings:things"))
         found.append(Button(_("About my coach"), f"about:{course.id}"))
@@ -84,7 +85,7 @@ async def tapped(desk: Desk, person: Person, what: str, value: str) -> None:
         await desk.say(person, Message(words.say("client.units", inches=person.units == Units.INCH)))
     elif what == "language":
         await _language(desk, person, value)
-    elif what in ("days", "health", "things"):
+    elif what in ("days", "health", "things", "calendar"):
         course = await courses.open_course(desk.session, person)
         if course is None or course.state not in RUNNING:
             raise NotAllowed("checkin.not_yours")
@@ -92,6 +93,8 @@ async def tapped(desk: Desk, person: Person, what: str, value: str) -> None:
             await _health(desk, person, course, value)
         elif what == "things":
             await _things(desk, person, course)
+        elif what == "calendar":
+            await exporting.own_plan(desk, person, course)
         else:
             await _choose_day(desk, person, course, value)
     else:

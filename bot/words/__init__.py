@@ -65,21 +65,26 @@ class Words:
 
     def long_date(self, day: date) -> str:
         """Weekday, day and month: "Monday, 2 Mar"."""
-        return self._dated("MMMEEEEd", day)
+        return self._dated("MMMEd", day).replace(self.short_weekday(day), self.weekday(day))
 
     def weekday(self, day: date) -> str:
         """The name of a day of the week."""
-        return self._dated("EEEE", day)
+        return self._named("EEEE", day)
 
     def short_weekday(self, day: date) -> str:
         """The name of a day of the week, short."""
-        return self._dated("E", day)
+        return self._named("EEE", day)
 
     def _dated(self, skeleton: str, day: date) -> str:
         """A date by a skeleton of CLDR; it is loaded with the first one."""
         from babel.dates import format_skeleton
 
         return format_skeleton(skeleton, day, locale=self.locale)
+
+    def _named(self, pattern: str, day: date) -> str:
+        from babel.dates import format_date
+
+        return format_date(day, pattern, locale=self.locale)
 
     def moment(self, at: datetime) -> str:
         """A date with its time of day on the clock that it is given in."""

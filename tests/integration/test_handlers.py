@@ -103,7 +103,7 @@ async def test_every_button_of_a_stranger_is_answered_and_changes_nothing(
 
 FOR_A_COACH = [
     *("publish", "invite", "client", "doses", "rule", "undo", "steer", "reasons", "people", "preview", "programme"),
-    *("over", "group", "film", "bar", "go", "found", "photos"),
+    *("over", "group", "film", "bar", "go", "found", "photos", "export", "exports"),
 ]
 
 

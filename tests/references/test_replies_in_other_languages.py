@@ -13,7 +13,7 @@ from typing import Any, NamedTuple
 
 import pytest
 
-from plans.glossing import TABLES, in_english
+from plans.glossing import GLOSSED, in_english, tables_of
 from plans.replies import read_reply
 
 PLAIN = read_reply("done").as_json() | {"completion": None}
@@ -29,7 +29,7 @@ class Row(NamedTuple):
 
 @lru_cache(maxsize=1)
 def own() -> tuple[Row, ...]:
-    return tuple(row for language in TABLES for row in _rows(language, f"replies-{language}.tsv"))
+    return tuple(row for language in GLOSSED for row in _rows(language, f"replies-{language}.tsv"))
 
 
 def _rows(language: str, name: str) -> list[Row]:
@@ -43,18 +43,18 @@ def test_it_is_read_as_it_is_labelled(row: Row) -> None:
     assert found == row.label, in_english(row.text, row.language)
 
 
-@pytest.mark.parametrize("language", TABLES)
+@pytest.mark.parametrize("language", GLOSSED)
 def test_there_are_enough_of_them_and_red_flags_of_every_level(language: str) -> None:
     labels = [row.label for row in own() if row.language == language]
     assert len(labels) >= 150
     assert {label["red_flag"] for label in labels} == {None, "clinician", "same-day", "emergency"}
 
 
-@pytest.mark.parametrize("language", TABLES)
+@pytest.mark.parametrize("language", GLOSSED)
 def test_no_phrase_stands_twice(language: str) -> None:
     from plans.wording import opened
 
     seen: dict[tuple[str, ...], str] = {}
-    for english, lines in TABLES[language].PHRASES.items():
+    for english, lines in tables_of(language).PHRASES.items():
         for phrase in opened(lines):
             assert seen.setdefault(phrase, english) == english, phrase

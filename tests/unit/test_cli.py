@@ -179,3 +179,19 @@ def heavy_after(call: str) -> str:
     code = f"import sys\nfrom bot.cli import app\nprint({call}, [name for name in {HEAVY} if name in sys.modules])"
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     return done.stdout.splitlines()[-1]
+
+
+def test_the_schemas_of_what_is_exported_are_printed_and_a_strange_one_is_wrong_use() -> None:
+    for name in ("record", "adverse-events"):
+        code, out, _err = easeward("schema", name)
+        assert code == 0
+        assert json.loads(out)["$schema"] == "https://json-schema.org/draft/2020-12/schema"
+    code, _out, err = easeward("schema", "fhir")
+    assert (code, "record" in err) == (2, True)
+
+
+def test_an_export_of_a_strange_kind_is_wrong_use() -> None:
+    code, _out, err = easeward("export", "1", "nowhere", "--only", "pdf")
+    assert code == 2
+    assert "csv, json, events, fhir, calendar" in err
+    assert not Path("nowhere").exists()
