@@ -5,7 +5,7 @@ from __future__ import annotations
 import asyncio
 import logging
 import signal
-from collections.abc import AsyncIterator, Callable, Mapping, Sequence
+from collections.abc import AsyncIterator, Callable, Mapping
 from contextlib import asynccontextmanager
 from dataclasses import dataclass
 from datetime import datetime
@@ -22,6 +22,7 @@ from bot import web, webhook
 from bot.alive import alive, worker_name
 from bot.clocks import Calendar, Machine, SystemCalendar, SystemMachine
 from bot.commands import MENU
+from bot.ending import LAST_SECONDS, end_in, finished
 from bot.flows import failing
 from bot.handlers import STORED, Stored, handlers
 from bot.lead import Lead
@@ -187,12 +188,10 @@ class _House:
             async with web.serving(self.settings.web_host, self.settings.web_port, self.database, post):
                 yield Running(self.database, ticker, self.username, failed)
         finally:
-            await _ended([tasks[name] for name in ("lead", "clock") if name in tasks])
-            for name, puller in (("inbox", inbox), ("rehearser", rehearser), ("sender", sender)):
-                if puller is not None:
-                    puller.stop()
-                    await asyncio.wait([tasks[name]], timeout=5)
-            await _ended(list(tasks.values()))
+            ticker.stop()
+            loops = {"inbox": inbox, "sender": sender}
+            pulling = {name: [(loop, tasks.pop(name))] for name, loop in loops.items() if loop is not None}
+            await finished(pulling.get("inbox", []), pulling.get("sender", []), tasks.values())
             failed.cancel()
 
     def _sender(self, worker: str, hooks: failing.Hooks) -> Sender:
@@ -269,12 +268,6 @@ class _Steering:
             await _share_clock(self.house.database, self.house.machine)
 
 
-async def _ended(tasks: Sequence[asyncio.Task[None]]) -> None:
-    for task in tasks:
-        task.cancel()
-    await asyncio.gather(*tasks, return_exceptions=True)
-
-
 def _pass_on(done: asyncio.Task[None], failed: asyncio.Future[None]) -> None:
     if not done.cancelled() and done.exception() is not None and not failed.done():
         failed.set_exception(done.exception() or RuntimeError("a loop ended"))
@@ -306,6 +299,7 @@ async def serve(settings: Settings, role: Role) -> None:
     async with running(settings, calendar=SystemCalendar(), machine=SystemMachine(), role=role) as program:
         log.info("serving", extra={"bot": program.bot_username, "kind": str(role)})
         await program.until(stop)
+        end_in(LAST_SECONDS)
     log.info("stopped")
 
 

@@ -187,9 +187,9 @@ class Sender(Puller[Letter]):
         self.wake()
 
     def _must_wait(self, letter: Letter) -> bool:
-        """Whether the platform has asked for a pause meanwhile, or the grant has grown too old."""
+        """Whether the sender is to stop, the platform has asked for a pause meanwhile, or the grant is too old."""
         now = self._machine.now()
-        return now < self._budget.paused_until or self._log.too_late(letter.id, now)
+        return self.stopping or now < self._budget.paused_until or self._log.too_late(letter.id, now)
 
     async def _request(self, letter: Letter, call: Call) -> Accepted | Failure:
         try:

@@ -50,6 +50,13 @@ class Ticker:
         self._installation = installation
         self.lock = asyncio.Lock()
         """Held during a tick, and by whoever moves the calendar."""
+        self.ended_at: float | None = None
+        """When, by the loop's clock in seconds, a tick last came to its end; None before the first."""
+        self._stopping = False
+
+    def stop(self) -> None:
+        """Begin nothing more: a tick that is under way ends with the batch that it is at."""
+        self._stopping = True
 
     async def tick(self) -> None:
         """Does everything that is due by the calendar; while the database is away, nothing."""
@@ -60,6 +67,7 @@ class Ticker:
         async with self.lock:
             try:
                 await self.do_due(self._calendar.now())
+                self.ended_at = asyncio.get_running_loop().time()
             except Exception as error:
                 if not passing(error):
                     raise
@@ -68,7 +76,7 @@ class Ticker:
     async def do_due(self, now: datetime) -> None:
         """Does everything that is due by `now`; the caller holds the lock."""
         await self._plan_again(now)
-        while True:
+        while not self._stopping:
             async with self._database.reading() as session:
                 found = [(row.id, row.kind, row.subject) for row in await due.due_by(session, now, limit=BATCH)]
             if not found:
@@ -106,6 +114,8 @@ class Ticker:
         async with self._database.reading() as session:
             found = [row.id for row in await due.by_other_zone_data(session, limit=PLANNED_A_TICK)]
         for start in range(0, len(found), BATCH):
+            if self._stopping:
+                return
             await asyncio.gather(*(self._plan_or_leave(row, now) for row in found[start : start + BATCH]))
         if found:
             log.info("planned-by-new-zone-data", extra={"count": len(found)})

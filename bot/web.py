@@ -13,6 +13,9 @@ from sqlalchemy.exc import SQLAlchemyError
 from bot.webhook import LARGEST_UPDATE
 from db.engine import Database
 
+LAST_ANSWERS = 1.0
+"""Seconds for requests that are being answered when the program stops. Our own choice."""
+
 Post = Mapping[str, Callable[[web.Request], Any]]
 """By path, what answers a POST."""
 
@@ -38,7 +41,7 @@ async def serving(host: str, port: int | None, database: Database, post: Post) -
     application = web.Application(client_max_size=LARGEST_UPDATE)
     application.add_routes([web.get("/livez", alive), web.get("/readyz", ready)])
     application.add_routes([web.post(path, answer) for path, answer in post.items()])
-    runner = web.AppRunner(application, access_log=None)
+    runner = web.AppRunner(application, access_log=None, shutdown_timeout=LAST_ANSWERS)
     await runner.setup()
     try:
         await web.TCPSite(runner, host, port).start()
