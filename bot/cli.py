@@ -349,13 +349,24 @@ def _run(work: Callable[[], Any]) -> None:
     from sqlalchemy.exc import SQLAlchemyError
 
     from bot.app import CannotServe
+    from bot.heartbeat import UnfitPing
     from bot.keeping import UnfitFile
     from bot.webhook import UnfitWebhook
     from db.copying import Differs, NotEmpty, OtherVersion
     from db.engine import UnfitDatabase
     from db.trouble import AlreadyServing
 
-    known = (CannotServe, AlreadyServing, UnfitDatabase, UnfitWebhook, UnfitFile, NotEmpty, OtherVersion, Differs)
+    known = (
+        CannotServe,
+        AlreadyServing,
+        UnfitDatabase,
+        UnfitWebhook,
+        UnfitPing,
+        UnfitFile,
+        NotEmpty,
+        OtherVersion,
+        Differs,
+    )
     try:
         asyncio.run(work())
     except known as error:

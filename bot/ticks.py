@@ -15,6 +15,7 @@ from bot.clocks import WRONG_SECONDS, Calendar, PlatformClock
 from bot.flows.desk import Desk
 from bot.flows.installation import DEFAULTS, Installation
 from bot.flows.ticking import PLANNED, WHEN_DUE
+from bot.metrics import Metrics
 from db import due
 from db.engine import Database
 from db.schema import Due
@@ -41,6 +42,7 @@ class Ticker:
         *,
         clock: PlatformClock | None = None,
         installation: Installation = DEFAULTS,
+        metrics: Metrics | None = None,
     ) -> None:
         """With `clock` nothing is done by itself while the calendar is known to be wrong."""
         self._clock = clock
@@ -53,6 +55,7 @@ class Ticker:
         self.ended_at: float | None = None
         """When, by the loop's clock in seconds, a tick last came to its end; None before the first."""
         self._stopping = False
+        self._took = (metrics or Metrics()).tick_seconds
 
     def stop(self) -> None:
         """Begin nothing more: a tick that is under way ends with the batch that it is at."""
@@ -66,7 +69,8 @@ class Ticker:
             return
         async with self.lock:
             try:
-                await self.do_due(self._calendar.now())
+                with self._took.time():
+                    await self.do_due(self._calendar.now())
                 self.ended_at = asyncio.get_running_loop().time()
             except Exception as error:
                 if not passing(error):
