@@ -343,8 +343,9 @@ def serve(
 
 
 def _run(work: Callable[[], Any]) -> None:
-    """Runs until done or stopped; what stands in the way is said in a line."""
+    """Runs until done or stopped; what stands in the way is said in a line. Files that it makes are their owner's."""
     import asyncio
+    import os
 
     from sqlalchemy.exc import SQLAlchemyError
 
@@ -367,6 +368,7 @@ def _run(work: Callable[[], Any]) -> None:
         OtherVersion,
         Differs,
     )
+    os.umask(0o077)
     try:
         asyncio.run(work())
     except known as error:
@@ -486,7 +488,7 @@ def doctor(as_json: AsJson = False) -> None:
         _print([finding.as_json() for finding in findings])
     else:
         for finding in findings:
-            typer.echo(f"{'fine ' if finding.fine else 'WRONG'}  {finding.thing}: {finding.found}{finding.advice()}")
+            typer.echo(finding.in_words())
     raise typer.Exit(FINE if all(finding.fine for finding in findings) else NOT_FINE)
 
 
