@@ -6,13 +6,12 @@ Labels are kinds, outcomes, reasons and lanes; never a person, a chat or a coach
 from __future__ import annotations
 
 from datetime import datetime
-from typing import Any
 
 from prometheus_client import CollectorRegistry, Counter, Gauge, Histogram, ProcessCollector, generate_latest
 from sqlalchemy.exc import SQLAlchemyError
 
 from bot.clocks import Calendar
-from bot.wellbeing import LOOKED_FOR, troubles
+from bot.wellbeing import IN_THE_DATABASE, troubles
 from db import watched
 from db.delivery import Failure, Kind, Reason, State
 from db.engine import Database
@@ -98,6 +97,6 @@ class Metrics:
         self._oldest_alert.set(unseen.age(now))
         self._backup.set(float("nan") if backup is None else (now - backup).total_seconds())
         self._zone_data.set((now.date() - data_not_before()).days)
-        names: set[Any] = {trouble.name for trouble in found}
-        for name in LOOKED_FOR:
+        names = {trouble.name for trouble in found}
+        for name in IN_THE_DATABASE:
             self._trouble.labels(name).set(name in names)

@@ -30,6 +30,10 @@ LOOKED_FOR: Mapping[str, str] = {
 """By name what may be wrong, what it means and what to do."""
 
 
+IN_THE_DATABASE = ("due", "alerts-wait", "sending", "backup")
+"""Those that the database shows; the others are seen by a process that runs."""
+
+
 @dataclass(frozen=True, slots=True)
 class Trouble:
     """Something that is not well, by its name in `LOOKED_FOR`, and what was found."""
