@@ -7,6 +7,8 @@ import stat
 from collections.abc import Iterator
 from pathlib import Path
 
+from sqlalchemy.engine import URL
+
 from bot.finding import Finding
 from bot.settings import Settings
 from db import engine
@@ -42,7 +44,10 @@ def _file(settings: Settings) -> Iterator[Finding]:
         address = engine.address_of(settings.database_url)
     except engine.UnfitDatabase:
         return
-    if not engine.is_file(address) or not (file := engine.file_of(address)).exists():
+    if not engine.is_file(address):
+        yield _line(address)
+        return
+    if not (file := engine.file_of(address)).exists():
         return
     if is_open(file) and file.parent.stat().st_mode & (stat.S_IXGRP | stat.S_IXOTH):
         todo = f"It holds what clients say of their health. Let only the bot's user in: chmod 700 {file.parent}"
@@ -52,6 +57,19 @@ def _file(settings: Settings) -> Iterator[Finding]:
     free = shutil.disk_usage(file.parent).free
     todo = "" if free >= ROOM else "On a full disk nothing leaves, as it could not be written down. Make room."
     yield Finding("disk", free >= ROOM, f"{free / 2**30:.1f} GiB free where the database lies", todo)
+
+
+SAFE_LINES = frozenset({"require", "verify-ca", "verify-full"})
+HERE = frozenset({None, "", "localhost", "127.0.0.1", "::1"})
+
+
+def _line(address: URL) -> Finding:
+    """Whether what goes to the database's server can be read on the way."""
+    asked = address.query.get("ssl") or address.query.get("sslmode")
+    if address.host in HERE or asked in SAFE_LINES:
+        return Finding("line", True, "to the database nobody listens")
+    todo = "What clients say goes over the network as it is. Add ?ssl=verify-full to the database's address."
+    return Finding("line", False, f"the connection to {address.host} need not be encrypted", todo)
 
 
 def _noticed(settings: Settings) -> Finding:

@@ -267,7 +267,9 @@ async def run(database: Database, seed: int, count: int) -> tuple[Counter[str], 
     for number in range(1, count + 1):
         is_broken = rng.random() < 0.3
         update = broken(rng, number) if is_broken else possible(rng, number)
-        document = mutant(rng).encode() if "document" in str(update)[:2000] and rng.random() < 0.8 else None
+        document = (
+            mutant(rng).encode("utf-8", "replace") if "document" in str(update)[:2000] and rng.random() < 0.8 else None
+        )
         try:
             await database.write(partial(_stored, update))
         except Exception as error:

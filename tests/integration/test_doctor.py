@@ -80,6 +80,20 @@ def test_a_database_that_others_can_read_is_named(tmp_path: Path) -> None:
     assert "example.org" not in found["monitoring"].found
 
 
+@pytest.mark.parametrize(
+    ("address", "fine"),
+    [
+        ("postgresql://bot@db.example.org/clients", False),
+        ("postgresql://bot@db.example.org/clients?ssl=prefer", False),
+        ("postgresql://bot@db.example.org/clients?ssl=verify-full", True),
+        ("postgresql://bot@127.0.0.1/clients", True),
+        ("postgresql:///clients", True),
+    ],
+)
+def test_a_connection_that_could_be_listened_to_is_named(address: str, fine: bool) -> None:
+    assert by_thing(of_settings(Settings(database_url=address)))["line"].fine is fine
+
+
 def test_files_that_the_program_makes_can_be_read_by_its_user_alone(tmp_path: Path) -> None:
     file, copy = tmp_path / "new" / "easeward.sqlite", tmp_path / "copy.sqlite"
     file.parent.mkdir(mode=0o700)
