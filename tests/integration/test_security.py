@@ -15,7 +15,7 @@ from telegram.error import TelegramError
 from bot import web, webhook
 from bot.transport import AiohttpRequest
 from bot.webhook import HEADER
-from db import links
+from db import inbox, links
 from db.engine import Database
 from tests.fuzzing import CLIENT, NOW, STRANGER, Update, application, handled, people
 from tests.integration.fakes import SetCalendar
@@ -81,13 +81,10 @@ async def raw(port: int, request: bytes) -> bytes:
 async def test_a_request_whose_end_is_told_in_two_ways_is_no_second_request(database: Database) -> None:
     head = f"POST /in HTTP/1.1\r\nHost: x\r\n{HEADER}: wrong\r\nConnection: close\r\n".encode()
     async with door(database) as port:
-        both = (
-            head
-            + b"Content-Length: 5\r\nTransfer-Encoding: chunked\r\n\r\n0\r\n\r\nGET /livez HTTP/1.1\r\nHost: x\r\n\r\n"
-        )
-        answer = await raw(port, both)
-        assert answer.count(b"HTTP/1.1") == 1
-        assert answer.split()[1] in (b"400", b"401")
+        hidden = b"0\r\n\r\nGET /livez HTTP/1.1\r\nHost: x\r\n\r\n"
+        answer = await raw(port, head + b"Content-Length: 5\r\nTransfer-Encoding: chunked\r\n\r\n" + hidden)
+        assert answer.count(b"HTTP/1.") == 1
+        assert answer.split()[1] == b"400"
         twice = head + b"Content-Length: 2\r\nContent-Length: 5\r\n\r\n{}"
         assert (await raw(port, twice)).split()[1] == b"400"
 
@@ -98,7 +95,7 @@ async def test_an_error_inside_says_nothing_of_what_is_inside(
     async def broken(*_anything: object) -> int:
         raise ValueError("Ada's knee")
 
-    monkeypatch.setattr(webhook.inbox, "store", broken)
+    monkeypatch.setattr(inbox, "store", broken)
     async with door(database) as port, aiohttp.ClientSession() as http:
         url = f"http://127.0.0.1:{port}/in"
         async with http.post(url, json={"update_id": 1}, headers={HEADER: SECRET}) as answer:
