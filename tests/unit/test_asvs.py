@@ -40,7 +40,7 @@ def rows() -> list[Row]:
 
 
 @cache
-def tests_in(file: str) -> frozenset[str]:
+def functions_in(file: str) -> frozenset[str]:
     tree = ast.parse((ROOT / file).read_text(encoding="utf-8"))
     kinds = (ast.FunctionDef, ast.AsyncFunctionDef)
     return frozenset(node.name for node in ast.walk(tree) if isinstance(node, kinds))
@@ -64,7 +64,7 @@ def test_an_answer_names_what_is_there_and_says_why(row: Row) -> None:
     for name in row.by.split():
         file, _, test = name.partition("::")
         assert (ROOT / file).is_file(), name
-        assert not test or test in tests_in(file), name
+        assert not test or test in functions_in(file), name
 
 
 def test_what_is_open_and_what_the_operator_has_to_do_stands_in_the_readme() -> None:
