@@ -134,8 +134,8 @@ class _Rooms:
             if data.partition(":")[0] in ONCE and query.message is not None:
                 await desk.take_buttons(person, query.message.message_id)
         except NotAllowed as refused:
-            log.info("not-allowed", extra={"update": update.update_id, "chat": person.chat})
             await desk.session.refresh(person)  # what the act had changed of them is undone with it
+            log.info("not-allowed", extra={"update": update.update_id, "chat": person.chat})
             shown = str(desk.words(person).say(refused.words))
         await desk.answer_tap(person, query.id, shown or "")
         await day.offer(desk, person)
