@@ -5,11 +5,12 @@ from __future__ import annotations
 import asyncio
 import logging
 import signal
-from collections.abc import AsyncIterator, Callable, Mapping, Sequence
+from collections.abc import AsyncIterator, Callable, Mapping
 from contextlib import asynccontextmanager
 from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
+from functools import partial
 from typing import Any
 from urllib.parse import urlsplit
 
@@ -18,14 +19,17 @@ from sqlalchemy.ext.asyncio import AsyncSession
 from telegram import BotCommand
 from telegram.error import InvalidToken, TelegramError
 
-from bot import web, webhook
+from bot import heartbeat, web, webhook
 from bot.alive import alive, worker_name
-from bot.clocks import Calendar, Machine, SystemCalendar, SystemMachine
+from bot.clocks import Calendar, Machine, PlatformClock, SystemCalendar, SystemMachine
 from bot.commands import menu
+from bot.ending import LAST_SECONDS, cancelled, end_in, finished
 from bot.flows import failing
 from bot.handlers import STORED, Stored, handlers
+from bot.heartbeat import Heartbeat
 from bot.lead import Lead
 from bot.logs import set_up_logs
+from bot.metrics import Metrics
 from bot.receiving import ALLOWED_UPDATES, InboxWorker, Poller, QuietApplication, add_handlers, built, dispatch
 from bot.rehearser import Rehearser
 from bot.sending import Sender, TokenRefused
@@ -88,6 +92,8 @@ async def running(
         raise CannotServe("there is no token: set EASEWARD_TOKEN or EASEWARD_TOKEN_FILE")
     if settings.webhook_url and role is not Role.SENDER:
         webhook.checked(settings.webhook_url, _shown(settings.webhook_secret), settings.web_port)
+    if settings.ping_url is not None:
+        heartbeat.checked(settings.ping_url.get_secret_value())
     await steadily(lambda: answers(settings.database_url))
     async with serving_lock(settings.database_url):
         await steadily(lambda: migrations.upgrade(settings.database_url))
@@ -96,7 +102,7 @@ async def running(
             application = built(settings.token.get_secret_value(), settings.api_url)
             username = await _meet_platform(application)
             add_handlers(application, handlers(username, settings.installation))
-            house = _House(settings, database, application, username, calendar, machine)
+            house = _House(settings, database, application, username, calendar, machine, Metrics())
             try:
                 async with house.loops(role) as program:
                     yield program
@@ -152,6 +158,7 @@ class _House:
     username: str
     calendar: Calendar
     machine: SystemMachine
+    metrics: Metrics
 
     @asynccontextmanager
     async def loops(self, role: Role) -> AsyncIterator[Running]:
@@ -165,17 +172,19 @@ class _House:
         hooks = failing.Hooks(self.calendar, self.username, self.settings.installation)
         request = self.application.bot.request
         real = isinstance(self.calendar, SystemCalendar) and isinstance(request, AiohttpRequest)
+        clock = request.clock if real else None
         ticker = Ticker(
             self.database,
             self.calendar,
             self.username,
-            clock=request.clock if real else None,
+            clock=clock,
             installation=self.settings.installation,
+            metrics=self.metrics,
         )
         failed = asyncio.get_running_loop().create_future()
         sender = self._sender(worker, hooks) if role is not Role.UPDATES else None
         inbox = self._inbox(worker, hooks) if role is not Role.SENDER else None
-        lead = self._lead(worker, ticker) if role is not Role.SENDER else None
+        lead = self._lead(worker, ticker, clock) if role is not Role.SENDER else None
         rehearser = self._rehearser(worker) if role is not Role.SENDER else None
         tasks = {
             name: asyncio.create_task(loop.run())
@@ -192,15 +201,14 @@ class _House:
             task.add_done_callback(lambda done: _pass_on(done, failed))
         post = self._webhook() if role is not Role.SENDER else {}
         try:
-            async with web.serving(self.settings.web_host, self.settings.web_port, self.database, post):
+            figures = partial(self.metrics.text, self.database, self.calendar, self.settings.backup_hours)
+            async with web.serving(self.settings.web_host, self.settings.web_port, self.database, post, figures):
                 yield Running(self.database, ticker, self.username, failed)
         finally:
-            await _ended([tasks[name] for name in ("lead", "clock") if name in tasks])
-            for name, puller in (("inbox", inbox), ("rehearser", rehearser), ("sender", sender)):
-                if puller is not None:
-                    puller.stop()
-                    await asyncio.wait([tasks[name]], timeout=5)
-            await _ended(list(tasks.values()))
+            ticker.stop()
+            loops = {"inbox": inbox, "sender": sender}
+            pulling = {name: [(loop, tasks.pop(name))] for name, loop in loops.items() if loop is not None}
+            await finished(pulling.get("inbox", []), pulling.get("sender", []), tasks.values())
             failed.cancel()
 
     def _sender(self, worker: str, hooks: failing.Hooks) -> Sender:
@@ -213,6 +221,7 @@ class _House:
             on_unreachable=hooks.unreachable,
             per_second=max(1, int(self.settings.messages_per_second)),
             chat_pace=self.settings.chat_pace,
+            metrics=self.metrics,
         )
 
     def _inbox(self, worker: str, hooks: failing.Hooks) -> InboxWorker:
@@ -223,6 +232,7 @@ class _House:
             on_failed=hooks.update_failed,
             machine=self.machine,
             worker=worker,
+            metrics=self.metrics,
         )
 
     def _rehearser(self, worker: str) -> Rehearser:
@@ -234,15 +244,37 @@ class _House:
             bot_username=self.username,
         )
 
-    def _lead(self, worker: str, ticker: Ticker) -> Lead:
+    def _lead(self, worker: str, ticker: Ticker, clock: PlatformClock | None) -> Lead:
         async def duties() -> None:
             await self._choose_way_in()
-            async with ticking(ticker, seconds=self.settings.tick_seconds):
+            async with ticking(ticker, seconds=self.settings.tick_seconds), self._heard(ticker, clock):
                 if self.settings.webhook_url:
                     await asyncio.Event().wait()
                 await Poller(self.database, self.application.bot, calendar=self.calendar).run()
 
         return Lead(self.database, machine=self.machine, worker=worker, duties=duties)
+
+    @asynccontextmanager
+    async def _heard(self, ticker: Ticker, clock: PlatformClock | None) -> AsyncIterator[None]:
+        """Tells the operator's monitoring that all is well, if an address is set for it, while the block runs."""
+        url = _shown(self.settings.ping_url)
+        if not url:
+            yield
+            return
+        heartbeat = Heartbeat(
+            self.database,
+            ticker,
+            calendar=self.calendar,
+            url=url,
+            backup_hours=self.settings.backup_hours,
+            tick_seconds=self.settings.tick_seconds,
+            clock=clock,
+        )
+        task = asyncio.create_task(heartbeat.run())
+        try:
+            yield
+        finally:
+            await cancelled([task], until=asyncio.get_running_loop().time() + 1)
 
     async def _choose_way_in(self) -> None:
         """Tells the platform where to bring updates, or that they are asked for; waits until it has heard it."""
@@ -277,12 +309,6 @@ class _Steering:
             await _share_clock(self.house.database, self.house.machine)
 
 
-async def _ended(tasks: Sequence[asyncio.Task[None]]) -> None:
-    for task in tasks:
-        task.cancel()
-    await asyncio.gather(*tasks, return_exceptions=True)
-
-
 def _pass_on(done: asyncio.Task[None], failed: asyncio.Future[None]) -> None:
     if not done.cancelled() and done.exception() is not None and not failed.done():
         failed.set_exception(done.exception() or RuntimeError("a loop ended"))
@@ -314,6 +340,7 @@ async def serve(settings: Settings, role: Role) -> None:
     async with running(settings, calendar=SystemCalendar(), machine=SystemMachine(), role=role) as program:
         log.info("serving", extra={"bot": program.bot_username, "kind": str(role)})
         await program.until(stop)
+        end_in(LAST_SECONDS)
     log.info("stopped")
 
 

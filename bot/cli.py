@@ -369,19 +369,32 @@ def serve(
 
 
 def _run(work: Callable[[], Any]) -> None:
-    """Runs until done or stopped; what stands in the way is said in a line."""
+    """Runs until done or stopped; what stands in the way is said in a line. Files that it makes are their owner's."""
     import asyncio
+    import os
 
     from sqlalchemy.exc import SQLAlchemyError
 
     from bot.app import CannotServe
+    from bot.heartbeat import UnfitPing
     from bot.keeping import UnfitFile
     from bot.webhook import UnfitWebhook
     from db.copying import Differs, NotEmpty, OtherVersion
     from db.engine import UnfitDatabase
     from db.trouble import AlreadyServing
 
-    known = (CannotServe, AlreadyServing, UnfitDatabase, UnfitWebhook, UnfitFile, NotEmpty, OtherVersion, Differs)
+    known = (
+        CannotServe,
+        AlreadyServing,
+        UnfitDatabase,
+        UnfitWebhook,
+        UnfitPing,
+        UnfitFile,
+        NotEmpty,
+        OtherVersion,
+        Differs,
+    )
+    os.umask(0o077)
     try:
         asyncio.run(work())
     except known as error:
@@ -533,7 +546,7 @@ def doctor(as_json: AsJson = False) -> None:
         _print([finding.as_json() for finding in findings])
     else:
         for finding in findings:
-            typer.echo(f"{'fine ' if finding.fine else 'WRONG'}  {finding.thing}: {finding.found}{finding.advice()}")
+            typer.echo(finding.in_words())
     raise typer.Exit(FINE if all(finding.fine for finding in findings) else NOT_FINE)
 
 

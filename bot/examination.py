@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import sys
 from collections.abc import AsyncIterator
-from dataclasses import asdict, dataclass
 from datetime import timedelta
 from importlib.metadata import version
 from pathlib import Path
@@ -14,9 +13,12 @@ from sqlalchemy.ext.asyncio import AsyncSession
 from telegram import Bot
 from telegram.error import TelegramError
 
+from bot import surroundings
 from bot.clocks import WRONG_SECONDS, SystemCalendar
+from bot.finding import Finding
 from bot.settings import Settings
 from bot.transport import AiohttpRequest
+from bot.wellbeing import LOOKED_FOR, troubles
 from db import alerts, engine, inbox, migrate, outbox
 from plans.localtime import data_version
 
@@ -24,30 +26,13 @@ SAFE_SQLITE = (3, 51, 3)
 """Older ones have a rare race at a checkpoint with several connections."""
 
 
-@dataclass(frozen=True, slots=True)
-class Finding:
-    """One thing that was looked at. `todo` is empty when it is fine or nothing can be done."""
-
-    thing: str
-    fine: bool
-    found: str
-    todo: str = ""
-
-    def advice(self) -> str:
-        """The advice as the end of a line."""
-        return f"; {self.todo}" if self.todo else ""
-
-    def as_json(self) -> dict[str, object]:
-        """The finding as documented JSON."""
-        return asdict(self)
-
-
 async def examine(settings: Settings) -> list[Finding]:
-    """Looks at program, zone data, database and platform, in this order; changes nothing."""
+    """Looks at program, zone data, secrets, database and platform, in this order; changes nothing."""
     findings = [
         Finding("program", True, f"easeward {version('easeward')} on Python {sys.version.split()[0]}"),
         Finding("zone data", True, f"IANA {data_version()}, the program's own; {_host_zone_data()} and not used"),
     ]
+    findings += surroundings.of_settings(settings)
     findings += [finding async for finding in _database(settings)]
     findings += [finding async for finding in _platform(settings)]
     return findings
@@ -70,14 +55,14 @@ async def _database(settings: Settings) -> AsyncIterator[Finding]:
     try:
         address = engine.address_of(settings.database_url)
     except engine.UnfitDatabase as error:
-        yield Finding("database", False, str(error), "set EASEWARD_DATABASE_URL")
+        yield Finding("database", False, str(error), "Without it nothing can be kept. Set EASEWARD_DATABASE_URL.")
         return
     if engine.is_file(address) and not engine.file_of(address).exists():
         yield Finding("database", True, f"{address.database} is not there yet; serve or migrate makes it")
         return
     try:
         head, current = migrate.head(), await migrate.current(settings.database_url)
-        todo = "" if head == current else "run easeward migrate"
+        todo = "" if head == current else "The program cannot read it like that. Run `easeward migrate`, or serve."
         yield Finding("tables", head == current, f"at version {current}, this program needs {head}", todo)
         if head != current:
             return
@@ -86,11 +71,13 @@ async def _database(settings: Settings) -> AsyncIterator[Finding]:
             async with database.reading() as session:
                 yield _commits(await engine.forgetful(session))
                 yield await alerts_of(session)
-                yield _counts("messages out", await outbox.counts(session), ("unknown",))
-                yield _counts("updates in", await inbox.counts(session), ("failed",))
+                yield _counts("messages out", await outbox.counts(session), "unknown", UNKNOWN)
+                yield _counts("updates in", await inbox.counts(session), "failed", FAILED)
+                for trouble in await troubles(session, SystemCalendar().now(), settings.backup_hours):
+                    yield Finding(trouble.name, False, trouble.found, trouble.todo)
     except (SQLAlchemyError, OSError) as error:
         shown = address.render_as_string(hide_password=True)
-        todo = "look at the address, the server or file, and its rights"
+        todo = "Nothing can be read or kept. Look at the address, the server or file, and its rights."
         yield Finding("database", False, f"{shown} cannot be read: {type(error).__name__}", todo)
 
 
@@ -105,7 +92,7 @@ def _commits(off: list[str]) -> Finding:
     if not off:
         return Finding("commits", True, "what is confirmed is on disk")
     found = f"{', '.join(off)} off: after a crash messages may leave a second time and answers be lost"
-    return Finding("commits", False, found, f"set {', '.join(off)} to on in the server's configuration")
+    return Finding("commits", False, found, f"Set {', '.join(off)} to on in the server's configuration.")
 
 
 UNSEEN = timedelta(hours=24)
@@ -120,22 +107,31 @@ async def alerts_of(session: AsyncSession) -> Finding:
     for coach, heard in deaf:
         found.append(f"coach {coach.id} has blocked the bot, " + ("an assistant hears" if heard else "nobody hears"))
     if deaf:
-        todo.append("tell that coach, or let them add an assistant who receives alerts")
+        todo.append("Pain of their clients may be heard by nobody. Tell that coach, or let them add an assistant.")
     if unseen:
         found.append(f"{unseen} open for more than a day and seen by nobody")
-        todo.append("ask the coaches to tap Seen")
-    return Finding("alerts", not found, "; ".join(found) or "every alert reaches somebody", "; ".join(todo))
+        todo.append("Clients wait for an answer. Ask the coaches to look, and to tap Seen.")
+    return Finding("alerts", not found, "; ".join(found) or "every alert reaches somebody", " ".join(todo))
 
 
-def _counts(thing: str, counts: dict[str, int], odd: tuple[str, ...]) -> Finding:
+UNKNOWN = (
+    "Unknown: they had left, and the platform's answer was lost. Who has such a session is offered it at the next "
+    "contact. Some after a stop or a bad line are nothing; many say that the network or the platform fails."
+)
+FAILED = (
+    "Failed: handling them raised an error three times. Their people and coaches were told that nothing was changed; "
+    "the log has each as update-failed with its places in the code. Please report these."
+)
+
+
+def _counts(thing: str, counts: dict[str, int], odd: str, means: str) -> Finding:
     text = ", ".join(f"{count} {state}" for state, count in sorted(counts.items())) or "none"
-    strange = sum(counts.get(state, 0) for state in odd)
-    return Finding(thing, True, text + (f" (look at the {odd[0]} ones)" if strange else ""))
+    return Finding(thing, True, text, means if counts.get(odd) else "")
 
 
 async def _platform(settings: Settings) -> AsyncIterator[Finding]:
     if settings.token is None:
-        todo = "set EASEWARD_TOKEN or EASEWARD_TOKEN_FILE"
+        todo = "The bot cannot speak without one. Set EASEWARD_TOKEN or EASEWARD_TOKEN_FILE."
         yield Finding("platform", False, "no token", todo)
         return
     request = AiohttpRequest()
@@ -151,7 +147,7 @@ async def _platform(settings: Settings) -> AsyncIterator[Finding]:
             yield Finding("platform", True, f"answers as @{bot.username}")
             yield _clock(request.clock.off_by())
     except TelegramError as error:
-        todo = "check token, EASEWARD_API_URL and the network"
+        todo = "Nothing comes in or leaves. Check the token, EASEWARD_API_URL and the network."
         yield Finding("platform", False, f"does not answer: {type(error).__name__}", todo)
 
 
@@ -159,5 +155,5 @@ def _clock(off: float | None) -> Finding:
     if off is None:
         return Finding("clock", True, "the platform says no time to compare with")
     right = abs(off) <= WRONG_SECONDS
-    todo = "" if right else "set the host's clock; until then nothing is sent by itself"
+    todo = "" if right else LOOKED_FOR["clock"]
     return Finding("clock", right, f"{abs(off):.0f} s {'ahead of' if off > 0 else 'behind'} the platform's", todo)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import logging
 from collections.abc import Callable, Coroutine
 from contextvars import ContextVar
 from dataclasses import dataclass
@@ -34,6 +35,8 @@ from db.schema import Coach, Person
 from db.writer import current_session
 from plans.redflags import find_flag
 from plans.units import units_of
+
+log = logging.getLogger(__name__)
 
 Context = ContextTypes.DEFAULT_TYPE
 
@@ -112,6 +115,7 @@ class _Rooms:
             try:
                 await act(desk, person, rest)
             except NotAllowed as refused:
+                log.info("not-allowed", extra={"update": update.update_id, "chat": person.chat})
                 await desk.say(person, Message(desk.words(person).say(refused.words)))
             await day.offer(desk, person)
 
@@ -131,6 +135,7 @@ class _Rooms:
                 await desk.take_buttons(person, query.message.message_id)
         except NotAllowed as refused:
             await desk.session.refresh(person)  # what the act had changed of them is undone with it
+            log.info("not-allowed", extra={"update": update.update_id, "chat": person.chat})
             shown = str(desk.words(person).say(refused.words))
         await desk.answer_tap(person, query.id, shown or "")
         await day.offer(desk, person)

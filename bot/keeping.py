@@ -11,7 +11,7 @@ from sqlalchemy.ext.asyncio import AsyncSession
 from bot.clocks import SystemCalendar
 from bot.flows import restored
 from bot.settings import Settings
-from db import copying, erasure, restoring
+from db import copying, erasure, restoring, watched
 from db import migrate as migrations
 from db.copying import NotEmpty
 from db.engine import address_of, opened, served_alone, writing_engine
@@ -29,6 +29,8 @@ async def backup(settings: Settings, file: Path, say: Say) -> None:
     await copying.check_version(settings.database_url)
     async with opened(settings.database_url) as database, copying.snapshot(database) as source:
         rows = await copying.into_file(source, file)
+    async with opened(settings.database_url) as database:
+        await database.write(lambda session: watched.note_backup(session, SystemCalendar().now()))
     say(f"{file}: {sum(rows.values())} rows of {len(rows)} tables, compared row for row")
 
 

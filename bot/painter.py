@@ -21,11 +21,17 @@ from plans.charts.progress import Progress, progress_svg
 from plans.charts.staying import Staying, staying_svg
 from plans.figures import film
 from plans.figures.card import Card, Shown, card_svg
-from plans.figures.raster import png
+from plans.figures.raster import png, size_of
+
+
+def _png(svg: str) -> bytes:
+    """The picture file of a drawing. Raises TooLarge for one that no chat shows, before it costs memory."""
+    size_of(svg)
+    return png(svg)
 
 
 def _card(of: Mapping[str, Any], _ending: str) -> bytes:
-    return png(card_svg(Card.of_json(of)))
+    return _png(card_svg(Card.of_json(of)))
 
 
 def _film(of: Mapping[str, Any], ending: str) -> bytes:
@@ -39,7 +45,7 @@ def _film(of: Mapping[str, Any], ending: str) -> bytes:
 
 def _chart(shape: type[Any], drawn: Callable[[Any], str]) -> Callable[[Mapping[str, Any], str], bytes]:
     read = TypeAdapter(shape)
-    return lambda of, _ending: png(drawn(read.validate_python(of)))
+    return lambda of, _ending: _png(drawn(read.validate_python(of)))
 
 
 KINDS: Mapping[str, Callable[[Mapping[str, Any], str], bytes]] = {

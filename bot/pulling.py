@@ -76,6 +76,11 @@ class Puller(ABC, Generic[T]):
             await self._cancel_rest()
             await self.finish()
 
+    @property
+    def stopping(self) -> bool:
+        """Whether nothing new is to be begun."""
+        return self._stopping
+
     def wake(self) -> None:
         """Look for work at once."""
         self._wake.set()

@@ -17,6 +17,7 @@ from telegram.error import Conflict, InvalidToken, TelegramError
 from telegram.ext import Application, ApplicationBuilder, BaseHandler
 
 from bot.clocks import Calendar, Machine
+from bot.metrics import Metrics
 from bot.pulling import POLL_SECONDS, Puller
 from bot.sending import TokenRefused
 from bot.transport import AiohttpRequest, TooMany
@@ -122,6 +123,7 @@ class InboxWorker(Puller[Claimed]):
         machine: Machine,
         worker: str,
         concurrency: int = 16,
+        metrics: Metrics | None = None,
     ) -> None:
         super().__init__(database, topics=(inbox.TOPIC,), concurrency=concurrency)
         self._bot = bot
@@ -129,6 +131,7 @@ class InboxWorker(Puller[Claimed]):
         self._on_failed = on_failed
         self._machine = machine
         self._worker = worker
+        self._outcomes = (metrics or Metrics()).handled
 
     async def begin(self) -> None:
         """Where only one process serves, frees what an earlier one had leased."""
@@ -163,6 +166,7 @@ class InboxWorker(Puller[Claimed]):
                 raise EndedTheProcess(f"update {row.update_id} was begun {inbox.BEGUN} times and never ended")
             carrying = await self._with_document(row)
             await self._write(lambda session: self._job(session, carrying))
+            self._outcomes.labels("handled").inc()
         except LeaseLost:
             log.warning("update-lease-lost", extra={"update": row.update_id})
         except Exception as error:
@@ -191,6 +195,7 @@ class InboxWorker(Puller[Claimed]):
     async def _record(self, session: AsyncSession, row: Claimed, failure: str, *, tell: bool) -> None:
         now = self._machine.now()
         failed = await inbox.retry_or_fail(session, row.update_id, self._worker, failure=failure, machine_now=now)
+        self._outcomes.labels("failed" if failed else "again").inc()
         if failed and tell:
             await self._on_failed(session, row.chat, row.update_id)
 

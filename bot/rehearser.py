@@ -67,7 +67,7 @@ class Rehearser(Puller[Asked]):
             try:
                 found = await rehearsed_apart(await self._source(row))
             except NotRehearsed as error:
-                log.error("rehearsal-failed", extra={"subject": row.id, "error": str(error)})
+                log.error("rehearsal-failed", extra={"subject": row.id, "error": type(error).__name__})
         await self._write(lambda session: self._tell(session, row, found))
 
     async def _source(self, row: Asked) -> str:

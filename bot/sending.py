@@ -24,10 +24,11 @@ from bot.calls import (
     recipe_of,
 )
 from bot.clocks import Calendar, Machine
+from bot.metrics import Metrics
 from bot.painting import NotDrawn, Painting
 from bot.pulling import POLL_SECONDS, Puller
 from bot.transport import AiohttpRequest, AnswerLost, NeverConnected
-from db import outbox, pace
+from db import outbox, pace, watched
 from db.attachments import forget_upload, found, remember_upload
 from db.budget import Budget, Log, budget_of
 from db.claims import Ask, claims
@@ -75,6 +76,7 @@ class Sender(Puller[Letter]):
         concurrency: int = 64,
         chat_pace: float = 1.0,
         painting: Painting | None = None,
+        metrics: Metrics | None = None,
     ) -> None:
         topics = (outbox.TOPIC, pace.TOPIC)
         super().__init__(database, topics=topics, concurrency=AHEAD * concurrency, least=concurrency)
@@ -93,6 +95,7 @@ class Sender(Puller[Letter]):
         self._requests = asyncio.Semaphore(concurrency)
         self._chat_pace = chat_pace
         self._painting = painting or Painting()
+        self._metrics = metrics or Metrics()
         self._tidied_at = float("-inf")
 
     async def begin(self) -> None:
@@ -131,6 +134,8 @@ class Sender(Puller[Letter]):
             self.wake()
             return []
         self._budget = got.budget
+        self._metrics.skipped.inc(got.over)
+        self._metrics.rate.set(got.budget.per_second)
         self._tidied_at = now if got.tidied else self._tidied_at
         self._log.grant([letter.id for letter in got.letters], now)
         return got.letters
@@ -153,7 +158,7 @@ class Sender(Puller[Letter]):
             await self._give_back(row)
             return
         except NotDrawn as error:
-            log.error("not-drawn", extra={"outbox": row.id, "error": str(error)})
+            log.error("not-drawn", extra={"outbox": row.id, "error": type(error).__name__})
             self._log.drop(row.id)
             await self._failed(row, Failure(Reason.NOT_DRAWN, "NotDrawn"))
             return
@@ -187,9 +192,9 @@ class Sender(Puller[Letter]):
         self.wake()
 
     def _must_wait(self, letter: Letter) -> bool:
-        """Whether the platform has asked for a pause meanwhile, or the grant has grown too old."""
+        """Whether the sender is to stop, the platform has asked for a pause meanwhile, or the grant is too old."""
         now = self._machine.now()
-        return now < self._budget.paused_until or self._log.too_late(letter.id, now)
+        return self.stopping or now < self._budget.paused_until or self._log.too_late(letter.id, now)
 
     async def _request(self, letter: Letter, call: Call) -> Accepted | Failure:
         try:
@@ -214,6 +219,18 @@ class Sender(Puller[Letter]):
             await self._write(lambda session: remember_upload(session, digest, way, file_id))
         if not await self._mark(letter, State.SENT, message_id_of(result), free_at):
             log.warning("sent-after-lease", extra={"outbox": letter.id})
+            return
+        self._metrics.left(letter.kind, State.SENT)
+        if letter.kind is Kind.ALERT:
+            await self._note_alert(letter.id)
+
+    async def _note_alert(self, id_: int) -> None:
+        async def look() -> float | None:
+            async with self.database.reading() as session:
+                return await watched.seconds_on_the_way(session, id_)
+
+        if (seconds := await steadily(look)) is not None:
+            self._metrics.alert_seconds.observe(seconds)
 
     async def _mark(self, letter: Letter, to: State, message_id: int | None = None, free_at: float = 0.0) -> bool:
         mark = Mark(letter.id, self._worker, to, self._calendar.now(), message_id, letter.chat, free_at)
@@ -251,6 +268,7 @@ class Sender(Puller[Letter]):
     async def _failed(self, letter: Letter, failure: Failure) -> None:
         changed = await self._write(lambda session: self._noted(session, letter, failure))
         self._budget = changed if changed is not None else self._budget
+        self._metrics.tried(failure)
         if failure.reason is Reason.TOKEN_REFUSED:
             raise TokenRefused("the platform refuses the token: check EASEWARD_TOKEN")
 
@@ -273,5 +291,7 @@ class Sender(Puller[Letter]):
             on_unreachable=self._on_unreachable,
         )
         state = following.state if following else "lease-lost"
+        if following is not None:
+            self._metrics.left(letter.kind, following.state)
         log.info("send-failed", extra={"outbox": letter.id, "reason": str(failure.reason), "state": str(state)})
         return budget

@@ -38,7 +38,7 @@ class Settings(BaseSettings):
     messages_per_second: float = Field(30.0, gt=0, description="What all chats together get in a second.")
     chat_pace: float = Field(1.0, ge=0, description="Seconds between two messages to one chat; 0 for no pace.")
     tick_seconds: float = Field(5.0, gt=0, description="How often to look for what is due.")
-    web_port: int | None = Field(None, ge=1, le=65535, description="Port of /livez, /readyz and the webhook.")
+    web_port: int | None = Field(None, ge=1, le=65535, description="Port of /livez, /readyz, /metrics and the webhook.")
     web_host: str = Field("127.0.0.1", description="Where that port is open; a proxy with TLS stands before it.")
     webhook_url: str | None = Field(None, description="The public address for updates; without it the bot asks.")
     webhook_secret: SecretStr | None = Field(None, description="What the platform shows there. Secret.")
@@ -48,6 +48,13 @@ class Settings(BaseSettings):
     )
     alert_minutes: int = Field(240, ge=5, description="The same for every other alert; never in a coach's quiet hours.")
     minors: bool = Field(False, description="Whether coaches may invite people under 18, with a guardian's consent.")
+    ping_url: SecretStr | None = Field(
+        None, description="An address of your own monitoring that hears every minute that all is well. Secret."
+    )
+    ping_url_file: Path | None = Field(None, description="A file that holds that address instead.")
+    backup_hours: int = Field(
+        36, ge=0, description="After so long without `easeward backup` the ping stops; 0 if you back up otherwise."
+    )
     log_level: str = Field("INFO", description="DEBUG, INFO, WARNING or ERROR.")
 
     @model_validator(mode="after")
@@ -58,6 +65,8 @@ class Settings(BaseSettings):
             self.database_url = _secret("EASEWARD_DATABASE_URL_FILE", self.database_url_file).get_secret_value()
         if self.webhook_secret is None and self.webhook_secret_file is not None:
             self.webhook_secret = _secret("EASEWARD_WEBHOOK_SECRET_FILE", self.webhook_secret_file)
+        if self.ping_url is None and self.ping_url_file is not None:
+            self.ping_url = _secret("EASEWARD_PING_URL_FILE", self.ping_url_file)
         return self
 
     @property

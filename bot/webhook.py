@@ -56,7 +56,7 @@ def receiving(database: Database, calendar: Calendar, secret: str) -> Callable[[
         if not hmac.compare_digest(given.encode("utf-8", "surrogateescape"), secret.encode()):
             log.warning("webhook-refused")
             return web.Response(status=401)
-        update = _update(await request.read())
+        update = update_in(await request.read())
         if update is None:
             return web.Response(status=400)
         now = calendar.now()
@@ -72,7 +72,8 @@ def receiving(database: Database, calendar: Calendar, secret: str) -> Callable[[
     return receive
 
 
-def _update(body: bytes) -> dict[str, Any] | None:
+def update_in(body: bytes) -> dict[str, Any] | None:
+    """The update that a body holds; None for whatever is none."""
     try:
         found = json.loads(body)
     except (ValueError, RecursionError):

@@ -32,11 +32,15 @@ class Ask:
 
 @dataclass(frozen=True, slots=True)
 class Got:
-    """What came of it: the budget as it now stands, the messages, and whether there was time to tidy."""
+    """What came of it: the budget as it now stands, the messages, and whether there was time to tidy.
+
+    `over` is how many messages were skipped as late or taken back from dead workers.
+    """
 
     budget: Budget
     letters: Sequence[Letter]
     tidied: bool
+    over: int
 
 
 async def claims(connection: AsyncConnection, asks: Sequence[Ask]) -> list[Got]:
@@ -50,12 +54,13 @@ async def _claim(connection: AsyncConnection, ask: Ask) -> Got:
     granted = budget.take(ask.limit, ask.worker, ask.log, now=ask.machine_now)
     letters = await _letters(connection, ask, granted)
     tidied = ask.tidy or not letters
-    if tidied and await outbox.tidy(connection, machine_now=ask.machine_now, now=ask.now) and not letters:
+    over = await outbox.tidy(connection, machine_now=ask.machine_now, now=ask.now) if tidied else 0
+    if over and not letters:
         letters = await _letters(connection, ask, granted)
     budget.settle(ask.worker, granted - len(letters))
     if budget.as_json() != before:
         await pace.keep(connection, budget)
-    return Got(budget, letters, tidied)
+    return Got(budget, letters, tidied, over)
 
 
 async def _letters(connection: AsyncConnection, ask: Ask, granted: int) -> list[Letter]:

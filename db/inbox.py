@@ -5,6 +5,7 @@ A chat's updates are handled one after another, many chats at once.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
@@ -288,6 +289,8 @@ def _last(updates: Sequence[Mapping[str, Any]], now: datetime) -> dict[str, Any]
 def without_identity(value: Any) -> Any:
     """A copy of an update without last names, user names, numbers and contacts, at any depth.
 
+    What is no number in JSON (RFC 8259, section 6) is left out: not every database keeps it.
+
     A shared place stays to about a kilometre, which is enough for its clock, until the update is handled.
 
     >>> without_identity({"from": {"id": 7, "first_name": "Ada", "last_name": "B", "language_code": "en"}})
@@ -301,15 +304,16 @@ def without_identity(value: Any) -> Any:
         }
     if isinstance(value, list | tuple):
         return [without_identity(inner) for inner in value]
-    return value
+    return None if isinstance(value, float) and not math.isfinite(value) else value
 
 
 def _roughly(place: Any) -> dict[str, float] | None:
     """A place to a hundredth of a degree; None for what is none."""
     try:
-        return {name: round(float(place[name]), 2) for name in ("latitude", "longitude")}
-    except (TypeError, KeyError, ValueError):
+        found = {name: round(float(place[name]), 2) for name in ("latitude", "longitude")}
+    except (TypeError, KeyError, ValueError, OverflowError):
         return None
+    return found if all(map(math.isfinite, found.values())) else None
 
 
 def chat_of(update: Mapping[str, Any]) -> int:

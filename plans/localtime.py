@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from datetime import UTC, date, datetime, time
 from functools import cache
 from importlib.resources import files
@@ -25,6 +26,18 @@ class UnknownZone(ValueError):
 def data_version() -> str:
     """The release of the IANA zone data in use, such as 2026f."""
     return str(tzdata.IANA_VERSION)
+
+
+@cache
+def data_not_before() -> date:
+    """A date on which the zone data in use was not yet released; the data is at most as old as that.
+
+    The release is named by its year; the table of leap seconds beside it says when it was last changed.
+    """
+    table = files("tzdata").joinpath("zoneinfo", "leapseconds").read_text(encoding="ascii")
+    changed = re.search(r"^#updated (\d+)", table, re.MULTILINE)
+    year = date(int(data_version()[:4]), 1, 1)
+    return max(year, datetime.fromtimestamp(int(changed[1]), UTC).date()) if changed else year
 
 
 @cache

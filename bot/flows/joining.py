@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import logging
 from datetime import date, time, timedelta
 
 from markupsafe import Markup
@@ -31,12 +32,15 @@ from plans import dose, localtime
 from plans.screening import next_step, screened
 from plans.translated import untranslated
 
+log = logging.getLogger(__name__)
+
 MORNINGS = ("06:00", "06:30", "07:00", "07:30", "08:00", "09:00")
 
 
 async def open_link(desk: Desk, person: Person, token: str) -> None:
     """/start with a token: a coach's one-time link, or an invitation."""
     if await links.guesses_too_much(desk.session, person.chat, desk.now):
+        log.warning("link-refused", extra={"chat": person.chat, "update": desk.update_id})
         await desk.say(person, Message(desk.words(person).say("inviting.too_many")))
     elif token.startswith(links.COACH):
         await _become_coach(desk, person, token)
@@ -51,7 +55,9 @@ async def _open_door(desk: Desk, person: Person, token: str) -> None:
     door = await links.find_door(desk.session, token, desk.now)
     if door is None:
         await _does_not_open(desk, person, LinkProblem.UNKNOWN)
-    elif door.course_id is not None:
+        return
+    log.info("link-opened", extra={"chat": person.chat, "update": desk.update_id})
+    if door.course_id is not None:
         await handing_over.opened(desk, person, door)
     else:
         await assistants.come(desk, person, door)
@@ -59,6 +65,7 @@ async def _open_door(desk: Desk, person: Person, token: str) -> None:
 
 async def _does_not_open(desk: Desk, person: Person, problem: LinkProblem) -> None:
     """Says so in the same words whatever the link was, unless this chat has held it; and counts a guess."""
+    log.info("link-refused", extra={"chat": person.chat, "update": desk.update_id})
     if problem is LinkProblem.UNKNOWN:
         await links.note_guess(desk.session, person.chat, desk.now)
     await desk.say(person, Message(desk.words(person).say("joining.link_problem", problem=problem)))
@@ -70,6 +77,7 @@ async def _become_coach(desk: Desk, person: Person, token: str) -> None:
     if problem is not None:
         await _does_not_open(desk, person, problem)
         return
+    log.info("link-opened", extra={"chat": person.chat, "update": desk.update_id})
     coach = await people.make_coach(desk.session, person, desk.now)
     await plan_digest(desk, person, coach)
     await desk.say(person, Message(words.say("coach.welcome", name=person.label)))
@@ -90,6 +98,7 @@ async def _be_invited(desk: Desk, person: Person, token: str) -> None:
     if not isinstance(invite, Invite):
         await _does_not_open(desk, person, invite)
         return
+    log.info("link-opened", extra={"chat": person.chat, "update": desk.update_id})
     if await _is_closed(desk, person, await desk.session.get_one(Coach, invite.coach_id)):
         return
     course = await courses.open_course(desk.session, person)

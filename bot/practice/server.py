@@ -8,9 +8,11 @@ import json
 from collections.abc import AsyncIterator, Awaitable, Callable
 from contextlib import asynccontextmanager, suppress
 from importlib.resources import files
+from ipaddress import ip_address
 from typing import Any
 
 from aiohttp import web
+from yarl import URL
 
 from bot.clocks import Calendar, Machine
 from bot.practice.clock import Mover
@@ -67,7 +69,8 @@ class PracticeServer:
 
 def application(platform: Platform, *, faults: Faults | None = None) -> web.Application:
     """The Bot API and the page of one platform, and its webhook's deliveries; people's controls are added apart."""
-    app = web.Application(client_max_size=LARGEST_REQUEST)
+    app = web.Application(client_max_size=LARGEST_REQUEST, middlewares=[own_pages_only])
+    app.on_response_prepare.append(_guard)
     api = _Api(platform, faults or Faults())
     app.router.add_route("*", "/bot{token}/{method}", api.call)
     app.router.add_get("/file/bot{token}/{folder}/{file}", api.file)
@@ -83,6 +86,39 @@ def application(platform: Platform, *, faults: Faults | None = None) -> web.Appl
 
     app.cleanup_ctx.append(delivering)
     return app
+
+
+HEADERS = {
+    "Content-Security-Policy": "frame-ancestors 'none'",
+    "Referrer-Policy": "no-referrer",
+    "X-Content-Type-Options": "nosniff",
+}
+"""Stand on every answer; what the page itself may load stands in the page."""
+
+
+async def _guard(_request: web.Request, response: web.StreamResponse) -> None:
+    response.headers.update(HEADERS)
+
+
+@web.middleware
+async def own_pages_only(request: web.Request, handler: Callable[..., Awaitable[web.StreamResponse]]) -> Any:
+    """Refuses what another site's page sends from this machine's browser, also under a name that leads here."""
+    origin = request.headers.get("Origin")
+    if not _is_here(request.host) or (origin is not None and origin != f"{request.scheme}://{request.host}"):
+        return web.json_response({"error": "only this page itself may ask here"}, status=403)
+    return await handler(request)
+
+
+def _is_here(host: str) -> bool:
+    """Whether a Host is an address or localhost: no name that somebody else's server could give to this machine."""
+    name = URL(f"http://{host}").host or ""
+    if name == "localhost":
+        return True
+    try:
+        ip_address(name)
+    except ValueError:
+        return False
+    return True
 
 
 async def _page(request: web.Request) -> web.Response:

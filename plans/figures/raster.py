@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import re
 from functools import cache
 from importlib.resources import as_file, files
 
@@ -13,6 +14,28 @@ FONTS = ("DejaVuSans.ttf", "DejaVuSans-Bold.ttf")
 
 COLOURS = 64
 """Of a picture file: as many as a drawing of flat colours with smooth edges needs, at half the bytes (own choice)."""
+
+
+MOST_PIXELS = 16_000_000
+LONGEST_SIDES = 10_000
+"""Of a drawing for the chat, which shows none whose sides are longer together (Bot API, sendPhoto)."""
+
+_SIDES = re.compile(r"<svg\b[^>]*?\bwidth=\"([0-9.]{1,9})\"[^>]*?\bheight=\"([0-9.]{1,9})\"")
+
+
+class TooLarge(ValueError):
+    """A drawing of a size that is not painted for the chat."""
+
+
+def size_of(svg: str) -> tuple[float, float]:
+    """Width and height of an SVG file's text, in pixels. Raises TooLarge for one that is too large for the chat."""
+    found = _SIDES.search(svg[:2000])
+    if found is None:
+        raise TooLarge("a drawing without width and height")
+    width, height = float(found[1]), float(found[2])
+    if width * height > MOST_PIXELS or width + height > LONGEST_SIDES:
+        raise TooLarge(f"a drawing of {width:g} x {height:g} pixels")
+    return width, height
 
 
 def picture(svg: str) -> Image.Image:
