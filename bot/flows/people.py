@@ -30,8 +30,9 @@ HURTS = 3
 """Pain from which the last answer is worth a look; the rules hold a day back from there too."""
 NEAR = 75
 """How like a typed name a person's must be, of 100. Our own choice."""
-LABEL = 18
-"""Characters of a programme's title on a button."""
+A_WEEK = 7
+LABEL = 34
+"""Characters of a programme's title on a button, beside the number of people."""
 
 
 class Look(IntEnum):
@@ -240,14 +241,18 @@ def _filters(words: Words, everybody: Sequence[Seen], wanted: Filter) -> Rows:
     sizes = Counter(one.listed.title for one in everybody)
     programmes = [
         Button(
-            _marked(f"{title[:LABEL]} {sizes[title]}", number == wanted.programme)[:ON_PHONE],
+            _marked(f"{_short(title)} {sizes[title]}", number == wanted.programme)[:ON_PHONE],
             f"people:1:{wanted.state}:{number}",
         )
         for number, title in titles.items()
     ]
     every = Button(_marked(_("Every programme"), wanted.programme == 0), f"people:1:{wanted.state}:0")
     more = [every, *programmes[:9]] if len(titles) > 1 else []
-    return _in_rows(states, 3) + _in_rows(more, 2)
+    return _in_rows(states, 3) + _in_rows(more, 1)
+
+
+def _short(title: str) -> str:
+    return title if len(title) <= LABEL else f"{title[: LABEL - 1].rstrip()}…"
 
 
 def _in_rows(buttons: Sequence[Button], wide: int) -> Rows:
@@ -256,6 +261,11 @@ def _in_rows(buttons: Sequence[Button], wide: int) -> Rows:
 
 def _marked(label: str, is_on: bool) -> str:
     return f"[{label}]" if is_on else label
+
+
+def _when(words: Words, on: date, ago: int) -> str:
+    """A weekday, and the date of what was longer ago than one can tell by that."""
+    return f"{on:%a}" if ago < A_WEEK else words.short_date(on)
 
 
 def _line(words: Words, one: Seen) -> dict[str, object]:
@@ -273,5 +283,6 @@ def _line(words: Words, one: Seen) -> dict[str, object]:
         "silent": one.silent,
         "why_paused": course.paused,
         "well": listed.said.completion is Completion.DONE and (listed.said.pain or 0) < HURTS,
-        "said": f"{listed.said_on:%a} {said}" if said and listed.said_on else "",
+        "said": f"{_when(words, listed.said_on, one.silent)} {said}" if said and listed.said_on else "",
+        "since": words.short_date(course.created_at.date()),
     }

@@ -69,7 +69,7 @@ async def test_a_call_says_everything_that_is_needed_to_act(practice: Practice) 
     (text,) = await practice.put_so_far(COACH)
     for part in (
         "Kim needs a look",
-        "a red flag (same-day) · day 1",
+        "a red flag (to be seen today) · day 1",
         "pain 3 (sharp or sudden), where we stretch, left",
         '"my leg went"',
         "Told on Mon 04 May, 08:00.",
@@ -360,7 +360,7 @@ async def say_sharp_pop(practice: Practice) -> None:
 async def test_one_answer_is_one_call_that_names_all_its_reasons(practice: Practice) -> None:
     await say_sharp_pop(practice)
     (text,) = await practice.put_so_far(COACH)
-    assert "a red flag (same-day); strain-like: pop, pain 6; pain 6 of 10 · day 1" in text
+    assert "a red flag (to be seen today); strain-like: pop, pain 6; pain 6 of 10 · day 1" in text
     async with practice.database.reading() as session:
         ids = list(await session.scalars(select(Alert.id).order_by(Alert.id)))
         assert len(ids) == 3
