@@ -119,29 +119,6 @@ async def test_answering_hours_are_two_times_or_none(practice: Practice, typed: 
     assert (person.asking is not None) is (hours == "asked")
 
 
-@pytest.mark.parametrize("person", [CLIENT, HELPER, NEW])
-@pytest.mark.parametrize(
-    "data", ["page", "training", "add", "assistants", "away", "right:1:rules", "leave:2026-05-04:2026-05-05:0"]
-)
-async def test_a_coachs_own_buttons_are_for_coaches(practice: Practice, person: int, data: str) -> None:
-    with pytest.raises(NotAllowed):
-        await practice.tapped(person, f"coach:{data}")
-
-
-# --- strictly apart -------------------------------------------------------------------------------------------------
-
-
-@pytest.mark.parametrize(
-    "data",
-    ["client:1", "rule:1:ease", "go:1", "found:1:seen", "bar:1:list", "doses:1", "photos:1", "handover:1", "invite:1:1",
-     "publish:1", "coach:right:1:rules", "coach:assistant:1", "coach:remove:1", "invites:1", "listed:1:9",
-     "helping:people:1"],
-)  # fmt: skip
-async def test_another_coach_can_do_nothing_with_what_is_not_theirs(practice: Practice, data: str) -> None:
-    with pytest.raises(NotAllowed):
-        await practice.tapped(OTHER, data)
-
-
 # --- assistants -----------------------------------------------------------------------------------------------------
 
 
