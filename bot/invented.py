@@ -26,7 +26,7 @@ MOST = 300
 SEED = 1
 FIRST_CHAT = 3001
 ROWING, WALKING, PLAYING = "rowing-club.yaml", "hill-walkers.yaml", "pit-musicians.yaml"
-TOGETHER_FROM = 14
+TOGETHER_FROM = 21
 """The date, counted from the first, on which those who walk begin together."""
 CITIES = ("Lisbon", "Lisbon", "Berlin", "Athens", "Lisbon", "New York")
 _BEGINNINGS = ("Ba", "Do", "Fe", "Gi", "Ha", "Je", "Ka", "Li", "Mo", "Ne", "Pa", "Ro", "Su", "Te", "Wi")
@@ -103,9 +103,11 @@ def group(count: int, seed: int = SEED) -> list[Member]:
 
 def _member(number: int, nature: Nature, turn: Turn, rng: random.Random) -> Member:
     programme = (ROWING, ROWING, ROWING, WALKING, ROWING, ROWING, PLAYING, ROWING, WALKING, ROWING)[number % 10]
-    joins = {WALKING: TOGETHER_FROM - rng.randint(1, 4), PLAYING: 0}.get(programme, rng.choice((0, 0, 1, 7, 14, 24)))
+    joins = {WALKING: TOGETHER_FROM - rng.randint(1, 4), PLAYING: 0}.get(programme, rng.choice((0, 0, 7, 14, 21, 28)))
     if turn is Turn.HALF_JOINED:
         joins = DATES - 3
+    elif turn in _WHEN and programme == ROWING:
+        joins = 21
     elif number < 3:
         joins = 0
     turns_on = _WHEN.get(turn, min(DATES - 5, max(joins, TOGETHER_FROM) + rng.randint(8, 16)))

@@ -1,9 +1,9 @@
 """Who may do what: every command, every button and everything else that can be sent, beside the roles that may.
 
 The scene (`scene`) is one coach's practice: a client with a running course (1) and one that is over (2), a programme
-(1) and its next version (2), one alert, invitation, recording, message to many, word and offer of a hand-over; assistants
-with one right each; and another coach with a client (course 3) and a programme (3). What is tapped is always the first
-coach's, or the tapper's own.
+(1) and its next version (2), one alert, invitation, recording, message to many, word and offer of a hand-over;
+assistants with one right each; and another coach with a client (course 3) and a programme (3). What is tapped is always
+the first coach's, or the tapper's own.
 """
 
 from __future__ import annotations

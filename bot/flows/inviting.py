@@ -12,7 +12,7 @@ from bot.flows.desk import Desk
 from bot.flows.drafts import Draft
 from bot.flows.rights import NotAllowed, acting_for, coach_of_version, may, own_version
 from bot.words import Words
-from bot.words.message import Button, Message, Picture, Rows
+from bot.words.message import Button, Message, Picture, Rows, shortened
 from db import links, programmes
 from db.helpers import Right
 from db.links import Terms
@@ -62,8 +62,8 @@ def invite_buttons(desk: Desk, person: Person, versions: Sequence[ProgrammeVersi
     for version in versions:
         more = Button(_("More choices"), f"invite:{version.id}:0")
         if len(versions) > 1:
-            one, many = f"{version.title[:20]}: 1", f"{version.title[:20]}: 10"
-            more = replace(more, label=f"{version.title[:20]}: …")
+            name = shortened(version.title, 22)
+            one, many, more = f"{name}: 1", f"{name}: 10", replace(more, label=f"{name}: …")
         else:
             one, many = _("Invite one client"), _("Invite a group of ten")
         rows.append((Button(one, f"invite:{version.id}:1"), Button(many, f"invite:{version.id}:10")))

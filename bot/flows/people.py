@@ -15,7 +15,7 @@ from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words import Words
 from bot.words.facts import facts
-from bot.words.message import ON_PHONE, Button, Message, Rows
+from bot.words.message import ON_PHONE, Button, Message, Rows, shortened
 from db import roll
 from db.courses import CourseState
 from db.roll import Listed
@@ -241,7 +241,7 @@ def _filters(words: Words, everybody: Sequence[Seen], wanted: Filter) -> Rows:
     sizes = Counter(one.listed.title for one in everybody)
     programmes = [
         Button(
-            _marked(f"{_short(title)} {sizes[title]}", number == wanted.programme)[:ON_PHONE],
+            _marked(f"{shortened(title, LABEL)} {sizes[title]}", number == wanted.programme)[:ON_PHONE],
             f"people:1:{wanted.state}:{number}",
         )
         for number, title in titles.items()
@@ -249,10 +249,6 @@ def _filters(words: Words, everybody: Sequence[Seen], wanted: Filter) -> Rows:
     every = Button(_marked(_("Every programme"), wanted.programme == 0), f"people:1:{wanted.state}:0")
     more = [every, *programmes[:9]] if len(titles) > 1 else []
     return _in_rows(states, 3) + _in_rows(more, 1)
-
-
-def _short(title: str) -> str:
-    return title if len(title) <= LABEL else f"{title[: LABEL - 1].rstrip()}…"
 
 
 def _in_rows(buttons: Sequence[Button], wide: int) -> Rows:
@@ -275,6 +271,7 @@ def _line(words: Words, one: Seen) -> dict[str, object]:
     return {
         "label": listed.person.label,
         "look": one.look.name.lower(),
+        "needed": one.look in STATES["look"],
         "cause": alert.cause if alert else None,
         "facts": alert.facts if alert else {},
         "others": len(listed.alerts) - 1,

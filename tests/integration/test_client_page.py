@@ -20,6 +20,7 @@ from db.erasure import erase
 from db.own_data import own_data
 from db.schema import Alert, CheckInRow, Coach, CoachNote, Course, LedgerRow, Overrule, Person
 from plans.ledger import RowKind
+from plans.rules import Verdict
 from tests.integration.desks import (
     COACH,
     NOW,
@@ -118,6 +119,19 @@ async def test_every_reason_is_told_with_its_numbers(database: Database) -> None
         await clients.every_reason(here.desk(), here.person, here.coach, here.course.id)
         assert "Tue 12 May day 2: went on" in await here.last()
         assert "Wed 13 May asked first" in await here.last()
+
+
+async def test_the_picture_shows_the_dates_on_which_a_client_waited(database: Database) -> None:
+    async with writing(database) as session:
+        here = await room(session, DONE, DONE)
+        row = (await session.scalars(select(LedgerRow).order_by(LedgerRow.id.desc()))).first()
+        assert row is not None
+        row.kind = "waiting"
+        here.course.state = CourseState.WAITING
+        await session.flush()
+        await clients.client_page(here.desk(), here.person, here.coach, here.course.id)
+        picture = next(payload["photo"]["recipe"] for payload in await told(session, COACH) if "photo" in payload)
+        assert [day["verdict"] for day in picture["of"]["days"]] == [Verdict.ADVANCE, Verdict.REFER]
 
 
 async def test_a_reason_is_said_once_with_the_verdict_that_it_led_to(database: Database) -> None:

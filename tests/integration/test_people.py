@@ -70,6 +70,7 @@ async def test_who_needs_a_look_comes_first_and_every_line_says_why(database: Da
         "<b>Hurting</b>: it hurt · day 1 · Tue done, pain 5 (dull, one side)",
         "<b>Blocked</b>: has blocked the bot · day 1 · Tue done, no pain",
         "<b>Silent</b>: no answer for 4 days · day 1 · Fri done, no pain",
+        "",
         "<b>Fine</b>: going well · day 3 · Tue done, no pain",
         "<b>Joins</b>: still joining, since 12 May",
         "<b>Away</b>: away · day 1 · Tue done, no pain",
@@ -119,7 +120,7 @@ async def test_filters_by_state_and_programme_change_the_same_message(database: 
         paused, second = (await told(session, COACH))[1:]
     assert paused["message_id"] == second["message_id"] == 77
     assert [line.split(":")[0] for line in text_of(paused).splitlines()[1:]] == ["<b>Away</b>"]
-    assert [line.split(":")[0] for line in text_of(second).splitlines()[1:]] == ["<b>Hurting</b>", "<b>Joins</b>"]
+    assert [line.split(":")[0] for line in text_of(second).splitlines()[1:]] == ["<b>Hurting</b>", "", "<b>Joins</b>"]
 
 
 async def test_a_name_is_found_by_its_beginning_by_a_part_and_by_a_slip(database: Database) -> None:
