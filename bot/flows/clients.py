@@ -63,6 +63,7 @@ def _state(course: Course, client: Person) -> dict[str, object]:
         "day": course.day,
         "level": course.level,
         "paused": course.paused is not None,
+        "goes_over": course.next_version_id is not None,
         "unreachable": client.unreachable_since is not None,
     }
 

@@ -10,7 +10,7 @@ import pytest
 from sqlalchemy import select
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from bot.flows import day, moving, previewing, programmes, showing
+from bot.flows import clients, day, moving, previewing, programmes, showing
 from bot.flows.rights import NotAllowed
 from bot.rehearser import Rehearser
 from bot.words import words
@@ -201,6 +201,19 @@ async def test_all_can_go_over_and_the_coach_can_change_their_mind(database: Dat
         assert scene.other.version_id == scene.old.id
         with pytest.raises(NotAllowed):
             await scene.taps("one", scene.waits.id)
+
+
+async def test_what_comes_is_shown_as_the_new_version_has_it_while_a_client_is_to_go_over(database: Database) -> None:
+    async with writing(database) as here:
+        scene = await moving_in(here)
+        await scene.taps("one", scene.course.id)
+        desk = desk_of(here, "page")
+        await clients.client_page(desk, scene.person, scene.coach, scene.course.id)
+        page = text_of((await told(here, COACH))[-1])
+        assert "Next: Wednesday 13 May day 4. Why: you decided so." in page
+        assert "Goes over to the newer version with the next day." in page
+        row = await scene.morning(scene.kim, scene.course)
+        assert (row.kind, row.day) == (RowKind.SESSION, 4)
 
 
 async def test_who_came_to_wait_meanwhile_goes_over_only_when_let_go_on(database: Database) -> None:
