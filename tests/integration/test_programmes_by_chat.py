@@ -10,7 +10,7 @@ import pytest
 from sqlalchemy import select
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from bot.flows import clients, day, moving, previewing, programmes, showing
+from bot.flows import clients, day, inviting, moving, previewing, programmes, showing
 from bot.flows.rights import NotAllowed
 from bot.rehearser import Rehearser
 from bot.words import words
@@ -66,6 +66,26 @@ async def test_a_file_comes_back_with_what_can_be_done_and_a_second_one_with_wha
 def _of(data: str) -> tuple[int, str, str]:
     _verb, number, what, *more = data.split(":")
     return int(number), what, more[0] if more else ""
+
+
+async def test_of_equal_titles_the_list_names_the_newest_and_only_that_is_offered(database: Database) -> None:
+    async with writing(database) as here:
+        person, coach = await coach_in(here)
+        old, new = await version_in(here, coach), await version_in(here, coach, SHORT)
+        other = await version_in(here, coach, SOURCE.replace("title: ", "title: Other ", 1))
+        desk = desk_of(here)
+        await programmes.list_programmes(desk, person, coach)
+        assert text_of(await last(here)).splitlines()[1:] == [
+            f"{other.title} · {other.digest[:6]} · 12 May · published",
+            f"{new.title} · {new.digest[:6]} · 12 May, the newest · published",
+            f"{old.title} · {old.digest[:6]} · 12 May, an earlier one · published",
+        ]
+        await inviting.choose_invite(desk, person, coach)
+        offered = {data.split(":")[1] for data in buttons_of(await last(here)).values()}
+        assert offered == {str(other.id), str(new.id)}
+        await programmes.look(desk, person, coach, old.id)
+        looked = [payload for payload in await told(here, COACH) if f"report:{old.id}" in str(payload)][-1]
+        assert f"invite:{old.id}:1" in buttons_of(looked).values()
 
 
 async def test_a_preview_is_the_clients_message_and_picture_with_buttons_that_do_nothing(database: Database) -> None:
