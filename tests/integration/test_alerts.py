@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import AsyncIterator
 from datetime import UTC, date, datetime, time
 from pathlib import Path
+from typing import Any
 
 import pytest
 from sqlalchemy import select
 
 from bot import examination
 from bot.clocks import SystemMachine
-from bot.flows import calling, telling
+from bot.flows import answering, calling, telling
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from db import courses, due, erasure
@@ -191,12 +192,17 @@ async def test_other_alerts_are_called_again_after_four_hours_and_never_at_night
         ((time(10), time(12)), datetime(2026, 5, 4, 13, tzinfo=UTC), datetime(2026, 5, 5, 10, tzinfo=UTC)),
         ((time(22), time(2)), datetime(2026, 5, 4, 1, tzinfo=UTC), datetime(2026, 5, 4, 1, tzinfo=UTC)),
         ((time(22), time(2)), datetime(2026, 5, 4, 12, tzinfo=UTC), datetime(2026, 5, 4, 22, tzinfo=UTC)),
+        ((time(17), time(20), 0, 2), datetime(2026, 5, 4, 21, tzinfo=UTC), datetime(2026, 5, 6, 17, tzinfo=UTC)),
+        ((time(17), time(20), 0), datetime(2026, 5, 5, 18, tzinfo=UTC), datetime(2026, 5, 11, 17, tzinfo=UTC)),
+        ((time(22), time(2), 0), datetime(2026, 5, 5, 1, tzinfo=UTC), datetime(2026, 5, 5, 1, tzinfo=UTC)),
+        ((time(22), time(2), 1), datetime(2026, 5, 5, 1, tzinfo=UTC), datetime(2026, 5, 5, 22, tzinfo=UTC)),
     ],
 )
-def test_the_next_answering_hour(hours: tuple[time, time] | None, at: datetime, comes: datetime) -> None:
-    opens, shuts = hours or (None, None)
-    coach = Coach(id=1, person_id=1, answers_from=opens, answers_until=shuts)
-    assert calling.awake(coach, Person(id=1, zone="UTC"), at) == comes
+def test_the_next_answering_hour(hours: tuple[Any, ...] | None, at: datetime, comes: datetime) -> None:
+    """Monday is 4 May."""
+    opens, shuts, *days = hours or (None, None)
+    coach = Coach(id=1, person_id=1, answers_from=opens, answers_until=shuts, answers_on=days or None)
+    assert answering.awake(coach, Person(id=1, zone="UTC"), at) == comes
 
 
 async def test_quiet_hours_never_silence_a_red_flag(practice: Practice) -> None:

@@ -104,6 +104,7 @@ async def test_terms_are_agreed_to_in_the_version_that_was_shown(practice: Pract
     [
         ("17:00-20:00", (time(17), time(20))),
         ("from 22:00 to 2:00", (time(22), time(2))),
+        ("Tue and Thu 17:00-20:00", (time(17), time(20))),
         ("none", None),
         ("late", "asked"),
     ],
@@ -115,6 +116,7 @@ async def test_answering_hours_are_two_times_or_none(practice: Practice, typed: 
         coach = await session.get_one(Coach, 1)
         person = await session.get_one(Person, COACH)
     found = (coach.answers_from, coach.answers_until) if coach.answers_from else None
+    assert coach.answers_on == ([1, 3] if typed.startswith("Tue") else None)
     assert found == (None if hours == "asked" else hours)
     assert (person.asking is not None) is (hours == "asked")
 
