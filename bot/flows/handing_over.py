@@ -93,8 +93,7 @@ async def answered(desk: Desk, person: Person, hand_id: int, number: int, value:
 
 async def _move(desk: Desk, person: Person, course: Course, new: Coach, number: int) -> None:
     """The course goes over with its programme version, its open alerts and everything that is kept of it."""
-    version = await desk.session.get_one(ProgrammeVersion, course.version_id)
-    course.version_id = (await programmes.copied(desk.session, version, new)).id
+    await programmes.take_along(desk.session, course, new)
     course.coach_id = new.id
     await people.agree(desk.session, person, text_version=f"hand-over-to-coach-{new.id}", now=desk.now)
     if number:

@@ -20,7 +20,19 @@ from bot.words.own_data import page
 from db import erasure
 from db.helpers import Right
 from db.own_data import own_data
-from db.schema import Absence, Alert, Coach, Consent, Course, HandOver, Helper, Person, ProgrammeVersion
+from db.schema import (
+    Absence,
+    Alert,
+    Coach,
+    Consent,
+    Course,
+    HandOver,
+    Helper,
+    LedgerRow,
+    Outbox,
+    Person,
+    ProgrammeVersion,
+)
 from tests.integration.coaching import CLIENT, COACH, HELPER, Practice, practice_in
 
 pytestmark = pytest.mark.usefixtures("store")
@@ -342,6 +354,39 @@ async def test_a_coach_whose_clients_have_gone_over_can_be_erased(practice: Prac
         assert (await session.get_one(Course, 1)).coach_id == 2
         assert (await session.scalars(select(HandOver))).all() == []
         assert (await session.scalars(select(Alert))).all() == []
+
+
+async def test_a_client_who_went_over_keeps_the_days_of_the_coach_who_is_erased(practice: Practice) -> None:
+    async def dated(desk: Desk) -> None:
+        (await desk.session.get_one(LedgerRow, 1)).version_id = 1
+
+    await practice.at_desk(dated)
+    await handed(practice, "yes")
+    await practice.tapped(COACH, "mine:yes")
+    async with practice.database.reading() as session:
+        assert await session.get(Coach, 1) is None
+        row, course = await session.get_one(LedgerRow, 1), await session.get_one(Course, 1)
+        version = await session.get_one(ProgrammeVersion, row.version_id)
+    assert (row.version_id, version.coach_id, version.digest) == (course.version_id, 2, "d")
+
+
+async def test_a_coach_whose_courses_are_all_over_can_be_erased_and_the_clients_get_theirs(practice: Practice) -> None:
+    with pytest.raises(NotAllowed):
+        await practice.tapped(COACH, "mine:yes")
+    assert not any("has deleted their data" in text for text in await practice.put_so_far(CLIENT))
+
+    async def over(desk: Desk) -> None:
+        (await desk.session.get_one(Course, 1)).state = "finished"
+
+    await practice.at_desk(over)
+    await practice.tapped(COACH, "mine:yes")
+    async with practice.database.reading() as session:
+        assert await session.get(Person, COACH) is None
+        assert (await session.scalars(select(Course))).all() == []
+        assert (await session.scalars(select(LedgerRow))).all() == []
+        assert await session.get(Person, CLIENT) is not None
+        kinds = list(await session.scalars(select(Outbox.method).where(Outbox.chat == CLIENT).order_by(Outbox.id)))
+    assert kinds[-3:] == ["send_message", "send_document", "send_document"]
 
 
 # --- own data -------------------------------------------------------------------------------------------------------
