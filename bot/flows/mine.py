@@ -81,7 +81,7 @@ async def _erase(desk: Desk, person: Person) -> None:
 
 
 async def _hand_back(desk: Desk, person: Person) -> None:
-    """Sends the clients of a coach who is erased what is kept of their courses that are over: it goes with the coach."""
+    """Sends the clients of a coach who is erased what is kept of courses that are over: it goes with the coach."""
     own = await people.coach_of(desk.session, person)
     if own is None:
         return
