@@ -1,9 +1,9 @@
 """Who may do what: every command, every button and everything else that can be sent, beside the roles that may.
 
 The scene (`scene`) is one coach's practice: a client with a running course (1) and one that is over (2), a programme
-(1) and its next version (2), one alert, invitation, recording, message to many, word and offer of a hand-over;
-assistants with one right each; and another coach with a client (course 3) and a programme (3). What is tapped is always
-the first coach's, or the tapper's own.
+(11) and its next version (12), one alert, invitation, recording, message to many, word and offer of a hand-over;
+assistants with one right each; and another coach with a client (course 3) and a programme (13). What is tapped is
+always the first coach's, or the tapper's own. No two kinds of things share a number: one taken for another is refused.
 """
 
 from __future__ import annotations
@@ -74,38 +74,38 @@ COMMANDS: Mapping[str, Who] = {
 
 TAPS: Mapping[str, Who] = {
     # a client's own day
-    "c:1:all": CLIENT,
-    "c:1:some": CLIENT,
-    "c:1:part": CLIENT,
-    "c:1:none": CLIENT,
-    "c:1:odd": CLIENT,
-    "c:1:fix": CLIENT,
-    "c:1:pain:2": CLIENT,
-    "c:1:pain:0": CLIENT,
-    "c:1:tight:3": CLIENT,
-    "c:1:half:yes": CLIENT,
-    "c:1:half:no": CLIENT,
-    "c:1:why:time": CLIENT,
-    "c:1:kind:dull-both": CLIENT,
-    "c:1:place:here-both": CLIENT,
-    "c:1:place:here-left": CLIENT,
-    "c:1:place:here-right": CLIENT,
-    "c:1:place:elsewhere": CLIENT,
-    "c:1:area:knee": CLIENT,
-    "c:1:flag:no": CLIENT,
-    "c:1:flag:yes": CLIENT,
-    "c:1:bar:0": CLIENT,
-    "c:1:lacks:0": CLIENT,
-    "n:1:all": CLIENT,
-    "m:1:settled": CLIENT,
-    "m:1:same": CLIENT,
-    "m:1:worse": CLIENT,
-    "lead:1:begin": CLIENT,
-    "lead:1:next": CLIENT,
-    "lead:1:back": CLIENT,
-    "lead:1:hold": CLIENT,
-    "lead:1:end": CLIENT,
-    "short:1:5": CLIENT,
+    "c:41:all": CLIENT,
+    "c:41:some": CLIENT,
+    "c:41:part": CLIENT,
+    "c:41:none": CLIENT,
+    "c:41:odd": CLIENT,
+    "c:41:fix": CLIENT,
+    "c:41:pain:2": CLIENT,
+    "c:41:pain:0": CLIENT,
+    "c:41:tight:3": CLIENT,
+    "c:41:half:yes": CLIENT,
+    "c:41:half:no": CLIENT,
+    "c:41:why:time": CLIENT,
+    "c:41:kind:dull-both": CLIENT,
+    "c:41:place:here-both": CLIENT,
+    "c:41:place:here-left": CLIENT,
+    "c:41:place:here-right": CLIENT,
+    "c:41:place:elsewhere": CLIENT,
+    "c:41:area:knee": CLIENT,
+    "c:41:flag:no": CLIENT,
+    "c:41:flag:yes": CLIENT,
+    "c:41:bar:0": CLIENT,
+    "c:41:lacks:0": CLIENT,
+    "n:41:all": CLIENT,
+    "m:41:settled": CLIENT,
+    "m:41:same": CLIENT,
+    "m:41:worse": CLIENT,
+    "lead:41:begin": CLIENT,
+    "lead:41:next": CLIENT,
+    "lead:41:back": CLIENT,
+    "lead:41:hold": CLIENT,
+    "lead:41:end": CLIENT,
+    "short:41:5": CLIENT,
     "today:1": CLIENT,
     # a client's own course
     "join:1:agree": CLIENT,
@@ -120,8 +120,8 @@ TAPS: Mapping[str, Who] = {
     "have:1:yes:strap": CLIENT,
     "about:1": CLIENT,
     "reply:1": CLIENT,
-    "hand:1:0:yes": CLIENT,
-    "hand:1:0:no": CLIENT,
+    "hand:56:0:yes": CLIENT,
+    "hand:56:0:no": CLIENT,
     "liked:2:-": CLIENT,
     "liked:2:reach": CLIENT,
     "upkeep:2:again": CLIENT,
@@ -156,8 +156,8 @@ TAPS: Mapping[str, Who] = {
     "mine:no": EVERYBODY,
     "mine:yes": EVERYBODY,
     # an assistant's own
-    "helping:stop:1": frozenset({Role.SEES}),
-    "helping:people:1": frozenset({Role.SEES}),
+    "helping:stop:31": frozenset({Role.SEES}),
+    "helping:people:31": frozenset({Role.SEES}),
     # people
     "people:1:all:0": SEE | OTHER,
     "client:1": SEE,
@@ -167,7 +167,7 @@ TAPS: Mapping[str, Who] = {
     "rule:1:ease": RULE,
     "rule:1:move": RULE,
     "rule:1:ease:0:0": RULE,
-    "undo:1": RULE,
+    "undo:55": RULE,
     "bar:1:list": RULE,
     "bar:1:0": RULE,
     "go:1": RULE,
@@ -180,49 +180,49 @@ TAPS: Mapping[str, Who] = {
     "steer:1:pause": RULE,
     "steer:1:pause:3": RULE,
     "steer:1:resume": RULE,
-    "steer:1:forget:1": RULE,
-    "seen:1": HEAR,
-    "listed:1:1": HEAR,
+    "steer:1:forget:57": RULE,
+    "seen:51": HEAR,
+    "listed:21:51": HEAR,
     # programmes and links
-    "publish:1": PUBLISH,
-    "invite:1:0": PUBLISH,
-    "invite:1:1": PUBLISH,
-    "invite:1:10": PUBLISH,
-    "draft:1:1::::show": PUBLISH,
-    "draft:1:1::::places": PUBLISH,
-    "draft:1:1::::start": PUBLISH,
-    "draft:1:1::::last": PUBLISH,
-    "draft:1:1::::make": PUBLISH,
-    "invites:1": PUBLISH,
-    "revoke:1": PUBLISH,
-    "guardian:1": PUBLISH,
-    "programme:1": COACH,
-    "preview:1:button": ANY_COACH,
-    "preview:1:changed": COACH,
-    "preview:1:day:1": COACH,
-    "preview:1:page:1": COACH,
-    "preview:1:rehearse": COACH,
-    "over:2:all:0": COACH,
-    "over:2:none:0": COACH,
-    "over:2:one:1": COACH,
-    "over:2:page:1": COACH,
-    "report:1": COACH,
+    "publish:11": PUBLISH,
+    "invite:11:0": PUBLISH,
+    "invite:11:1": PUBLISH,
+    "invite:11:10": PUBLISH,
+    "draft:11:1::::show": PUBLISH,
+    "draft:11:1::::places": PUBLISH,
+    "draft:11:1::::start": PUBLISH,
+    "draft:11:1::::last": PUBLISH,
+    "draft:11:1::::make": PUBLISH,
+    "invites:21": PUBLISH,
+    "revoke:52": PUBLISH,
+    "guardian:52": PUBLISH,
+    "programme:11": COACH,
+    "preview:11:button": ANY_COACH,
+    "preview:11:changed": COACH,
+    "preview:11:day:1": COACH,
+    "preview:11:page:1": COACH,
+    "preview:11:rehearse": COACH,
+    "over:12:all:0": COACH,
+    "over:12:none:0": COACH,
+    "over:12:one:1": COACH,
+    "over:12:page:1": COACH,
+    "report:11": COACH,
     # only the coach
     "handover:1": COACH,
     "upkeep:2:look": COACH,
     "upkeep:2:run": COACH,
-    "group:1:send": COACH,
-    "group:1:anew": COACH,
-    "group:1:leave": COACH,
+    "group:54:send": COACH,
+    "group:54:anew": COACH,
+    "group:54:leave": COACH,
     "group:0:new:all:0": ANY_COACH,
-    "film:1:page:1": COACH,
-    "film:1:is:reach": COACH,
-    "film:1:forget": COACH,
+    "film:53:page:1": COACH,
+    "film:53:is:reach": COACH,
+    "film:53:forget": COACH,
     "film:0:list": ANY_COACH,
     "digest:people": ANY_COACH,
     "digest:page": ANY_COACH,
     "digest:page:0": ANY_COACH,
-    "digest:page:1": COACH,
+    "digest:page:11": COACH,
     "digest:table": ANY_COACH,
     "digest:when": ANY_COACH,
     "digest:when:0": ANY_COACH,
@@ -234,14 +234,14 @@ TAPS: Mapping[str, Who] = {
     "coach:hours:any": ANY_COACH,
     "coach:assistants": ANY_COACH,
     "coach:add": ANY_COACH,
-    "coach:assistant:1": COACH,
-    "coach:right:1:rules": COACH,
-    "coach:remove:1": COACH,
+    "coach:assistant:31": COACH,
+    "coach:right:31:rules": COACH,
+    "coach:remove:31": COACH,
     "coach:away": ANY_COACH,
     "coach:away:2026-06-01:2026-06-03": ANY_COACH,
     "coach:back": ANY_COACH,
     "coach:leave:2026-06-01:2026-06-03:0": ANY_COACH,
-    "coach:leave:2026-06-01:2026-06-03:1": COACH,
+    "coach:leave:2026-06-01:2026-06-03:31": COACH,
 }
 """What a button sends, as the scene has it, and who may."""
 
@@ -263,21 +263,21 @@ async def scene(session: AsyncSession) -> None:
         schema.Person(id=r, chat=r, label=r.name.title(), zone="UTC", morning=time(7), **made) for r in Role
     )
     await session.flush()
-    coaches = ((1, Role.COACH), (2, Role.OTHER_COACH), (3, Role.REMOVED_COACH))
+    coaches = ((21, Role.COACH), (22, Role.OTHER_COACH), (23, Role.REMOVED_COACH))
     session.add_all(schema.Coach(id=n, person_id=role, **made) for n, role in coaches)
     await session.flush()
     session.add_all(
         schema.Helper(
             id=n,
-            coach_id=1,
+            coach_id=21,
             person_id=role,
             added_at=NOW,
             **{right: role.name.lower() == right for right in ("sees", "rules", "publishes", "hears")},
         )
-        for n, role in enumerate((*HELPERS, Role.REMOVED_ASSISTANT), start=1)
+        for n, role in enumerate((*HELPERS, Role.REMOVED_ASSISTANT), start=31)
     )
     away = {"first_on": TODAY, "last_on": TODAY + timedelta(days=1), "stand_in_id": Role.STANDS_IN}
-    session.add(schema.Absence(id=1, coach_id=1, **away))
+    session.add(schema.Absence(id=58, coach_id=21, **away))
     await _programmes(session)
     await _courses(session)
     await _things(session)
@@ -290,7 +290,7 @@ async def scene(session: AsyncSession) -> None:
 async def _programmes(session: AsyncSession) -> None:
     source = SOURCE
     programme = read_programme(source)
-    for number, coach, text in ((1, 1, source), (2, 1, f"{source}\n"), (3, 2, source)):
+    for number, coach, text in ((11, 21, source), (12, 21, f"{source}\n"), (13, 22, source)):
         version = schema.ProgrammeVersion(id=number, coach_id=coach, digest=f"{number}", title=programme.title)
         version.source, version.stored_at, version.published_at = text, NOW, NOW
         session.add(version)
@@ -299,9 +299,9 @@ async def _programmes(session: AsyncSession) -> None:
 
 async def _courses(session: AsyncSession) -> None:
     people = (
-        (1, Role.CLIENT, 1, 1, "active"),
-        (2, Role.CLIENT, 1, 1, "finished"),
-        (3, Role.OTHER_CLIENT, 2, 3, "active"),
+        (1, Role.CLIENT, 21, 11, "active"),
+        (2, Role.CLIENT, 21, 11, "finished"),
+        (3, Role.OTHER_CLIENT, 22, 13, "active"),
     )
     for number, person, coach, version, state in people:
         course = schema.Course(id=number, person_id=person, coach_id=coach, version_id=version, state=state, day=2)
@@ -309,7 +309,7 @@ async def _courses(session: AsyncSession) -> None:
         course.paused = None
         session.add(course)
     await session.flush()
-    session.add_all((_row(1, 1, Role.CLIENT), _row(3, 3, Role.OTHER_CLIENT)))
+    session.add_all((_row(41, 1, Role.CLIENT), _row(43, 3, Role.OTHER_CLIENT)))
     await session.flush()
 
 
@@ -325,7 +325,7 @@ async def _things(session: AsyncSession) -> None:
     session.add_all(
         (
             schema.Alert(
-                id=1,
+                id=51,
                 course_id=1,
                 cause="excessive",
                 at_once=True,
@@ -335,22 +335,22 @@ async def _things(session: AsyncSession) -> None:
                 rung=1,
             ),
             schema.Invite(
-                id=1, coach_id=1, version_id=1, token_hash="h", places=1, made_at=NOW, expires_at=far, guardian=None
+                id=52, coach_id=21, version_id=11, token_hash="h", places=1, made_at=NOW, expires_at=far, guardian=None
             ),
-            schema.Recording(id=1, coach_id=1, movement=None, kind="video", file_id="F", at=NOW),
-            schema.GroupMessage(id=1, coach_id=1, state="all", programme=0, text="Hello", made_at=NOW),
-            schema.Overrule(id=1, course_id=1, what="ease", at=NOW),
-            schema.HandOver(id=1, course_id=1, from_coach_id=1, to_coach_id=2, asked_at=NOW),
-            schema.CoachNote(id=1, course_id=1, text="noted", at=NOW),
+            schema.Recording(id=53, coach_id=21, movement=None, kind="video", file_id="F", at=NOW),
+            schema.GroupMessage(id=54, coach_id=21, state="all", programme=0, text="Hello", made_at=NOW),
+            schema.Overrule(id=55, course_id=1, what="ease", at=NOW),
+            schema.HandOver(id=56, course_id=1, from_coach_id=21, to_coach_id=22, asked_at=NOW),
+            schema.CoachNote(id=57, course_id=1, text="noted", at=NOW),
         )
     )
-    await due.plan(session, due.DueKind.CALL, 1, far)
+    await due.plan(session, due.DueKind.CALL, 51, far)
     await session.flush()
 
 
 async def ready(session: AsyncSession, data: str) -> None:
     """What must have happened before a button stands in a chat."""
-    course, row = await session.get_one(schema.Course, 1), await session.get_one(schema.LedgerRow, 1)
+    course, row = await session.get_one(schema.Course, 1), await session.get_one(schema.LedgerRow, 41)
     verb, *words = data.split(":")
     if verb == "m":
         row.kind = "asking"
@@ -372,10 +372,10 @@ async def ready(session: AsyncSession, data: str) -> None:
             session.add(test)
     elif verb in ("liked", "upkeep"):
         over = await session.get_one(schema.Course, 2)
-        done = _row(20, 2, Role.CLIENT, TODAY - timedelta(days=20))
+        done = _row(49, 2, Role.CLIENT, TODAY - timedelta(days=20))
         session.add(done)
         await session.flush()
-        session.add(schema.CheckInRow(ledger_id=20, completion="done", pain=0, sore=False, odd=False, updated_at=NOW))
+        session.add(schema.CheckInRow(ledger_id=49, completion="done", pain=0, sore=False, odd=False, updated_at=NOW))
         if data.endswith(":again"):
             over.after_id = 1
     await session.flush()

@@ -54,7 +54,7 @@ async def opened(desk: Desk, person: Person, door: Door) -> None:
 async def _ask(desk: Desk, client: Person, hand: HandOver, new: Coach, old: Person, taker: Person) -> None:
     words = desk.words(client)
     page = await coach_page.about(desk, client, new)
-    about = words.say("coaching.about", p=page)
+    about = "" if page.is_empty else words.say("coaching.about", p=page)
     text = words.say("coaching.hand_over_ask", old=old.label, new=taker.label, about=about, number=page.number)
     data = f"hand:{hand.id}:{page.number}"
     rows = ((Button(words.gettext("Yes"), f"{data}:yes"), Button(words.gettext("No, stay"), f"{data}:no")),)

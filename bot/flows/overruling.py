@@ -228,6 +228,12 @@ async def withdraw(desk: Desk, course: Course) -> None:
     )
 
 
+async def course_of(desk: Desk, overrule_id: int) -> int:
+    """The number of the course that a word is for; 0 where there is no such word."""
+    row = await desk.session.get(Overrule, overrule_id)
+    return row.course_id if row is not None else 0
+
+
 async def undo(desk: Desk, person: Person, coach: Coach, overrule_id: int) -> None:
     """Takes a word back as long as the row that it is for is not made. Raises NotAllowed."""
     row = await desk.session.get(Overrule, overrule_id)

@@ -33,6 +33,9 @@ OURS = ("outbox", "attachment", "due", "note")
 """Tables of what is said and when; whoever may not do something is told so."""
 
 
+REFUSED = ("coach.not_a_coach", "coaching.not_your_part", "checkin.not_yours")
+
+
 class Undone(Exception):
     """Ends a try; nothing of it stays."""
 
@@ -64,7 +67,7 @@ async def tried(house: Database, role: Role, act: Act, data: str = "") -> tuple[
             async with session.begin_nested():
                 await act(desk, person)
         except NotAllowed as refused:
-            may = refused.words not in ("coach.not_a_coach", "checkin.not_yours")
+            may = refused.words not in REFUSED
         session.expire_all()
         after = await others(session, role)
         found.append((may, [name for name in before if before[name] != after[name]]))
