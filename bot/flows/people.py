@@ -31,7 +31,7 @@ HURTS = 3
 NEAR = 75
 """How like a typed name a person's must be, of 100. Our own choice."""
 A_WEEK = 7
-LABEL = 34
+LABEL = 28
 """Characters of a programme's title on a button, beside the number of people."""
 
 
