@@ -341,15 +341,23 @@ def practice(
     port: Annotated[int, typer.Option(help="Where the page is served, on this machine only.")] = 8642,
     no_open: Annotated[bool, typer.Option("--no-open", help="Do not open the page in a browser.")] = False,
     data: Annotated[Path | None, typer.Option(help="Where the practice data is kept.")] = None,
+    group: Annotated[
+        int | None, typer.Option(min=1, max=300, help="An invented group of so many clients who have lived six weeks.")
+    ] = None,
 ) -> None:
     """Try everything here: a local chat, an invented coach and client, and a calendar that you move."""
+    from bot.grouping import OtherPeople, practise_group
     from bot.practising import PortTaken, practise
     from bot.settings import data_folder
 
-    folder = data if data is not None else data_folder() / "practice"
+    folder = data if data is not None else data_folder() / (f"practice-group-{group}" if group else "practice")
+    open_page = not no_open
     try:
-        _run(lambda: practise(port=port, folder=folder, open_page=not no_open, say=typer.echo))
-    except PortTaken as error:
+        if group is None:
+            _run(lambda: practise(port=port, folder=folder, open_page=open_page, say=typer.echo))
+        else:
+            _run(lambda: practise_group(port=port, folder=folder, open_page=open_page, count=group, say=typer.echo))
+    except (PortTaken, OtherPeople) as error:
         _complain(str(error))
         raise typer.Exit(WRONG_USE) from error
 

@@ -103,7 +103,9 @@ async def _tap_rule(desk: Desk, person: Person, words: list[str]) -> None:
 
 
 async def _tap_undo(desk: Desk, person: Person, words: list[str]) -> None:
-    await overruling.undo(desk, person, await _coach(desk, person, words, Right.RULE), number(words, 0))
+    word_ = number(words, 0)
+    coach = await coach_of_course(desk, person, await overruling.course_of(desk, word_), Right.RULE)
+    await overruling.undo(desk, person, coach, word_)
 
 
 async def _tap_steer(desk: Desk, person: Person, words: list[str]) -> None:

@@ -87,6 +87,7 @@ def _told(done: Restored) -> str:
     return (
         f"restored {done.rows} rows{until}; {done.not_sent_again} messages that were on their way are not sent again, "
         f"{done.erased_again} people were erased again"
+        + (f"; {done.coaches_stay} coaches who were erased have clients in it, and stay" if done.coaches_stay else "")
     )
 
 

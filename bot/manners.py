@@ -118,7 +118,7 @@ def _question(data: str) -> tuple[str, str] | None:
     return (verb, rest[-1]) if verb in _ELSEWHERE and rest else None
 
 
-def _city_is_asked(messages: Sequence[Mapping[str, Any]]) -> bool:
+def city_is_asked(messages: Sequence[Mapping[str, Any]]) -> bool:
     question = html.unescape(str(words("en").say("joining.zone")))
     return bool(messages) and messages[-1]["from"] == "bot" and messages[-1]["text"] == question
 
@@ -133,7 +133,7 @@ def _test_is_open(journal: Mapping[str, Any]) -> str | None:
 
 # --- what follows from it -------------------------------------------------------------------------------------------
 
-_PLAIN = {
+PLAIN = {
     "join": "agree",
     "screen-age": "adult",
     "screen-inside": "none",
@@ -202,7 +202,7 @@ def next_act(manner: Manner, scene: Scene) -> Act | None:
         return None
     if manner is Manner.CHAOTIC and (noise := _noise(scene)) is not None:
         return noise
-    if _city_is_asked(scene.messages):
+    if city_is_asked(scene.messages):
         return Say(CITY)
     question = asked(scene.messages)
     measure = _test_is_open(scene.journal)
@@ -220,14 +220,14 @@ def _answers(manner: Manner, question: Asked, scene: Scene) -> Iterator[Act]:
     if question.name == "tight" and manner is not Manner.TIDY:
         return
     if manner is Manner.SORE and scene.dates:
-        yield question.tap(str(getattr(_sore_day(scene), question.name, "")), _PLAIN.get(question.name, ""))
+        yield question.tap(str(getattr(_sore_day(scene), question.name, "")), PLAIN.get(question.name, ""))
     if manner is Manner.CHAOTIC and question.name == "session":
         typed = Say(_TYPED[scene.dates % len(_TYPED)])
         if typed not in scene.done:
             yield typed
     if manner is Manner.TIDY and question.name == "session" and scene.dates % 5 == 3:
         yield question.tap("some")
-    yield question.tap(_PLAIN.get(question.name, ""))
+    yield question.tap(PLAIN.get(question.name, ""))
 
 
 def _sore_day(scene: Scene) -> _Day:

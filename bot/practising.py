@@ -6,7 +6,7 @@ import asyncio
 import re
 import signal
 import webbrowser
-from collections.abc import AsyncIterator, Callable
+from collections.abc import AsyncIterator, Awaitable, Callable
 from contextlib import asynccontextmanager
 from datetime import UTC, datetime, time, timedelta
 from pathlib import Path
@@ -35,6 +35,8 @@ COACH_NAME, CLIENT_NAME = "Demo coach", "Demo client"
 CITY, ZONE, MORNING = "Lisbon", "Europe/Lisbon", time(7)
 PATIENCE = 30.0
 """Seconds that a move waits for everything to be handled and sent."""
+A_LOOK = 0.005
+"""Seconds between two looks at what hangs, for each of these; a look takes time from the work."""
 
 
 class PortTaken(RuntimeError):
@@ -84,7 +86,7 @@ class PracticeMover:
                 return
             if machine.now() > until:
                 raise Unsettled(hanging)
-            await asyncio.sleep(0.01)
+            await asyncio.sleep(A_LOOK * len(hanging))
 
     def database(self) -> Database:
         """The program's database. Raises Unsettled while it is still starting."""
@@ -96,9 +98,12 @@ class PracticeMover:
         await self.settle()
 
     async def _hanging(self) -> list[str]:
+        """The first that is found: most looks come while an update is on its way, and cost nothing then."""
         unfetched = self._platform.unconfirmed()
+        if unfetched:
+            return unfetched
         async with self._running().database.reading() as session:
-            return [*unfetched, *await rehearsals.open_work(session), *await open_work(session)]
+            return await open_work(session) or await rehearsals.open_work(session)
 
     async def _next_due(self) -> datetime | None:
         async with self._running().database.reading() as session:
@@ -108,6 +113,9 @@ class PracticeMover:
         if self._program is None:
             raise Unsettled(["the bot, which is still starting"])
         return self._program
+
+
+SetsTheScene = Callable[[Running, Platform, PracticeMover], Awaitable[None]]
 
 
 def _first_morning(now: datetime) -> datetime:
@@ -135,10 +143,16 @@ async def practise(*, port: int, folder: Path, open_page: bool, say: Callable[[s
 
 
 @asynccontextmanager
-async def practice_running(folder: Path, *, port: int) -> AsyncIterator[tuple[str, Running]]:
-    """Server, bot and demo people while the block runs; gives the page's address. Raises PortTaken."""
+async def practice_running(
+    folder: Path, *, port: int, scene: SetsTheScene | None = None, starts: datetime | None = None
+) -> AsyncIterator[tuple[str, Running]]:
+    """Server, bot and people while the block runs; gives the page's address. Raises PortTaken.
+
+    In a folder without chats the calendar begins at `starts` and `scene` says who is there: without them the demo
+    people's next morning, and the demo people.
+    """
     store = Store(folder / "chats.sqlite")
-    calendar = StandingCalendar(store, _first_morning(datetime.now(UTC)))
+    calendar = StandingCalendar(store, starts or _first_morning(datetime.now(UTC)))
     platform = Platform(TOKEN, calendar=calendar, machine=SystemMachine(), store=store)
     mover = PracticeMover(calendar, platform)
     faults = Faults()
@@ -157,7 +171,7 @@ async def practice_running(folder: Path, *, port: int) -> AsyncIterator[tuple[st
             async with running(settings, calendar=calendar, machine=SystemMachine()) as program:
                 mover.attend(program)
                 if not platform.chats():
-                    await _set_the_scene(program, platform, mover)
+                    await (scene or _set_the_scene)(program, platform, mover)
                 yield address, program
     finally:
         store.close()
@@ -181,7 +195,7 @@ async def _set_the_scene(program: Running, platform: Platform, mover: PracticeMo
     """A coach who publishes the sample and a client who joins it, by the same words and taps as anybody's."""
     now = mover.now()
     token = await program.database.write(lambda session: links.new_coach_link(session, now))
-    scene = _Scene(platform, mover)
+    scene = Scene(platform, mover)
     await scene.say(COACH, f"/start {token}", COACH_NAME)
     await scene.say(COACH, CITY)
     platform.send_document(COACH, trying.SAMPLES[0], trying.sample(trying.SAMPLES[0]).encode())
@@ -197,7 +211,9 @@ async def _set_the_scene(program: Running, platform: Platform, mover: PracticeMo
     await scene.tap(CLIENT, "Begin today")
 
 
-class _Scene:
+class Scene:
+    """Somebody types or taps, and everything that follows is waited for."""
+
     def __init__(self, platform: Platform, mover: PracticeMover) -> None:
         self._platform = platform
         self._mover = mover

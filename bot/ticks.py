@@ -166,6 +166,6 @@ async def ticking(ticker: Ticker, *, seconds: float) -> AsyncIterator[None]:
     try:
         yield
     finally:
-        scheduler.shutdown(wait=False)
-        async with ticker.lock:
-            log.debug("ticks-stopped")
+        scheduler.pause()
+        async with ticker.lock:  # a tick that has begun or waits comes first: a shutdown would break it off
+            scheduler.shutdown(wait=False)

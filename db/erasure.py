@@ -9,6 +9,7 @@ from sqlalchemy import ColumnElement, delete, or_, select, update
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from db import record
+from db.courses import CourseState
 from db.due import DueKind
 from db.schema import (
     Absence,
@@ -45,48 +46,38 @@ from db.schema import (
     Rehearsal,
 )
 
+OVER = (CourseState.FINISHED, CourseState.STOPPED)
+
 
 class StillCoach(ValueError):
-    """Somebody who has clients cannot be erased before these are handed over."""
+    """Somebody whose clients' courses are not over cannot be erased before these are handed over."""
 
 
 async def erase(session: AsyncSession, person: Person, now: datetime, *, but_update: int | None = None) -> None:
     """Deletes everything that is known of a person and keeps only that they were erased.
 
-    `but_update` is the update that asked for it, which is still being handled. Raises `StillCoach`.
+    `but_update` is the update that asked for it, which is still being handled. Of a coach the courses that are over go
+    too, with what their clients said in them. Raises `StillCoach`.
     """
     coach = await session.scalar(select(Coach.id).where(Coach.person_id == person.id))
-    if coach is not None and await session.scalar(select(Course.id).where(Course.coach_id == coach).limit(1)):
+    running = select(Course.id).where(
+        Course.coach_id == coach, Course.state.not_in(OVER), Course.person_id != person.id
+    )
+    if coach is not None and await session.scalar(running.limit(1)):
         raise StillCoach("a coach with clients is not erased: hand them over first")
     await note(session, person.id, person.created_at, now)
-    rows = select(LedgerRow.id).where(LedgerRow.person_id == person.id)
-    courses = select(Course.id).where(Course.person_id == person.id)
-    await session.execute(update(Course).where(Course.person_id == person.id).values(after_id=None))
-    letters = select(GroupLetter.id).where(GroupLetter.course_id.in_(courses))
     await _forget_records(session, person)
-    alerts = select(Alert.id).where(Alert.course_id.in_(courses))
+    await _forget_courses(session, Course.person_id == person.id)
+    if coach is not None:
+        await _forget_courses(session, Course.coach_id == coach)
     for table, whose in (
         (Due, Due.kind.in_([DueKind.MORNING, DueKind.THINGS, DueKind.RETEST]) & (Due.subject == person.id)),
-        (Due, (Due.kind == DueKind.NUDGE) & Due.subject.in_(rows)),
-        (Due, (Due.kind == DueKind.CALL) & Due.subject.in_(alerts)),
-        (AlertCall, AlertCall.alert_id.in_(alerts) | (AlertCall.person_id == person.id)),
-        (Alert, Alert.course_id.in_(courses)),
-        (HandOver, HandOver.course_id.in_(courses)),
-        (Door, Door.course_id.in_(courses)),
+        (AlertCall, AlertCall.person_id == person.id),
         (InviteUse, InviteUse.person_id == person.id),
         (Guesses, Guesses.chat == person.chat),
         (Helper, Helper.person_id == person.id),
-        (Overrule, Overrule.course_id.in_(courses)),
-        (CoachNote, CoachNote.course_id.in_(courses)),
-        (Due, (Due.kind == DueKind.LETTER) & Due.subject.in_(letters)),
-        (GroupLetter, GroupLetter.course_id.in_(courses)),
         (Rehearsal, Rehearsal.person_id == person.id),
-        (MeasureRow, MeasureRow.course_id.in_(courses)),
-        (PhotoRow, PhotoRow.course_id.in_(courses)),
-        (CheckInRow, CheckInRow.ledger_id.in_(rows)),
         (Answer, Answer.person_id == person.id),
-        (LedgerRow, LedgerRow.person_id == person.id),
-        (Course, Course.person_id == person.id),
         (Consent, Consent.person_id == person.id),
         (Inbox, (Inbox.chat == person.chat) & (Inbox.update_id != (but_update or 0))),
         (ChatPace, ChatPace.chat == person.chat),
@@ -117,6 +108,36 @@ async def _forget_records(session: AsyncSession, person: Person) -> None:
     for coach in await session.scalars(select(Coach).where(Coach.id.in_(whose))):
         on_its_way = Outbox.key.startswith(record.key_of(coach), autoescape=True) & (Outbox.state != "sent")
         await _forget_messages(session, on_its_way)
+
+
+async def _forget_courses(session: AsyncSession, whose: ColumnElement[bool]) -> None:
+    """Courses with everything that was said and decided in them."""
+    courses = select(Course.id).where(whose)
+    rows = select(LedgerRow.id).where(LedgerRow.course_id.in_(courses))
+    letters = select(GroupLetter.id).where(GroupLetter.course_id.in_(courses))
+    alerts = select(Alert.id).where(Alert.course_id.in_(courses))
+    answers = select(Answer.id).where(Answer.ledger_id.in_(rows))
+    await session.execute(update(Course).where(Course.after_id.in_(courses)).values(after_id=None))
+    await session.execute(update(Overrule).where(Overrule.seen_answer_id.in_(answers)).values(seen_answer_id=None))
+    for table, of_courses in (
+        (Due, (Due.kind == DueKind.NUDGE) & Due.subject.in_(rows)),
+        (Due, (Due.kind == DueKind.CALL) & Due.subject.in_(alerts)),
+        (Due, (Due.kind == DueKind.LETTER) & Due.subject.in_(letters)),
+        (AlertCall, AlertCall.alert_id.in_(alerts)),
+        (Alert, Alert.course_id.in_(courses)),
+        (HandOver, HandOver.course_id.in_(courses)),
+        (Door, Door.course_id.in_(courses)),
+        (Overrule, Overrule.course_id.in_(courses)),
+        (CoachNote, CoachNote.course_id.in_(courses)),
+        (GroupLetter, GroupLetter.course_id.in_(courses)),
+        (MeasureRow, MeasureRow.course_id.in_(courses)),
+        (PhotoRow, PhotoRow.course_id.in_(courses)),
+        (CheckInRow, CheckInRow.ledger_id.in_(rows)),
+        (Answer, Answer.ledger_id.in_(rows)),
+        (LedgerRow, LedgerRow.course_id.in_(courses)),
+        (Course, Course.id.in_(courses)),
+    ):
+        await session.execute(delete(table).where(of_courses))
 
 
 async def _forget_coach(session: AsyncSession, coach: int) -> None:
@@ -168,17 +189,23 @@ async def erased(session: AsyncSession) -> list[tuple[int, datetime, datetime]]:
     return [(person, made_at, at) for person, made_at, at in rows]
 
 
-async def erase_again(session: AsyncSession, known: Sequence[tuple[int, datetime, datetime]]) -> int:
-    """Erases again whoever an older copy has brought back; returns how many people that were."""
+async def erase_again(session: AsyncSession, known: Sequence[tuple[int, datetime, datetime]]) -> tuple[int, int]:
+    """Erases again whoever an older copy has brought back; returns how many people that were.
+
+    The second number is of coaches who stay, because that copy has clients of theirs who had been handed over since.
+    """
     already = {(person, made_at) for person, made_at, _at in await erased(session)}
-    count = 0
+    count = stay = 0
     for person_id, made_at, at in known:
         if (person_id, made_at) in already:
             continue
         person = await session.get(Person, person_id)
         if person is not None and person.created_at == made_at:
-            await erase(session, person, at)
-            count += 1
+            try:
+                await erase(session, person, at)
+                count += 1
+            except StillCoach:
+                stay += 1
         else:
             await note(session, person_id, made_at, at)
-    return count
+    return count, stay

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from calendar import day_abbr
 from collections.abc import Sequence
 from datetime import date, datetime
 from typing import Any
@@ -273,6 +274,8 @@ async def _coaching(session: AsyncSession, person: Person) -> Coaching | None:
         .order_by(Absence.id)
     )
     hours = f"{coach.answers_from:%H:%M}-{coach.answers_until:%H:%M}" if coach.answers_from else None
+    if hours and coach.answers_on:
+        hours += f" ({', '.join(day_abbr[day] for day in coach.answers_on)})"
     return Coaching(
         training=coach.training,
         answering_hours=hours,

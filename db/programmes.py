@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import datetime
 
-from sqlalchemy import select
+from sqlalchemy import select, update
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from db.schema import Coach, ProgrammeVersion
+from db.schema import Coach, Course, LedgerRow, ProgrammeVersion
 from plans.programme import Programme
 
 
@@ -49,6 +49,19 @@ async def copied(session: AsyncSession, version: ProgrammeVersion, coach: Coach)
         session.add(found)
         await session.flush()
     return found
+
+
+async def take_along(session: AsyncSession, course: Course, coach: Coach) -> None:
+    """Gives another coach every version that a course is of, or was of on one of its dates."""
+    past = select(LedgerRow.version_id).where(LedgerRow.course_id == course.id, LedgerRow.version_id.is_not(None))
+    for number in {course.version_id, *(await session.scalars(past.distinct()))}:
+        new = await copied(session, await session.get_one(ProgrammeVersion, number), coach)
+        rows = update(LedgerRow).where(LedgerRow.course_id == course.id, LedgerRow.version_id == number)
+        await session.execute(rows.values(version_id=new.id))
+        if course.version_id == number:
+            course.version_id = new.id
+    course.next_version_id = None
+    await session.flush()
 
 
 async def of_coach(session: AsyncSession, coach: Coach) -> Sequence[ProgrammeVersion]:

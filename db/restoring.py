@@ -26,6 +26,8 @@ class Restored:
     not_sent_again: int
     newest: datetime | None
     """The last moment that the backup knows of."""
+    coaches_stay: int = 0
+    """Coaches who were erased, and who have clients in the backup: see `db.erasure.erase_again`."""
 
 
 async def put_back(
@@ -42,7 +44,7 @@ async def put_back(
     rows = sum((await copying.compare(source, target)).values())
     session = AsyncSession(bind=target, join_transaction_mode="conditional_savepoint", expire_on_commit=False)
     async with session:
-        again = await erasure.erase_again(session, known)
+        again, stay = await erasure.erase_again(session, known)
         newest = await _newest(session)
         unsent = await session.execute(
             update(Outbox)
@@ -59,7 +61,7 @@ async def put_back(
             await session.execute(delete(table))
         await session.execute(delete(Note).where(Note.name.in_(["budget", "last_update"])))
         await session.commit()
-    return Restored(rows, again, count, newest)
+    return Restored(rows, again, count, newest, stay)
 
 
 async def _newest(session: AsyncSession) -> datetime | None:

@@ -74,7 +74,9 @@ async def _newest(session: AsyncSession, coach: Coach) -> dict[int, str]:
 
 async def _last_said(session: AsyncSession, coach: Coach) -> dict[int, tuple[date | None, CheckIn]]:
     """Each course's last answer and its date."""
-    answered = or_(CheckInRow.completion.is_not(None), CheckInRow.pain.is_not(None), CheckInRow.sore)
+    answered = or_(
+        CheckInRow.completion.is_not(None), CheckInRow.pain.is_not(None), CheckInRow.kind.is_not(None), CheckInRow.sore
+    )
     last = _last_dates(coach).join(CheckInRow, CheckInRow.ledger_id == LedgerRow.id).where(answered).subquery()
     rows = await session.execute(
         select(LedgerRow.course_id, LedgerRow.local_date, CheckInRow)

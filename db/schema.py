@@ -133,6 +133,8 @@ class Coach(Base):
     answers_from: Mapped[time | None]
     """Local time from which this coach reads and answers; None, with `answers_until`, for no hours of their own."""
     answers_until: Mapped[time | None]
+    answers_on: Mapped[list[int] | None] = mapped_column(JSON)
+    """Weekdays of these hours, Monday is 0; None for every day."""
     created_at: Mapped[datetime]
 
 

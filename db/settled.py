@@ -8,5 +8,5 @@ from db import inbox, outbox
 
 
 async def open_work(session: AsyncSession) -> list[str]:
-    """What hangs, in words: open updates, and messages that wait (in backoff too) or are on their way."""
-    return [*await inbox.open_work(session), *await outbox.open_work(session)]
+    """What hangs, in words: open updates, else messages that wait (in backoff too) or are on their way."""
+    return await inbox.open_work(session) or await outbox.open_work(session)

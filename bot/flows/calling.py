@@ -7,9 +7,9 @@ and `decided` (waits, held, rests, asked, or nothing).
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from datetime import date, datetime, time, timedelta
+from datetime import date, datetime, timedelta
 
-from bot.flows import rights, showing, times
+from bot.flows import answering, rights, showing, times
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words import Words
@@ -28,8 +28,6 @@ STANDING_BY = 3
 """The rung of the ladder from which on others than the coach are called."""
 DAILY = timedelta(hours=24)
 """So often everybody is called once all have been. Our own choice."""
-OPEN, SHUT = time(7), time(21)
-"""Hours in which a second call that is no red flag may come to a coach who has set none. Our own choice."""
 
 
 async def call(desk: Desk, course: Course, alert: Alert) -> None:
@@ -115,19 +113,7 @@ def _next_call(desk: Desk, coach: Coach, own: Person, alert: Alert) -> datetime:
     """When the next call is due; only a red flag comes in the coach's quiet hours."""
     wait = desk.installation.red_flag_again if alert.red else desk.installation.alert_again
     at = desk.now + (wait if alert.rung < STANDING_BY else DAILY)
-    return at if alert.red else awake(coach, own, at)
-
-
-def awake(coach: Coach, own: Person, at: datetime) -> datetime:
-    """The first moment from `at` on that lies in a coach's answering hours."""
-    opens, shuts = coach.answers_from or OPEN, coach.answers_until or SHUT
-    here = localtime.local(at, times.zone_of(own))
-    clock = here.time()
-    open_now = opens <= clock < shuts if opens < shuts else clock >= opens or clock < shuts
-    if open_now:
-        return at
-    day = here.date() if clock < opens else here.date() + timedelta(days=1)
-    return times.at(own, day, opens)
+    return at if alert.red else answering.awake(coach, own, at)
 
 
 # --- seen ---------------------------------------------------------------------------------------------------------

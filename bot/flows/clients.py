@@ -17,7 +17,7 @@ from bot.words.facts import facts
 from bot.words.message import Button, Message, Rows
 from db import alerts, courses
 from db.courses import CourseState
-from db.schema import Answer, Coach, Course, LedgerRow, Person, ProgrammeVersion
+from db.schema import Alert, Answer, Coach, Course, LedgerRow, Person, ProgrammeVersion
 from plans.ledger import Entry
 from plans.localtime import local
 from plans.overruling import Word
@@ -44,7 +44,7 @@ async def client_page(desk: Desk, person: Person, coach: Coach, course_id: int) 
         "page.client",
         c=_state(course, client) | {"title": version.title, "all": len((await desk.programme(course)).days)},
         **await _next(desk, course, words),
-        alerts=await alerts.open_of(desk.session, course),
+        alerts=[_open(words, client, alert) for alert in await alerts.open_of(desk.session, course)],
         said=await _own_words(desk, client, words),
         tests=await progress.tests_said(desk, course, words),
         notes=[_dated(words, client, note.at, note.text) for note in (await steering.notes_of(desk, course))[:NOTES]],
@@ -63,6 +63,7 @@ def _state(course: Course, client: Person) -> dict[str, object]:
         "day": course.day,
         "level": course.level,
         "paused": course.paused is not None,
+        "goes_over": course.next_version_id is not None,
         "unreachable": client.unreachable_since is not None,
     }
 
@@ -115,10 +116,10 @@ async def every_reason(desk: Desk, person: Person, coach: Coach, course_id: int)
 
 
 def _votes(words: Words, row: LedgerRow) -> dict[str, object]:
-    decision, named = row.decision or {}, {verdict.word: said for verdict, said in verdict_words(words).items()}
-    votes = [vote | {"named": named.get(vote["verdict"])} for vote in decision.get("votes") or ()]
-    reason = words.say("ruling.why", reason=decision.get("reason"), f=showing.facts_of(decision))
-    return {"verdict": named.get(str(decision.get("verdict"))) or reason, "votes": votes}
+    """The verdict behind a row and the votes for it, in words; a row without a verdict has its kind to say."""
+    decision, names = row.decision or {}, {verdict.word: name for verdict, name in verdict_words(words).items()}
+    votes = [vote | {"verdict": names.get(vote.get("verdict"))} for vote in decision.get("votes") or ()]
+    return {"verdict": names.get(str(decision.get("verdict"))), "votes": votes}
 
 
 def _row_line(words: Words, row: LedgerRow, entry: Entry) -> dict[str, object]:
@@ -130,12 +131,24 @@ def _row_line(words: Words, row: LedgerRow, entry: Entry) -> dict[str, object]:
         "date": words.weekday_and_date(row.local_date),
         "what": _what(words, row, entry),
         "said": ", ".join(part for part in (morning, said) if part),
-        "why": "" if plain else words.say("ruling.why", reason=reason, f=showing.facts_of(row.decision)),
+        "why": "" if plain else _why(words, reason, row),
     }
 
 
+def _why(words: Words, reason: str | None, row: LedgerRow) -> str:
+    """Why a date had what it had. What is "not done yet" for the next row was not done before this one."""
+    if reason in ("no-vote", "not-done"):
+        return words.gettext("not done before")
+    return words.say("ruling.why", reason=reason, f=showing.facts_of(row.decision))
+
+
 def _what(words: Words, row: LedgerRow, entry: Entry) -> str:
-    return words.say("page.what", kind=entry.kind, day=row.day, level=row.level)
+    return words.say("page.date", kind=entry.kind, day=row.day, level=row.level)
+
+
+def _open(words: Words, client: Person, alert: Alert) -> dict[str, object]:
+    since = words.short_date(local(alert.opened_at, times.zone_of(client)).date())
+    return {"cause": alert.cause, "facts": alert.facts, "events": alert.events, "since": since}
 
 
 async def _actions(desk: Desk, words: Words, course: Course) -> Rows:

@@ -4,11 +4,10 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
-from datetime import time
 
 from markupsafe import Markup
 
-from bot.flows import absences, assistants, places, times
+from bot.flows import absences, answering, assistants, times
 from bot.flows.asking import Asked, close, open_for
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed, coach_only
@@ -45,17 +44,18 @@ async def about(desk: Desk, reader: Person, coach: Coach) -> About:
     return About(
         person.label,
         coach.training or "",
-        hours_of(coach, person, reader),
+        hours_of(desk, coach, person, reader),
         terms.text if terms is not None else "",
         terms.number if terms is not None else 0,
     )
 
 
-def hours_of(coach: Coach, own: Person, reader: Person) -> str:
+def hours_of(desk: Desk, coach: Coach, own: Person, reader: Person) -> str:
     """A coach's answering hours; empty where they have set none. `own` is the coach as a person."""
-    if coach.answers_from is None or coach.answers_until is None:
+    found = answering.of(coach)
+    if found is None:
         return ""
-    hours = f"{coach.answers_from:%H:%M} - {coach.answers_until:%H:%M}"
+    hours = answering.said(found, desk.words(reader))
     elsewhere = times.zone_of(own) != times.zone_of(reader)
     return f"{hours} ({times.zone_of(own).rpartition('/')[2].replace('_', ' ')})" if elsewhere else hours
 
@@ -109,30 +109,13 @@ async def for_client(desk: Desk, reader: Person, course: Course) -> None:
 
 
 async def _take_hours(desk: Desk, person: Person, coach: Coach, text: str) -> None:
-    if text == "any":
-        coach.answers_from = coach.answers_until = None
-    else:
-        read = read_hours(text)
-        if read is None:
-            await desk.say(person, Message(desk.words(person).say("coaching.hours_unread")))
-            return
-        coach.answers_from, coach.answers_until = read
+    read = answering.read(text, person.language)
+    if read is None and text != "any":
+        await desk.say(person, Message(desk.words(person).say("coaching.hours_unread")))
+        return
+    answering.take(coach, read)
     close(person, Asked.HOURS)
     await show(desk, person, coach)
-
-
-def read_hours(text: str) -> tuple[time, time] | None:
-    """Two times of day, the first and the last; None for anything else.
-
-    >>> read_hours("1700-2000"), read_hours("from 8:30 to 8:30")
-    ((datetime.time(17, 0), datetime.time(20, 0)), None)
-    """
-    if re.fullmatch(r"\d{4}-\d{4}", text, re.ASCII):
-        text = f"{text[:2]}:{text[2:4]}-{text[5:7]}:{text[7:]}"
-    found = [places.time_of(part) for part in re.findall(r"\d{1,2}[:.h]\d{2}", text)]
-    if len(found) != 2 or found[0] is None or found[1] is None or found[0] == found[1]:
-        return None
-    return found[0], found[1]
 
 
 async def typed(desk: Desk, person: Person, asked: Asked, text: str) -> None:

@@ -310,8 +310,9 @@ async def message_of(desk: Desk, person: Person, course: Course, row: LedgerRow)
         return showing.question(words, upto, bodies.usual_of(course))
     programme = await desk.programme_of(course, row)
     if is_begun(said):
-        follows = await deciding.ahead(desk, course, programme, [entry for _row, entry in pairs], row.local_date)
-        when = deciding.pace_on(programme, course, row.local_date).next_training(row.local_date)
+        coming = await desk.next_programme(course)
+        follows = await deciding.ahead(desk, course, coming, [entry for _row, entry in pairs], row.local_date)
+        when = deciding.pace_on(coming, course, row.local_date).next_training(row.local_date)
         fit, usual = bodies.fit_of(course, row, upto), bodies.usual_of(course)
         return showing.noted(words, programme, upto, follows, when, waiting=waiting, fit=fit, usual=usual)
     if row.kind in (RowKind.WAITING, RowKind.AWAY):

@@ -15,7 +15,7 @@ from db.schema import Course, LedgerRow, Overrule
 from plans import course as way
 from plans.ahead import Coming
 from plans.ahead import ahead as ahead_of
-from plans.course import Decision, Overruling, Word
+from plans.course import Decision, Overruling, Position, Word
 from plans.fitting import things
 from plans.ledger import Entry, RowKind
 from plans.pace import Pace, pace_of
@@ -31,11 +31,18 @@ async def ahead(desk: Desk, course: Course, programme: Programme, past: list[Ent
 def what_if(
     course: Course, programme: Programme, past: list[Entry], day: date, overruling: Overruling | None
 ) -> Decision:
-    """What the next training date after `day` would bring with a coach's word, or without one."""
+    """What the next training date after `day` would bring with a coach's word, or without one.
+
+    `programme` is the version of that row; a shorter one holds the course to its last day, as bot/flows/moving.py does.
+    """
     pace = pace_on(programme, course, day)
+    position = courses.position_of(course)
+    if course.next_version_id is not None and position.day > len(programme.days):
+        position = Position(len(programme.days), position.level)
+        overruling = overruling or Overruling(Word.MOVE, day=position.day)
     return way.decide(
         programme,
-        courses.position_of(course),
+        position,
         _within(programme, past),
         pace.next_training(day),
         settings=settings_of(programme),

@@ -17,6 +17,7 @@ from bot.words import Words, words
 from bot.words.message import Message
 from db import outbox
 from db.attachments import attach_recipe
+from db.courses import CourseState
 from db.delivery import Kind
 from db.schema import Course, LedgerRow, Person, ProgrammeVersion
 from plans.programme import Programme
@@ -230,6 +231,11 @@ class Desk:
     async def programme(self, course: Course) -> Programme:
         """The programme version that a course keeps, in its client's language."""
         return await self._read(course, course.version_id)
+
+    async def next_programme(self, course: Course) -> Programme:
+        """The programme version that the next row will be of: the one that the coach has chosen to go over to."""
+        chosen = course.next_version_id if course.state == CourseState.ACTIVE else None
+        return programme_in(await self.session.get_one(ProgrammeVersion, chosen or course.version_id))
 
     async def programme_of(self, course: Course, row: LedgerRow) -> Programme:
         """The version whose day a row holds, which its course may have left since, in its client's language."""

@@ -11,7 +11,7 @@ from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed, own_version
 from bot.flows.weeks import Digest
 from bot.words import Words
-from bot.words.message import ON_PHONE, Button, Message, Picture, Rows, column
+from bot.words.message import ON_PHONE, Button, Message, Picture, Rows, column, shortened
 from db.courses import CourseState
 from db.delivery import Kind
 from db.schema import Coach, Person
@@ -130,7 +130,7 @@ async def _page(desk: Desk, person: Person, coach: Coach, value: str) -> None:
     if not value and len(titles) > 1:
         buttons = [Button(words.gettext("Everybody"), "digest:page:0")]
         buttons += [
-            Button(f"{programme.title[:30]} {programme.digest[:6]}"[:ON_PHONE], f"digest:page:{version}")
+            Button(f"{shortened(programme.title, 30)} {programme.digest[:6]}"[:ON_PHONE], f"digest:page:{version}")
             for version, programme in titles.items()
         ]
         await desk.say(person, Message(words.say("digest.which_page"), column(*buttons[:9])))

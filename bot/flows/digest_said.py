@@ -64,10 +64,12 @@ def _together(words: Words, found: Digest, most: int = figures.NAMES) -> dict[st
         "tests": _counted(words, [test for seen in found.clients for test in seen.tests]),
         "finished": figures.names(words, (seen.label for seen in found.ended(CourseState.FINISHED)), most),
         "stopped": figures.names(words, (seen.label for seen in found.ended(CourseState.STOPPED)), most),
-        "silent": figures.names(
-            words, (f"{s.label} ({s.week.week.silent}/{s.week.week.due})" for s in unanswered), most
-        ),
+        "silent": figures.names(words, (f"{s.label} ({_unanswered(words, s.week.week)})" for s in unanswered), most),
     }
+
+
+def _unanswered(words: Words, week: Week) -> str:
+    return words.gettext("{count} of {due}").format(count=week.silent, due=week.due)
 
 
 def _counted(words: Words, tests: Sequence[Tested]) -> str:

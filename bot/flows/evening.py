@@ -120,7 +120,7 @@ async def ask_for_things(desk: Desk, person_id: int) -> None:
     row = await courses.row_on(desk.session, course, times.today(person, desk.now))
     if row is not None and await _is_for_the_nudge(desk, course, row):
         return
-    wanted = _unknown(course, await _tomorrow(desk, person, course, await desk.programme(course)))
+    wanted = _unknown(course, await _tomorrow(desk, person, course, await desk.next_programme(course)))
     if wanted:
         course.at_hand = {**(course.at_hand or {}), wanted[0].name: None}
         await desk.send(
@@ -177,7 +177,7 @@ async def tapped(desk: Desk, person: Person, course: Course, answer: str, name: 
         raise NotAllowed("checkin.not_yours")
     course.at_hand = {**(course.at_hand or {}), thing.name: answer == "yes"}
     words = desk.words(person)
-    wanted = _unknown(course, await _tomorrow(desk, person, course, programme))
+    wanted = _unknown(course, await _tomorrow(desk, person, course, await desk.next_programme(course)))
     if wanted:
         course.at_hand = {**course.at_hand, wanted[0].name: None}
         await desk.say(person, await _question(desk, person, course, wanted[0]))

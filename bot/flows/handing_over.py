@@ -54,7 +54,7 @@ async def opened(desk: Desk, person: Person, door: Door) -> None:
 async def _ask(desk: Desk, client: Person, hand: HandOver, new: Coach, old: Person, taker: Person) -> None:
     words = desk.words(client)
     page = await coach_page.about(desk, client, new)
-    about = words.say("coaching.about", p=page)
+    about = "" if page.is_empty else words.say("coaching.about", p=page)
     text = words.say("coaching.hand_over_ask", old=old.label, new=taker.label, about=about, number=page.number)
     data = f"hand:{hand.id}:{page.number}"
     rows = ((Button(words.gettext("Yes"), f"{data}:yes"), Button(words.gettext("No, stay"), f"{data}:no")),)
@@ -93,8 +93,7 @@ async def answered(desk: Desk, person: Person, hand_id: int, number: int, value:
 
 async def _move(desk: Desk, person: Person, course: Course, new: Coach, number: int) -> None:
     """The course goes over with its programme version, its open alerts and everything that is kept of it."""
-    version = await desk.session.get_one(ProgrammeVersion, course.version_id)
-    course.version_id = (await programmes.copied(desk.session, version, new)).id
+    await programmes.take_along(desk.session, course, new)
     course.coach_id = new.id
     await people.agree(desk.session, person, text_version=f"hand-over-to-coach-{new.id}", now=desk.now)
     if number:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Sequence
 from dataclasses import asdict, dataclass, replace
 from datetime import date, datetime, timedelta
@@ -12,7 +13,7 @@ from bot.flows.desk import Desk, programme_in
 from bot.flows.drafts import Draft
 from bot.flows.rights import NotAllowed, acting_for, coach_of_version, may, own_version
 from bot.words import LOCALES, Words
-from bot.words.message import Button, Message, Picture, Rows
+from bot.words.message import Button, Message, Picture, Rows, shortened
 from db import links, programmes
 from db.helpers import Right
 from db.links import Terms
@@ -44,13 +45,13 @@ class _Told:
 
 
 async def choose_invite(desk: Desk, person: Person, coach: Coach) -> None:
-    """/invite: which published programme, for how many; and what is open."""
-    published = [v for v in await programmes.of_coach(desk.session, coach) if v.published_at is not None]
+    """/invite: which published programme, the newest of each title, for how many; and what is open."""
+    published = newest([v for v in await programmes.of_coach(desk.session, coach) if v.published_at is not None])
     words = desk.words(person)
     if not published:
         await desk.say(person, Message(words.say("coach.nothing_published")))
         return
-    text = words.say("coach.programmes", items=[item_of(v) for v in published])
+    text = words.say("coach.programmes", items=items_of(words, published))
     rows = invite_buttons(desk, person, published[:8])
     if await links.open_invites(desk.session, coach, desk.now):
         rows = (*rows, (Button(words.gettext("Open invitations"), f"invites:{coach.id}"),))
@@ -64,8 +65,8 @@ def invite_buttons(desk: Desk, person: Person, versions: Sequence[ProgrammeVersi
     for version in versions:
         more = Button(_("More choices"), f"invite:{version.id}:0")
         if len(versions) > 1:
-            one, many = f"{version.title[:20]}: 1", f"{version.title[:20]}: 10"
-            more = replace(more, label=f"{version.title[:20]}: …")
+            name = shortened(version.title, 22)
+            one, many, more = f"{name}: 1", f"{name}: 10", replace(more, label=f"{name}: …")
         else:
             one, many = _("Invite one client"), _("Invite a group of ten")
         rows.append((Button(one, f"invite:{version.id}:1"), Button(many, f"invite:{version.id}:10")))
@@ -73,13 +74,28 @@ def invite_buttons(desk: Desk, person: Person, versions: Sequence[ProgrammeVersi
     return tuple(rows)
 
 
-def item_of(version: ProgrammeVersion) -> dict[str, object]:
-    """What a list says of a programme version."""
-    return {
-        "title": version.title,
-        "digest": version.digest[:6],
-        "published": version.published_at is not None,
-    }
+def newest(versions: Sequence[ProgrammeVersion]) -> list[ProgrammeVersion]:
+    """Of versions with the same title the one that was sent last; their order stays."""
+    last: dict[str, int] = {}
+    for version in versions:
+        last[version.title] = max(version.id, last.get(version.title, 0))
+    return [version for version in versions if version.id == last[version.title]]
+
+
+def items_of(words: Words, versions: Sequence[ProgrammeVersion]) -> list[dict[str, object]]:
+    """What a list says of programme versions; of equal titles it says which came last."""
+    last = {version.id for version in newest(versions)}
+    titles = Counter(version.title for version in versions)
+    return [
+        {
+            "title": version.title,
+            "digest": version.digest[:6],
+            "on": words.short_date(version.stored_at.date()),
+            "last": version.id in last if titles[version.title] > 1 else None,
+            "published": version.published_at is not None,
+        }
+        for version in versions
+    ]
 
 
 # --- making a link ------------------------------------------------------------------------------------------------

@@ -362,6 +362,6 @@ async def _not_read(desk: Desk, person: Person, course: Course, text: str) -> No
 async def _pass_on(desk: Desk, person: Person, course: Course, text: str) -> None:
     reader = await telling.note(desk, course, text)
     coach = await desk.session.get_one(Coach, course.coach_id)
-    hours = coach_page.hours_of(coach, reader, person) if reader.id == coach.person_id else ""
+    hours = coach_page.hours_of(desk, coach, reader, person) if reader.id == coach.person_id else ""
     await checkin.note(desk, person, None, [("note", text[:4096])])
     await desk.say(person, Message(desk.words(person).say("checkin.passed_on", coach=reader.label, hours=hours)))

@@ -5,16 +5,18 @@ from __future__ import annotations
 import json
 from datetime import timedelta
 
+from sqlalchemy import select
+
 from bot.flows import exporting, telling
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words.message import Button, Message, column
 from bot.words.own_data import page
-from db import courses, due, erasure
+from db import courses, due, erasure, people
 from db.courses import CourseState
 from db.due import DueKind
 from db.own_data import OwnData, own_data
-from db.schema import Person
+from db.schema import Course, Person
 
 TRACES_STAY = timedelta(minutes=10)
 """After so long what carried the last words to somebody who was erased is deleted too. Our own choice."""
@@ -74,6 +76,7 @@ async def _erase(desk: Desk, person: Person) -> None:
     coach = None
     if course is not None and course.state != CourseState.JOINING:
         coach = await telling.coach_person(desk, course)
+    await _hand_back(desk, person)
     try:
         await erasure.erase(desk.session, person, desk.now, but_update=desk.update_id)
     except erasure.StillCoach as error:
@@ -82,6 +85,18 @@ async def _erase(desk: Desk, person: Person) -> None:
         await desk.say(coach, Message(desk.words(coach).say("coach.erased", label=label)))
     await desk.say(person, Message(words.say("mine.deleted")))
     await due.plan(desk.session, DueKind.TRACES, chat, desk.now + TRACES_STAY)
+
+
+async def _hand_back(desk: Desk, person: Person) -> None:
+    """Sends the clients of a coach who is erased what is kept of courses that are over: it goes with the coach."""
+    own = await people.coach_of(desk.session, person)
+    if own is None:
+        return
+    theirs = select(Person).join(Course, Course.person_id == Person.id).where(Course.coach_id == own.id).distinct()
+    for client in await desk.session.scalars(theirs.where(Person.id != person.id)):
+        words = desk.words(client)
+        await desk.say(client, Message(words.say("mine.coach_leaves", coach=person.label)))
+        await _send(desk, client)
 
 
 async def forget_traces(desk: Desk, chat: int) -> None:

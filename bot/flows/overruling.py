@@ -52,7 +52,7 @@ async def standing(desk: Desk, course: Course) -> Standing:
     past = [entry for _row, entry in await courses.history(desk.session, course)]
     first = course.starts_on or times.today(client, desk.now)
     last = past[-1].on if past else first - timedelta(days=1)
-    return Standing(course, client, await desk.programme(course), past, last)
+    return Standing(course, client, await desk.next_programme(course), past, last)
 
 
 async def comes(desk: Desk, at: Standing, words: Words) -> tuple[dict[str, object], Decision]:
@@ -132,7 +132,7 @@ def _which_day(at: Standing, words: Words) -> Message:
 async def type_day(desk: Desk, person: Person, coach: Coach, course_id: int, text: str) -> None:
     """A typed day of the programme."""
     course = await own_course(desk, coach, course_id)
-    count = len((await desk.programme(course)).days)
+    count = len((await desk.next_programme(course)).days)
     number = text.strip().lower().removeprefix("day").strip()
     if not number.isdecimal() or not 1 <= int(number) <= count:
         await desk.say(person, Message(desk.words(person).say("ruling.no_such_day", all=count)))
@@ -226,6 +226,12 @@ async def withdraw(desk: Desk, course: Course) -> None:
         )
         .values(withdrawn_at=desk.now)
     )
+
+
+async def course_of(desk: Desk, overrule_id: int) -> int:
+    """The number of the course that a word is for; 0 where there is no such word."""
+    row = await desk.session.get(Overrule, overrule_id)
+    return row.course_id if row is not None else 0
 
 
 async def undo(desk: Desk, person: Person, coach: Coach, overrule_id: int) -> None:

@@ -15,7 +15,7 @@ from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words import Words
 from bot.words.facts import facts
-from bot.words.message import ON_PHONE, Button, Message, Rows
+from bot.words.message import ON_PHONE, Button, Message, Rows, shortened
 from db import roll
 from db.courses import CourseState
 from db.roll import Listed
@@ -30,8 +30,9 @@ HURTS = 3
 """Pain from which the last answer is worth a look; the rules hold a day back from there too."""
 NEAR = 75
 """How like a typed name a person's must be, of 100. Our own choice."""
-LABEL = 18
-"""Characters of a programme's title on a button."""
+A_WEEK = 7
+LABEL = 28
+"""Characters of a programme's title on a button, beside the number of people."""
 
 
 class Look(IntEnum):
@@ -241,14 +242,14 @@ def _filters(words: Words, everybody: Sequence[Seen], wanted: Filter) -> Rows:
     sizes = Counter(one.listed.title for one in everybody)
     programmes = [
         Button(
-            _marked(f"{title[:LABEL]} {sizes[title]}", number == wanted.programme)[:ON_PHONE],
+            _marked(f"{shortened(title, LABEL)} {sizes[title]}", number == wanted.programme)[:ON_PHONE],
             f"people:1:{wanted.state}:{number}",
         )
         for number, title in titles.items()
     ]
     every = Button(_marked(_("Every programme"), wanted.programme == 0), f"people:1:{wanted.state}:0")
     more = [every, *programmes[:9]] if len(titles) > 1 else []
-    return _in_rows(states, 3) + _in_rows(more, 2)
+    return _in_rows(states, 3) + _in_rows(more, 1)
 
 
 def _in_rows(buttons: Sequence[Button], wide: int) -> Rows:
@@ -259,6 +260,11 @@ def _marked(label: str, is_on: bool) -> str:
     return f"[{label}]" if is_on else label
 
 
+def _when(words: Words, on: date, ago: int) -> str:
+    """A weekday, and the date of what was longer ago than one can tell by that."""
+    return words.short_weekday(on) if ago < A_WEEK else words.short_date(on)
+
+
 def _line(words: Words, one: Seen) -> dict[str, object]:
     listed, course = one.listed, one.listed.course
     alert = next((a for a in listed.alerts if a.at_once), None) or next(iter(listed.alerts), None)
@@ -266,6 +272,7 @@ def _line(words: Words, one: Seen) -> dict[str, object]:
     return {
         "label": listed.person.label,
         "look": one.look.name.lower(),
+        "needed": one.look in STATES["look"],
         "cause": alert.cause if alert else None,
         "facts": alert.facts if alert else {},
         "others": len(listed.alerts) - 1,
@@ -274,5 +281,6 @@ def _line(words: Words, one: Seen) -> dict[str, object]:
         "silent": one.silent,
         "why_paused": course.paused,
         "well": listed.said.completion is Completion.DONE and (listed.said.pain or 0) < HURTS,
-        "said": f"{words.short_weekday(listed.said_on)} {said}" if said and listed.said_on else "",
+        "said": f"{_when(words, listed.said_on, one.silent)} {said}" if said and listed.said_on else "",
+        "since": words.short_date(course.created_at.date()),
     }

@@ -6,7 +6,7 @@ from bot import writing
 from bot.flows import inviting, moving, previewing
 from bot.flows.desk import Desk
 from bot.flows.rights import own_version
-from bot.words.message import Button, Message, Rows, column
+from bot.words.message import Button, Message, Rows, column, shortened
 from db import programmes
 from db.schema import Coach, Person
 from plans import dose
@@ -82,12 +82,15 @@ async def list_programmes(desk: Desk, person: Person, coach: Coach) -> None:
         await desk.say(person, Message(words.say("coach.nothing_published")))
         return
     buttons = [
-        Button(f"{words.gettext('Publish')} {v.title[:20]} {v.digest[:6]}", f"publish:{v.id}")
+        Button(f"{words.gettext('Publish')} {shortened(v.title, 20)} {v.digest[:6]}", f"publish:{v.id}")
         for v in found
         if v.published_at is None
     ]
-    text = words.say("coach.programmes", items=[inviting.item_of(v) for v in found])
-    looks = [Button(f"{words.gettext('Look at')} {v.title[:20]} {v.digest[:6]}", f"programme:{v.id}") for v in found]
+    text = words.say("coach.programmes", items=inviting.items_of(words, found))
+    looks = [
+        Button(f"{words.gettext('Look at')} {shortened(v.title, 20)} {v.digest[:6]}", f"programme:{v.id}")
+        for v in found
+    ]
     films = Button(words.gettext("Your own recordings"), "film:0:list")
     await desk.say(person, Message(text, column(*buttons[:8], *looks[:8], films)))
 
@@ -100,7 +103,8 @@ async def look(desk: Desk, person: Person, coach: Coach, version_id: int) -> Non
     if version.published_at is None:
         rows = (*rows, *column(Button(words.gettext("Publish"), f"publish:{version.id}")))
     else:
-        rows = (*rows, *column(Button(words.gettext("Report"), f"report:{version.id}")))
-    await desk.say(person, Message(words.say("coach.programmes", items=[inviting.item_of(version)]), rows))
+        report = column(Button(words.gettext("Report"), f"report:{version.id}"))
+        rows = (*rows, *report, *inviting.invite_buttons(desk, person, [version]))
+    await desk.say(person, Message(words.say("coach.programmes", items=inviting.items_of(words, [version])), rows))
     if version.published_at is not None:
         await moving.offer(desk, person, version)

@@ -95,11 +95,12 @@ def _dates(pairs: Pairs, today: date) -> list[date]:
 
 
 def _day(pairs: Pairs, number: int) -> Day:
-    """One date of the chart; what followed from it stands in the row after it."""
+    """One date of the chart; what followed from it stands in the row after it, and waiting on the date itself."""
     row, entry = pairs[number]
     said = entry.checkin
     after = pairs[number + 1][0].decision if number + 1 < len(pairs) else None
     verdict = _VERDICTS.get(str((after or {}).get("verdict"))) if said != CheckIn() else None
+    verdict = Verdict.REFER if entry.kind is RowKind.WAITING else verdict
     return Day(row.local_date, _did(entry), pain=said.pain, after=said.tightness, verdict=verdict)
 
 

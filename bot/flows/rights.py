@@ -56,10 +56,11 @@ async def acting_for(desk: Desk, person: Person, right: Right) -> Coach:
     coach = await people.coach_of(desk.session, person)
     if coach is not None:
         return coach
-    for _helper, helped in await helpers.helped_by(desk.session, person):
-        if await may(desk, person, helped, right):
-            return helped
-    raise NotAllowed("coach.not_a_coach")
+    helped = [coach for _helper, coach in await helpers.helped_by(desk.session, person)]
+    for coach in helped:
+        if await may(desk, person, coach, right):
+            return coach
+    raise NotAllowed("coaching.not_your_part" if helped else "coach.not_a_coach")
 
 
 async def coach_of_course(desk: Desk, person: Person, course_id: int, right: Right) -> Coach:

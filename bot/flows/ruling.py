@@ -31,7 +31,7 @@ async def bar(desk: Desk, person: Person, coach: Coach, course_id: int, value: s
     """
     course = await own_course(desk, coach, course_id)
     client = await desk.session.get_one(Person, course.person_id)
-    programme = await desk.programme(course)
+    programme = await desk.next_programme(course)
     names = {item.movement.key: item.movement.name for day in programme.days for _b, item in dose.items(day.session)}
     barred = set(course.barred or ())
     if value != "list":

@@ -35,6 +35,7 @@ async def show(desk: Desk, person: Person) -> None:
         time=at,
         name=person.label,
         inches=person.units == Units.INCH,
+        lists=course is None and await people.coach_of(desk.session, person) is not None,
         days=_days_in_words(words, programme, course) if programme and course else "",
     )
     await desk.say(person, Message(text, await _buttons(desk, person, course, programme)))

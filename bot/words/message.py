@@ -26,6 +26,15 @@ ON_PHONE = 40
 """Characters that fit on a button of one row on a narrow phone."""
 
 
+def shortened(label: str, most: int) -> str:
+    """A label of at most so many characters, with an ellipsis for what is beyond.
+
+    >>> shortened("Hips and hamstrings for the boathouse", 20)
+    'Hips and hamstrings…'
+    """
+    return label if len(label) <= most else f"{label[: most - 1].rstrip()}…"
+
+
 @dataclass(frozen=True, slots=True)
 class Button:
     """A label, and what its tap sends back (at most 64 bytes, checked here)."""

@@ -179,7 +179,7 @@ class Play:
         coach = await self._coach_chat()
         told = [m.text for m in await self.chat.from_bot(coach)]
         assert any("Six needs a look" in text and "pain 6 of 10" in text for text in told)
-        assert any("Flag needs a look" in text and "red flag (emergency)" in text for text in told)
+        assert any("Flag needs a look" in text and "red flag (an emergency)" in text for text in told)
         assert any("Blocks: has blocked the bot" in text for text in told)
         assert not any("Clean needs a look" in text or "Misses needs a look" in text for text in told)
         assert any("Clean has reached the end" in text for text in told)

@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import AsyncIterator
 from datetime import UTC, date, datetime, time
 from pathlib import Path
+from typing import Any
 
 import pytest
 from sqlalchemy import select
 
 from bot import examination
 from bot.clocks import SystemMachine
-from bot.flows import calling, telling
+from bot.flows import answering, calling, telling
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from db import courses, due, erasure
@@ -69,7 +70,7 @@ async def test_a_call_says_everything_that_is_needed_to_act(practice: Practice) 
     (text,) = await practice.put_so_far(COACH)
     for part in (
         "Kim needs a look",
-        "a red flag (same-day) · day 1",
+        "a red flag (to be seen today) · day 1",
         "pain 3 (sharp or sudden), where we stretch, left",
         '"my leg went"',
         "Told on Mon 04 May, 08:00.",
@@ -191,12 +192,17 @@ async def test_other_alerts_are_called_again_after_four_hours_and_never_at_night
         ((time(10), time(12)), datetime(2026, 5, 4, 13, tzinfo=UTC), datetime(2026, 5, 5, 10, tzinfo=UTC)),
         ((time(22), time(2)), datetime(2026, 5, 4, 1, tzinfo=UTC), datetime(2026, 5, 4, 1, tzinfo=UTC)),
         ((time(22), time(2)), datetime(2026, 5, 4, 12, tzinfo=UTC), datetime(2026, 5, 4, 22, tzinfo=UTC)),
+        ((time(17), time(20), 0, 2), datetime(2026, 5, 4, 21, tzinfo=UTC), datetime(2026, 5, 6, 17, tzinfo=UTC)),
+        ((time(17), time(20), 0), datetime(2026, 5, 5, 18, tzinfo=UTC), datetime(2026, 5, 11, 17, tzinfo=UTC)),
+        ((time(22), time(2), 0), datetime(2026, 5, 5, 1, tzinfo=UTC), datetime(2026, 5, 5, 1, tzinfo=UTC)),
+        ((time(22), time(2), 1), datetime(2026, 5, 5, 1, tzinfo=UTC), datetime(2026, 5, 5, 22, tzinfo=UTC)),
     ],
 )
-def test_the_next_answering_hour(hours: tuple[time, time] | None, at: datetime, comes: datetime) -> None:
-    opens, shuts = hours or (None, None)
-    coach = Coach(id=1, person_id=1, answers_from=opens, answers_until=shuts)
-    assert calling.awake(coach, Person(id=1, zone="UTC"), at) == comes
+def test_the_next_answering_hour(hours: tuple[Any, ...] | None, at: datetime, comes: datetime) -> None:
+    """Monday is 4 May."""
+    opens, shuts, *days = hours or (None, None)
+    coach = Coach(id=1, person_id=1, answers_from=opens, answers_until=shuts, answers_on=days or None)
+    assert answering.awake(coach, Person(id=1, zone="UTC"), at) == comes
 
 
 async def test_quiet_hours_never_silence_a_red_flag(practice: Practice) -> None:
@@ -360,7 +366,7 @@ async def say_sharp_pop(practice: Practice) -> None:
 async def test_one_answer_is_one_call_that_names_all_its_reasons(practice: Practice) -> None:
     await say_sharp_pop(practice)
     (text,) = await practice.put_so_far(COACH)
-    assert "a red flag (same-day); strain-like: pop, pain 6; pain 6 of 10 · day 1" in text
+    assert "a red flag (to be seen today); strain-like: pop, pain 6; pain 6 of 10 · day 1" in text
     async with practice.database.reading() as session:
         ids = list(await session.scalars(select(Alert.id).order_by(Alert.id)))
         assert len(ids) == 3

@@ -20,6 +20,7 @@ from db.erasure import erase
 from db.own_data import own_data
 from db.schema import Alert, CheckInRow, Coach, CoachNote, Course, LedgerRow, Overrule, Person
 from plans.ledger import RowKind
+from plans.rules import Verdict
 from tests.integration.desks import (
     COACH,
     NOW,
@@ -117,6 +118,38 @@ async def test_every_reason_is_told_with_its_numbers(database: Database) -> None
         await here.morning()
         await clients.every_reason(here.desk(), here.person, here.coach, here.course.id)
         assert "Tue 12 May day 2: went on" in await here.last()
+        assert "Wed 13 May asked first" in await here.last()
+
+
+async def test_the_picture_shows_the_dates_on_which_a_client_waited(database: Database) -> None:
+    async with writing(database) as session:
+        here = await room(session, DONE, DONE)
+        row = (await session.scalars(select(LedgerRow).order_by(LedgerRow.id.desc()))).first()
+        assert row is not None
+        row.kind = "waiting"
+        here.course.state = CourseState.WAITING
+        await session.flush()
+        await clients.client_page(here.desk(), here.person, here.coach, here.course.id)
+        picture = next(payload["photo"]["recipe"] for payload in await told(session, COACH) if "photo" in payload)
+        assert [day["verdict"] for day in picture["of"]["days"]] == [Verdict.ADVANCE, Verdict.REFER]
+
+
+async def test_a_reason_is_said_once_with_the_verdict_that_it_led_to(database: Database) -> None:
+    async with writing(database) as session:
+        here = await room(session, HARD)
+        await here.morning()
+        await clients.every_reason(here.desk(), here.person, here.coach, here.course.id)
+        assert (await here.last()).splitlines()[-1] == "Wed 13 May day 3, rest: lighter (they said it was too hard)"
+
+
+async def test_a_line_of_the_page_says_that_a_day_came_again_and_that_it_was_done_then(database: Database) -> None:
+    async with writing(database) as session:
+        here = await room(session, {"completion": "none", "why": "time"})
+        row = await here.morning()
+        session.add(CheckInRow(ledger_id=row.id, sore=False, odd=False, updated_at=NOW, **DONE))
+        await session.flush()
+        await clients.client_page(here.desk(), here.person, here.coach, here.course.id)
+        assert (await here.last()).splitlines()[-1] == "Wed 13 May day 2 (not done before): done, no pain"
 
 
 async def test_a_word_is_shown_before_it_counts_and_again_after(database: Database) -> None:

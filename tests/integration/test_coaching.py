@@ -20,7 +20,19 @@ from bot.words.own_data import page
 from db import erasure
 from db.helpers import Right
 from db.own_data import own_data
-from db.schema import Absence, Alert, Coach, Consent, Course, HandOver, Helper, Person, ProgrammeVersion
+from db.schema import (
+    Absence,
+    Alert,
+    Coach,
+    Consent,
+    Course,
+    HandOver,
+    Helper,
+    LedgerRow,
+    Outbox,
+    Person,
+    ProgrammeVersion,
+)
 from tests.integration.coaching import CLIENT, COACH, HELPER, Practice, practice_in
 
 pytestmark = pytest.mark.usefixtures("store")
@@ -104,6 +116,7 @@ async def test_terms_are_agreed_to_in_the_version_that_was_shown(practice: Pract
     [
         ("17:00-20:00", (time(17), time(20))),
         ("from 22:00 to 2:00", (time(22), time(2))),
+        ("Tue and Thu 17:00-20:00", (time(17), time(20))),
         ("none", None),
         ("late", "asked"),
     ],
@@ -115,31 +128,9 @@ async def test_answering_hours_are_two_times_or_none(practice: Practice, typed: 
         coach = await session.get_one(Coach, 1)
         person = await session.get_one(Person, COACH)
     found = (coach.answers_from, coach.answers_until) if coach.answers_from else None
+    assert coach.answers_on == ([1, 3] if typed.startswith("Tue") else None)
     assert found == (None if hours == "asked" else hours)
     assert (person.asking is not None) is (hours == "asked")
-
-
-@pytest.mark.parametrize("person", [CLIENT, HELPER, NEW])
-@pytest.mark.parametrize(
-    "data", ["page", "training", "add", "assistants", "away", "right:1:rules", "leave:2026-05-04:2026-05-05:0"]
-)
-async def test_a_coachs_own_buttons_are_for_coaches(practice: Practice, person: int, data: str) -> None:
-    with pytest.raises(NotAllowed):
-        await practice.tapped(person, f"coach:{data}")
-
-
-# --- strictly apart -------------------------------------------------------------------------------------------------
-
-
-@pytest.mark.parametrize(
-    "data",
-    ["client:1", "rule:1:ease", "go:1", "found:1:seen", "bar:1:list", "doses:1", "photos:1", "handover:1", "invite:1:1",
-     "publish:1", "coach:right:1:rules", "coach:assistant:1", "coach:remove:1", "invites:1", "listed:1:9",
-     "helping:people:1"],
-)  # fmt: skip
-async def test_another_coach_can_do_nothing_with_what_is_not_theirs(practice: Practice, data: str) -> None:
-    with pytest.raises(NotAllowed):
-        await practice.tapped(OTHER, data)
 
 
 # --- assistants -----------------------------------------------------------------------------------------------------
@@ -363,6 +354,39 @@ async def test_a_coach_whose_clients_have_gone_over_can_be_erased(practice: Prac
         assert (await session.get_one(Course, 1)).coach_id == 2
         assert (await session.scalars(select(HandOver))).all() == []
         assert (await session.scalars(select(Alert))).all() == []
+
+
+async def test_a_client_who_went_over_keeps_the_days_of_the_coach_who_is_erased(practice: Practice) -> None:
+    async def dated(desk: Desk) -> None:
+        (await desk.session.get_one(LedgerRow, 1)).version_id = 1
+
+    await practice.at_desk(dated)
+    await handed(practice, "yes")
+    await practice.tapped(COACH, "mine:yes")
+    async with practice.database.reading() as session:
+        assert await session.get(Coach, 1) is None
+        row, course = await session.get_one(LedgerRow, 1), await session.get_one(Course, 1)
+        version = await session.get_one(ProgrammeVersion, row.version_id)
+    assert (row.version_id, version.coach_id, version.digest) == (course.version_id, 2, "d")
+
+
+async def test_a_coach_whose_courses_are_all_over_can_be_erased_and_the_clients_get_theirs(practice: Practice) -> None:
+    with pytest.raises(NotAllowed):
+        await practice.tapped(COACH, "mine:yes")
+    assert not any("has deleted their data" in text for text in await practice.put_so_far(CLIENT))
+
+    async def over(desk: Desk) -> None:
+        (await desk.session.get_one(Course, 1)).state = "finished"
+
+    await practice.at_desk(over)
+    await practice.tapped(COACH, "mine:yes")
+    async with practice.database.reading() as session:
+        assert await session.get(Person, COACH) is None
+        assert (await session.scalars(select(Course))).all() == []
+        assert (await session.scalars(select(LedgerRow))).all() == []
+        assert await session.get(Person, CLIENT) is not None
+        kinds = list(await session.scalars(select(Outbox.method).where(Outbox.chat == CLIENT).order_by(Outbox.id)))
+    assert kinds[-3:] == ["send_message", "send_document", "send_document"]
 
 
 # --- own data -------------------------------------------------------------------------------------------------------

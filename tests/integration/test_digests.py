@@ -127,7 +127,7 @@ async def test_whoever_needs_the_coach_stands_first_with_the_reason(database: Da
     assert any("Dag: no word on 6 mornings in a row" in line for line in lines)
     assert not any("Gus" in line for line in lines), "who has stopped needs nothing"
     assert first["reply_markup"]["inline_keyboard"][0][0]["text"] == "Eva"
-    assert "Dag (6/6)" in plain(together)
+    assert "Dag (6 of 6)" in plain(together)
     assert "Finished: Ada, Hal" in plain(together)
     assert "Stopped: Pia" in plain(together), "Gus has stopped before this week"
 

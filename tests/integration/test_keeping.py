@@ -17,7 +17,7 @@ from bot.settings import Settings
 from db import copying, erasure, migrate, outbox
 from db.engine import opened, served_alone, serving_lock
 from db.erasure import StillCoach
-from db.schema import Coach, Course, Due, Erasure, Inbox, Instant, LedgerRow, Outbox, Person
+from db.schema import Coach, Course, Due, Erasure, Inbox, Instant, LedgerRow, Outbox, Person, ProgrammeVersion
 from db.trouble import AlreadyServing
 from tests.postgres import Server
 from tests.stores import Databases, Files, here, kept_in
@@ -210,6 +210,34 @@ async def labels(url: str) -> list[str]:
 
 
 @pytest.mark.usefixtures("store")
+async def test_a_coach_whose_clients_an_old_copy_still_has_does_not_keep_it_from_being_restored(tmp_path: Path) -> None:
+    async def coach(session: AsyncSession) -> None:
+        session.add_all([person(1), person(2)])
+        await session.flush()
+        session.add(Coach(id=1, person_id=1, created_at=AT))
+        await session.flush()
+        session.add(ProgrammeVersion(id=1, coach_id=1, digest="d", title="T", source="", stored_at=AT))
+        await session.flush()
+        course = Course(id=1, person_id=2, coach_id=1, version_id=1, state="active", created_at=AT)
+        course.day, course.level, course.rests_taken = 1, 0, 0
+        session.add(course)
+
+    async def forget(session: AsyncSession) -> None:
+        await session.delete(await session.get_one(Course, 1))
+        await session.flush()
+        await erasure.erase(session, await session.get_one(Person, 1), AT)
+
+    url = await prepared(tmp_path / "a", coach)
+    await keeping.backup(settings(url), tmp_path / "old.sqlite", print)
+    async with opened(url) as database:
+        await database.write(forget)
+    said: list[str] = []
+    await keeping.restore(settings(url), tmp_path / "old.sqlite", None, said.append)
+    assert await labels(url) == ["P1", "P2"]
+    assert "1 coaches who were erased have clients in it, and stay" in said[-1]
+
+
+@pytest.mark.usefixtures("store")
 async def test_erasing_a_person_leaves_no_row_that_speaks_of_them(tmp_path: Path) -> None:
     url = await prepared(tmp_path)
 
@@ -242,6 +270,9 @@ async def test_erasing_a_person_leaves_no_row_that_speaks_of_them(tmp_path: Path
             assert await session.scalar(select(func.count()).select_from(Erasure)) == 4
 
     async def coach(session: AsyncSession) -> None:
+        course = await session.get_one(Course, 3)
+        course.person_id, course.state = 1, "active"
+        await session.flush()
         await erasure.erase(session, await session.get_one(Person, 3), AT)
 
     async with opened(url) as database:

@@ -70,14 +70,41 @@ async def test_who_needs_a_look_comes_first_and_every_line_says_why(database: Da
         "<b>Hurting</b>: it hurt · day 1 · Tue done, pain 5 (dull, one side)",
         "<b>Blocked</b>: has blocked the bot · day 1 · Tue done, no pain",
         "<b>Silent</b>: no answer for 4 days · day 1 · Fri done, no pain",
+        "",
         "<b>Fine</b>: going well · day 3 · Tue done, no pain",
-        "<b>Joins</b>: still joining",
+        "<b>Joins</b>: still joining, since 12 May",
         "<b>Away</b>: away · day 1 · Tue done, no pain",
     ]
     labels = list(buttons_of(payload))
     assert labels[:8] == ["Waits", "Worse", "Hurting", "Blocked", "Silent", "Fine", "Joins", "Away"]
     assert {"[Everybody 8]", "Need a look 5", "Waiting 1", "Going 5", "Joining 1", "Paused 1"} <= set(labels)
     assert "Every programme" in str(labels)
+
+
+async def test_what_was_said_longer_ago_than_a_week_is_told_with_its_date(database: Database) -> None:
+    async with writing(database) as session:
+        person, coach = await coach_in(session)
+        await client_in(session, await version_in(session, coach), "Long", chat=11, said=[DONE, *[{}] * 9])
+        await people.show(desk_of(session), person, coach)
+        (payload,) = await told(session, COACH)
+    assert text_of(payload).splitlines()[1] == "<b>Long</b>: no answer for 9 days · day 1 · 3 May done, no pain"
+
+
+async def test_a_warning_sign_is_the_last_thing_that_was_said(database: Database) -> None:
+    async with writing(database) as session:
+        person, coach = await coach_in(session)
+        version = await version_in(session, coach)
+        _p, waits = await client_in(
+            session, version, "Waits", chat=11, state=CourseState.WAITING, said=[DONE, {"kind": "nerve"}]
+        )
+        facts = {"flag": "clinician"}
+        session.add(Alert(course_id=waits.id, cause="red-flag", at_once=True, facts=facts, events=1, opened_at=NOW))
+        await session.flush()
+        await people.show(desk_of(session), person, coach)
+        (payload,) = await told(session, COACH)
+    line = text_of(payload).splitlines()[1]
+    assert line.startswith("<b>Waits</b>: waits for you, a red flag (to be seen by a doctor or physio) · day 1")
+    assert line.endswith("Tue numb, tingling or shooting")
 
 
 async def test_filters_by_state_and_programme_change_the_same_message(database: Database) -> None:
@@ -93,7 +120,7 @@ async def test_filters_by_state_and_programme_change_the_same_message(database: 
         paused, second = (await told(session, COACH))[1:]
     assert paused["message_id"] == second["message_id"] == 77
     assert [line.split(":")[0] for line in text_of(paused).splitlines()[1:]] == ["<b>Away</b>"]
-    assert [line.split(":")[0] for line in text_of(second).splitlines()[1:]] == ["<b>Hurting</b>", "<b>Joins</b>"]
+    assert [line.split(":")[0] for line in text_of(second).splitlines()[1:]] == ["<b>Hurting</b>", "", "<b>Joins</b>"]
 
 
 async def test_a_name_is_found_by_its_beginning_by_a_part_and_by_a_slip(database: Database) -> None:

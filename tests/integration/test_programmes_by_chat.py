@@ -10,7 +10,7 @@ import pytest
 from sqlalchemy import select
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from bot.flows import day, moving, previewing, programmes, showing
+from bot.flows import clients, day, inviting, moving, previewing, programmes, showing
 from bot.flows.rights import NotAllowed
 from bot.rehearser import Rehearser
 from bot.words import words
@@ -66,6 +66,26 @@ async def test_a_file_comes_back_with_what_can_be_done_and_a_second_one_with_wha
 def _of(data: str) -> tuple[int, str, str]:
     _verb, number, what, *more = data.split(":")
     return int(number), what, more[0] if more else ""
+
+
+async def test_of_equal_titles_the_list_names_the_newest_and_only_that_is_offered(database: Database) -> None:
+    async with writing(database) as here:
+        person, coach = await coach_in(here)
+        old, new = await version_in(here, coach), await version_in(here, coach, SHORT)
+        other = await version_in(here, coach, SOURCE.replace("title: ", "title: Other ", 1))
+        desk = desk_of(here)
+        await programmes.list_programmes(desk, person, coach)
+        assert text_of(await last(here)).splitlines()[1:] == [
+            f"{other.title} · {other.digest[:6]} · 12 May · published",
+            f"{new.title} · {new.digest[:6]} · 12 May, the newest · published",
+            f"{old.title} · {old.digest[:6]} · 12 May, an earlier one · published",
+        ]
+        await inviting.choose_invite(desk, person, coach)
+        offered = {data.split(":")[1] for data in buttons_of(await last(here)).values()}
+        assert offered == {str(other.id), str(new.id)}
+        await programmes.look(desk, person, coach, old.id)
+        looked = [payload for payload in await told(here, COACH) if f"report:{old.id}" in str(payload)][-1]
+        assert f"invite:{old.id}:1" in buttons_of(looked).values()
 
 
 async def test_a_preview_is_the_clients_message_and_picture_with_buttons_that_do_nothing(database: Database) -> None:
@@ -201,6 +221,19 @@ async def test_all_can_go_over_and_the_coach_can_change_their_mind(database: Dat
         assert scene.other.version_id == scene.old.id
         with pytest.raises(NotAllowed):
             await scene.taps("one", scene.waits.id)
+
+
+async def test_what_comes_is_shown_as_the_new_version_has_it_while_a_client_is_to_go_over(database: Database) -> None:
+    async with writing(database) as here:
+        scene = await moving_in(here)
+        await scene.taps("one", scene.course.id)
+        desk = desk_of(here, "page")
+        await clients.client_page(desk, scene.person, scene.coach, scene.course.id)
+        page = text_of((await told(here, COACH))[-1])
+        assert "Next: Wednesday 13 May day 4. Why: you decided so." in page
+        assert "Goes over to the newer version with the next day." in page
+        row = await scene.morning(scene.kim, scene.course)
+        assert (row.kind, row.day) == (RowKind.SESSION, 4)
 
 
 async def test_who_came_to_wait_meanwhile_goes_over_only_when_let_go_on(database: Database) -> None:

@@ -199,6 +199,7 @@ def upgrade() -> None:
         sa.Column("training", sa.Text(), nullable=True),
         sa.Column("answers_from", sa.Time(), nullable=True),
         sa.Column("answers_until", sa.Time(), nullable=True),
+        sa.Column("answers_on", sa.JSON(), nullable=True),
         sa.Column("created_at", sa.DateTime(timezone=True), nullable=False),
         sa.ForeignKeyConstraint(["person_id"], ["person.id"], name=op.f("fk_coach_person_id_person")),
         sa.PrimaryKeyConstraint("id", name=op.f("pk_coach")),
