@@ -161,15 +161,7 @@ LONGEST = 80
 def stands(day: Day) -> bool:
     """Whether a session has a standing movement, for which older people keep a hand on something firm."""
     return any(
-        Caution.ONE_LEG_BALANCE in item.movement.cautions or _is_standing(item.movement)
+        Caution.ONE_LEG_BALANCE in item.movement.cautions or item.movement.standing
         for block in (day.session.blocks if day.session else ())
         for item in block.items
     )
-
-
-_STAND = re.compile(r"\bStand\b")
-"""How a standing movement begins in words: "Stand side-on to a wall …"."""
-
-
-def _is_standing(movement: Movement) -> bool:
-    return _STAND.search(movement.how) is not None

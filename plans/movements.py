@@ -105,13 +105,20 @@ class Described(Closed):
 
     def keyed(self, key: str) -> Movement:
         """The movement under its key, its short name in programme files."""
-        return Movement(key=key, **{name: getattr(self, name) for name in Described.model_fields})
+        about = {name: getattr(self, name) for name in Described.model_fields}
+        return Movement(key=key, standing=_STANDING.search(self.how) is not None, **about)
+
+
+_STANDING = re.compile(r"\b(Stand|De pie|[Pp]onte de pie|Párate|Stell dich|Steh|Im Stand|Im Stehen)\b")
+"""How a standing movement begins in words: "Stand side-on to a wall …"."""
 
 
 class Movement(Described):
     """One movement with its key."""
 
     key: Key
+    standing: bool = False
+    """Whether it is done on one's feet, as it is written."""
 
     def said_by(self, say: Callable[[str], str]) -> Movement:
         """The movement with its texts as `say` has them."""
@@ -159,7 +166,7 @@ class Library(Mapping[str, Movement]):
             return self._own[key]
         if key not in self._read:
             entries = YAML(typ="safe", pure=True).load(self._texts[key])
-            movement = Movement(key=key, **entries[key])
+            movement = Described(**entries[key]).keyed(key)
             self._read[key] = movement.said_by(self._say) if self._say is not None else movement
         return self._read[key]
 

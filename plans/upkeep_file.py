@@ -128,7 +128,9 @@ def _thing(thing: Thing) -> Any:
 
 def _described(movement: Movement, barred: Collection[str]) -> dict[str, Any]:
     """A coach's own movement, without ways to what is barred."""
-    found = movement.model_dump(mode="json", by_alias=True, exclude={"key", "equipment"}, exclude_defaults=True)
+    found = movement.model_dump(
+        mode="json", by_alias=True, exclude={"key", "standing", "equipment"}, exclude_defaults=True
+    )
     if movement.equipment:
         found["equipment"] = [_thing(thing) for thing in movement.equipment]
     return {word: value for word, value in found.items() if not (word in _WAYS and value in barred)}

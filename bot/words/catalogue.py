@@ -29,7 +29,13 @@ _METHODS = [
     ("flows/**.py", "python"),
     ("words/**.py", "python"),
 ]
-_TEMPLATE = {"trimmed": "true", "trim_blocks": "true", "lstrip_blocks": "true", "encoding": "utf-8"}
+_TEMPLATE = {
+    "trimmed": "true",
+    "trim_blocks": "true",
+    "lstrip_blocks": "true",
+    "encoding": "utf-8",
+    "newstyle_gettext": "true",
+}
 _OPTIONS = {"words/templates/**.j2": _TEMPLATE, "words/templates/**.html": _TEMPLATE}
 
 
