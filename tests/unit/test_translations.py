@@ -55,13 +55,8 @@ def pairs(language: str) -> tuple[Pair, ...]:
         if one.id:
             there = known.get(one.id if isinstance(one.id, str) else one.id[0], one.context)
             texts = [one.id] if isinstance(one.id, str) else list(one.id)
-            said = (
-                [""] * len(texts)
-                if there is None
-                else [there.string]
-                if isinstance(there.string, str)
-                else there.string
-            )
+            string = (there.string if there is not None else None) or ""
+            said = [string] * len(texts) if isinstance(string, str) else list(string)
             found += [Pair(text, word) for text, word in zip(texts, said, strict=True)]
     return tuple(found)
 
