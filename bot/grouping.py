@@ -98,7 +98,7 @@ async def _live(folder: Path, count: int, now: datetime, say: Callable[[str], No
     first = _first_midnight(now, dates)
 
     async def scene(program: Running, platform: Platform, mover: PracticeMover) -> None:
-        world = _World(program.database, platform, mover, group(count), first, looks_until=dates - UNSEEN)
+        world = World(program.database, platform, mover, group(count), first, looks_until=dates - UNSEEN)
         await world.begins()
         for date in range(dates):
             await world.lives(date)
@@ -117,7 +117,9 @@ def _first_midnight(now: datetime, dates: int) -> datetime:
     return today + timedelta(days=-today.weekday() % 7 + 1 - dates)
 
 
-class _World:
+class World:
+    """A coach and a group in the practice chat, one date after the other."""
+
     def __init__(
         self,
         database: Database,
@@ -188,7 +190,9 @@ class _World:
     async def _come(self, date: int) -> None:
         for one in self._members:
             if one.joins_on == date:
-                self._platform.say(one.chat, f"/start {self._links[one.programme]}", first_name=one.name)
+                self._platform.say(
+                    one.chat, f"/start {self._links[one.programme]}", first_name=one.name, language=one.language
+                )
         await self._mover.settle()
 
     async def _leave(self, date: int) -> None:

@@ -84,6 +84,8 @@ class Member:
     turns_on: int
     late: float
     """How often they answer in the evening only."""
+    language: str = "en"
+    """As their program tells the bot when they come."""
 
 
 def group(count: int, seed: int = SEED) -> list[Member]:

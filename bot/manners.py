@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import Any
 
-from bot.words import words
+from bot.words import LOCALES, words
 from plans.measures import MEASURES
 
 CITY = "Lisbon"
@@ -119,8 +119,8 @@ def _question(data: str) -> tuple[str, str] | None:
 
 
 def city_is_asked(messages: Sequence[Mapping[str, Any]]) -> bool:
-    question = html.unescape(str(words("en").say("joining.zone")))
-    return bool(messages) and messages[-1]["from"] == "bot" and messages[-1]["text"] == question
+    questions = {html.unescape(str(words(language).say("joining.zone"))) for language in LOCALES}
+    return bool(messages) and messages[-1]["from"] == "bot" and messages[-1]["text"] in questions
 
 
 def _test_is_open(journal: Mapping[str, Any]) -> str | None:
