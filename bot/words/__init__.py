@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 
 from markupsafe import Markup
 
+from bot.words.direction import isolated
 from plans.units import Units, unit_in
 
 if TYPE_CHECKING:
@@ -117,7 +118,7 @@ class Words:
 
     def page(self, file: str, /, **facts: object) -> str:
         """A whole page of these facts, escaped for HTML."""
-        return self._templates.get_template(file).render(language=self.language, **facts)
+        return isolated(self._templates.get_template(file).render(language=self.language, **facts))
 
 
 LOCALES = {"en": "en_GB", "es": "es", "de": "de"}

@@ -14,6 +14,8 @@ from typing import Any
 
 from markupsafe import Markup
 
+from bot.words.direction import isolated
+
 BY = version("easeward")
 """Which version of this program draws: a later one may draw better."""
 
@@ -125,11 +127,11 @@ class Message:
         """The arguments of the platform's method, without chat, message and file."""
         found: dict[str, Any] = {"parse_mode": "HTML"}
         if self.picture is not None:
-            found |= {"caption": str(self.text)}
+            found |= {"caption": isolated(str(self.text))}
         else:
-            found |= {"text": str(self.text), "link_preview_options": {"is_disabled": True}}
+            found |= {"text": isolated(str(self.text)), "link_preview_options": {"is_disabled": True}}
         if self.rows:
-            keyboard = [[{"text": b.label, "callback_data": b.data} for b in row] for row in self.rows]
+            keyboard = [[{"text": isolated(b.label), "callback_data": b.data} for b in row] for row in self.rows]
             found["reply_markup"] = {"inline_keyboard": keyboard}
         return found
 

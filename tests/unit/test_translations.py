@@ -11,9 +11,12 @@ import pytest
 from babel.messages.pofile import read_po
 from hypothesis import given
 from hypothesis import strategies as st
+from markupsafe import Markup
 
 from bot.words import LOCALES, OWN_NAMES, catalogue, language_of, words
 from bot.words.catalogue import FILE
+from bot.words.direction import END, ISOLATE, isolated
+from bot.words.message import Button, Message, column
 from plans.fitting import stands
 from plans.heavier import Heaviness
 from plans.measures import MEASURES
@@ -143,3 +146,16 @@ def test_tests_have_names_and_units(language: str) -> None:
 
 def test_the_catalogue_is_found_by_its_module() -> None:
     assert catalogue.FILE.exists()
+
+
+@pytest.mark.parametrize("name", ["דנה", "نور الدين", "Ann"])
+def test_a_name_from_right_to_left_keeps_to_itself(name: str) -> None:
+    sent = Message(Markup(f"<b>{name}</b> needs a look: day 3"), column(Button(f"{name}, day 3", "x"))).payload()
+    label = sent["reply_markup"]["inline_keyboard"][0][0]["text"]
+    kept = name if name == "Ann" else f"{ISOLATE}{name}{END}"
+    assert sent["text"] == f"<b>{kept}</b> needs a look: day 3"
+    assert label == f"{kept}, day 3"
+
+
+def test_words_that_are_all_from_right_to_left_stay_as_they_are() -> None:
+    assert isolated("דנה: 3") == "דנה: 3"
