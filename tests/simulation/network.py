@@ -170,10 +170,11 @@ class Network:
         return _accepted(given)
 
     async def _hold_back(self, params: Mapping[str, Any]) -> None:
-        """While the platform keeps updates to itself, every poll ends empty."""
+        """While the platform keeps updates to itself, no poll brings any. Short sleeps: idle time that is passed over
+        puts off whoever sleeps."""
         loop = asyncio.get_running_loop()
         while loop.time() < self.held_until:
-            await asyncio.sleep(self.held_until - loop.time())
+            await asyncio.sleep(min(10.0, self.held_until - loop.time()))
 
     def _mixed(self, found: list[Mapping[str, Any]]) -> list[Mapping[str, Any]]:
         """Updates as they may come: some again, some in another order."""
