@@ -13,6 +13,8 @@ from hypothesis import strategies as st
 
 from bot import painter
 from bot.drawing import NothingToDraw, card_of
+from bot.words import LOCALES
+from bot.words import words as words_of
 from bot.words.cards import session_card, session_picture
 from bot.words.doses import dose_words, session_lines
 from plans.dose import items
@@ -25,6 +27,8 @@ from plans.figures.written import Drawn
 from plans.measures import MEASURES
 from plans.movements import library
 from plans.reading import ProgrammeErrors, read_programme
+from plans.translated import in_language
+from tests.pseudo import in_pseudo
 from tests.texts import HEAD
 from tests.unit.test_sample_programmes import SAMPLES
 
@@ -54,17 +58,19 @@ def check_nothing_is_clipped(svg: str) -> None:
             assert apart, f"{words!r} and {other[4]!r} lie over each other"
 
 
+@pytest.mark.parametrize("language", [*LOCALES, "pseudo"])
 @pytest.mark.parametrize("name", sorted(SAMPLES))
-def test_every_day_of_a_sample_has_a_card_with_each_name_and_dose(name: str) -> None:
-    for day in SAMPLES[name].days:
+def test_every_day_of_a_sample_has_a_card_with_each_name_and_dose(name: str, language: str) -> None:
+    say = in_pseudo if language == "pseudo" else words_of(language).gettext
+    for day in in_language(SAMPLES[name], language, say).days:
         if day.session is None:
             continue
-        svg = card_svg(session_card(day, CAUTION))
+        svg = card_svg(session_card(day, CAUTION, gettext=say))
         check_nothing_is_clipped(svg)
         said = " ".join(words for _x, _y, _size, words, _bold in texts(svg))
         for _block, item in items(day.session):
             assert item.movement.name in said
-            assert dose_words(item) in said
+            assert dose_words(item, gettext=say) in said
         assert said.endswith(CAUTION)
 
 
