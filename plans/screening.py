@@ -22,7 +22,7 @@ class Step(StrEnum):
 
     AGE = "age"
     INSIDE = "inside"
-    """One list: heart, breath, fainting, known disease."""
+    """One list: heart, breath, fainting, high blood pressure, diabetes, known disease."""
     CHEST = "chest"
     BREATH = "breath"
     FAINT = "faint"

@@ -16,6 +16,7 @@ from bot.words.facts import facts
 from bot.words.message import Button, Message
 from plans.checkin import CheckIn, Completion, Kind
 from plans.rules import RULES
+from plans.screening import LISTS, Step
 from tests.reading_grade import grade
 
 FOLDER = Path(catalogue.__file__).with_name("templates")
@@ -77,6 +78,30 @@ def test_no_message_promises_or_diagnoses() -> None:
         caution = words("en").say("checkin.caution", level=level, told=True)
         assert "not a diagnosis" in caution
         assert "your local emergency number" in caution
+
+
+NAMED = {
+    Step.CHEST: ("chest",),
+    Step.BREATH: ("out of breath",),
+    Step.FAINT: ("faint", "heart"),
+    Step.DISEASE: ("high blood pressure", "diabetes", "heart", "blood vessels", "kidneys"),
+    Step.OPERATION: ("operation", "fracture"),
+    Step.JOINT: ("replaced joint",),
+    Step.BONES: ("osteoporosis", "steroids"),
+    Step.PREGNANCY: ("pregnant", "birth"),
+    Step.NERVES: ("numbness", "tingling", "shoots"),
+    Step.LOOSE: ("very loose",),
+    Step.TREATED: ("hurt or ill", "doctor looks after"),
+}
+
+
+@pytest.mark.parametrize("first", LISTS)
+def test_what_a_single_question_asks_is_named_in_the_list_that_opens_it(first: Step) -> None:
+    say = words("en").say
+    for step in LISTS[first]:
+        for name in NAMED[step]:
+            assert name in say("health.question", step=step), step
+            assert name in say("health.question", step=first), step
 
 
 @pytest.mark.parametrize(
