@@ -13,6 +13,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from markupsafe import Markup
 
+from bot.flows.showing import preview
 from bot.words import LOCALES, OWN_NAMES, catalogue, language_of, words
 from bot.words.catalogue import FILE
 from bot.words.direction import END, ISOLATE, isolated
@@ -159,3 +160,11 @@ def test_a_name_from_right_to_left_keeps_to_itself(name: str) -> None:
 
 def test_words_that_are_all_from_right_to_left_stay_as_they_are() -> None:
     assert isolated("דנה: 3") == "דנה: 3"
+
+
+@pytest.mark.parametrize("language", LOCALES)
+@pytest.mark.parametrize("name", SAMPLES)
+def test_each_day_of_a_sample_fits_under_its_picture(name: str, language: str) -> None:
+    say = words(language)
+    said = in_language(sample(name), language, say.gettext)
+    assert [day.number for day in said.days if not preview(say, said, day.number).is_caption] == []
