@@ -105,6 +105,7 @@ SIGNS = (
     _sign("night-pain", _C, "night", "pain dull throb", sure=False),
     _sign("fever", _C, "fever", "pain hurts-more dull sore swell", window=FAR),
     _sign("weight-loss", _C, "weight-loss", "pain hurts-more dull sore fever wake night tired", window=FAR),
+    _sign("weight-loss", _C, "weight-loss", "by-itself", sure=False),
 )
 """Each row: key, level, the word classes that stand near each other in one sentence, and whether that is enough."""
 

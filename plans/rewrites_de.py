@@ -43,6 +43,123 @@ REWRITES: tuple[tuple[str, str], ...] = (
     (r"^(?:ne|na)\b(?=[,.! ]|$)", "nein"),
     (r"(?<=[a-z0-9] )ja(?= [a-z])", ""),
     (rf"\b({_BODY})(?:s|n|en)?({_FELT})\b", r"\1 \2"),
+    (r"^no(?=[,.! ]*$|[,.!])", "nein"),
+    (r"\b(?P<at>auf|in|an|mit|von|bei|vor|aus|hinter|unter) da (?=[a-z])", r"\g<at> der "),
+    (r"\bka (?=luft|kraft|zeit|lust|schmerz|gfuhl|gefuhl)", "keine "),
+    (r"\bwia\b", "wie"),
+    (r"\breingeschossen\b(?! (?:gekommen|zur tur))", "plotzlicher stechender schmerz"),
+    (
+        r"\bohne (?:es )?(?:zu wollen|diat|grund|absicht|zutun|ersichtlichen grund)\b(?=.*\b(?:gewicht|kilo|kg|"
+        r"abgenommen))|"
+        r"(?<=abgenommen )(?:ohne (?:diat|grund|absicht|zutun)|einfach so|von allein)\b",
+        "ungewollt",
+    ),
+    (r"\bbei(?: meh)?(?=[.,!?]|$)", "bein"),
+    (r"\b(?P<what>keine? \w+) meh\b", r"\g<what> mehr"),
+    (r"\b(?:mis|s) harz\b", "herz"),
+    (r"\boana seitn\b|\boana seite\b|\beiner? siite\b", "einer seite"),
+    (r"\b(?P<whose>mir|mia) (?P<how>(?:\w+ )?)(?:sturm|trulli)\b|\b(?:isch|ist|is) (?:mir|mia) sturm\b", "schwindelig"),
+    (r"\bmunter (?=(?:\w+ ){0,2}(?:vor|wegen|von)(?: \w+){0,2} schmerz)", "wach "),
+    (r"\b(?P<whose>mir|mi) schlaft (?:da|de|der|die|das|s) (?P<limb>" + _LIMB + r") ei\b", r"\g<limb> eingeschlafen"),
+    (r"\bkein (?P<what>luft|kraft|schmerzen|zeit|lust)\b", r"keine \g<what>"),
+    (r"\b(?:kriege?|krieg|bekomme?|hab|habe|kriegte|bekam|bekomm)(?: \w+){0,2}? keine luft\b", "keine luft"),
+    (r"\b(?P<arm>brust|brustkorb|brustbein)(?P<how>(?: \w+){0,4}?) schwer\b", r"\g<arm>\g<how> druck"),
+    (r"\bschwer(?:es|er|e)?(?= (?:\w+ )?(?:auf|uff|in|im|am) (?:\w+ )?brust)", "druck"),
+    (r"\bdruckts?\b|\bdrucken\b(?=.{0,30}\bbrust)", "druckgefuhl"),
+    (r"\bwie wenn (?:oana|einer|wer|jemand|ana|eina)\b(?=.{0,10} (?:drauf|sitzt|steht|hockt))", "wie ein elefant"),
+    (
+        r"\bherz\b(?P<how>(?:(?! geht das| fur| aus gold) \w+){0,4}?) (?:hupft|hupf|hopst|hopp\w*|springt|zuckt|"
+        r"tanzt|umanand|"
+        r"gumpet|aussetzer|aussetzern|setzt immer wieder aus|setzt aus|bleibt stehen|verrutscht|zappelt|"
+        r"holprig|rumpelt\w*|ruckelt|spinnt)\b(?! vor (?:freude|gluck))",
+        r"herz\g<how> herzstolpern",
+    ),
+    (r"\bherz(?P<how>(?: \w+){0,3}?) setzt(?: \w+){0,3}? aus\b", r"herz\g<how> herzstolpern"),
+    (r"\bbin(?P<how>(?: \w+){0,3}?) (?:weggesackt|weggekippt|weggebrochen|weggeklappt)\b", r"bin\g<how> umgekippt"),
+    (
+        r"\b(?P<what>arm|bein|hand|fuss|arme|beine|seite|hande)(?P<how>(?: (?!aber|und)\w+){0,3}?) (?:geht|gehen|"
+        r"funktioniert|"
+        r"tut|will|wollen|macht)(?P<so>(?: (?:auf einmal|plotzlich|jetzt|heute|gerade|grad|gar|"
+        r"einfach))*) nicht mehr(?! mit)"
+        r"(?=[.,!;]|$| und| seit)",
+        r"\g<what>\g<how>\g<so> gelahmt",
+    ),
+    (
+        r"\bsehe?\w*(?P<how>(?: \w+){0,4} (?:auge|links|rechts|seite))(?: \w+){0,2}? (?:nichts|nicht|kaum|"
+        r"nur schwarz|nur grau)\b",
+        r"sehe nichts\g<how>",
+    ),
+    (r"\bsehe?\b(?P<how>(?: (?!mich|dich|uns)\w+){0,4}?) doppelt\b(?! so)", r"sehe doppelt\g<how>"),
+    (r"\bauf einmal alles doppelt\b|\balles (?:ist |war |wird )?doppelt(?=[.,!]|$)", "sehe doppelt"),
+    (
+        r"\b(?:unten(?: rum)?|untenrum|untenrumm|dortn?|unterleib|zwischen den beinen|hintern|gesass|intimbereich|"
+        r"scheide|penis)"
+        r"(?P<how>(?: \w+){0,2}?) (?:spur\w*|fuhl\w*|merk\w*)(?: ich)?(?: \w+){0,2}? (?:nichts|nicht|kaum)(?: mehr)?\b",
+        r"intimbereich\g<how> taub",
+    ),
+    (
+        r"\b(?:spur\w*|fuhl\w*|merk\w*)(?: \w+){0,3}? (?:unten(?: rum)?|untenrum|zwischen den beinen|hintern)"
+        r"(?: \w+){0,3}? (?:nichts|nicht|kaum)(?: mehr)?\b",
+        "intimbereich taub",
+    ),
+    (
+        r"\b(?:abwischen|abputzen|auswischen)(?: \w+){0,3}? (?:nichts|nicht|kaum)\b|"
+        r"\b(?:nichts|nicht|kaum)(?: \w+){0,2}? (?:beim|nach dem) (?:abwischen|abputzen)\b",
+        "intimbereich taub",
+    ),
+    (
+        r"\b(?:mach\w*|gemacht|geht|ging|lauft|lief|pinkel\w*|gepinkelt|nass)(?: \w+){0,3}? (?:in|an) (?:die|der|"
+        r"meine) "
+        r"(?:hose|unterhose|hosen)\b(?! vor| lachen)",
+        "urin verloren",
+    ),
+    (
+        r"\b(?:in|an) die (?:hose|hosen|unterhose) (?:gemacht|gepinkelt|gegangen|gemocht|gebrunzt|gschissn|"
+        r"geschissen)\b(?! vor)",
+        "urin verloren",
+    ),
+    (
+        r"\bverlier\w*(?: \w+){0,3}? (?:stuhl|urin|kot|wasser|pipi|harn)\b|"
+        r"\b(?:stuhl|urin|kot|harn|pipi)(?: (?!sport)\w+){0,4}? (?:verlier\w*|verloren|nicht halten|"
+        r"nicht mehr halten)\b",
+        "urin verloren",
+    ),
+    (r"\b(?:merk\w*|spur\w*|fuhl\w*)(?: \w+){0,3}? nicht(?: mehr)?(?: \w+){0,3}? blase\b", "nicht pinkeln"),
+    (r"\bblase(?: \w+){0,4}? (?:merk\w*|spur\w*|fuhl\w*)(?: \w+){0,2}? nicht\b", "nicht pinkeln"),
+    (
+        r"\b(?:kann|konnte|kon)(?: \w+){0,4}? nicht(?: mehr)? (?P<verb>pinkeln|urinieren|wasser lassen)\b",
+        r"nicht \g<verb>",
+    ),
+    (
+        rf"\b(?:laut|heftig|richtig|arg|gescheit|ordentlich|furchtbar)(?: \w+)? geknackt(?P<where>(?: (?:im|in|am|"
+        rf"der|den|mein\w*|"
+        rf"link\w*|recht\w*)){{1,3}} (?:{_BODY}))",
+        r"plopp\g<where>",
+    ),
+    (r"\b(?:peitschenschlag|peitschenhieb|steinschlag|pistolenschuss)\b", "plopp"),
+    (rf"\bgeknallt(?= (?:im|in|am)(?: \w+){{0,2}} (?:{_BODY}))", "plopp"),
+    (
+        rf"\b(?:krieg\w*|bring\w*|bekomm\w*|kann|"
+        rf"setz\w*)(?P<what>(?: \w+){{0,3}} (?:{_BODY}))(?: \w+){{0,2}}? nicht(?: mehr)? "
+        r"(?:auf den boden|aufsetzen|abstellen|hinstellen|aufstellen)\b",
+        r"\g<what> nicht belasten",
+    ),
+    (
+        rf"\bnicht(?: mehr)? (?:auf den|auf dem|auf das|auf s|auf die)(?P<what>(?: \w+)? (?:{_BODY})) stehen\b",
+        r"\g<what> nicht belasten",
+    ),
+    (
+        r"\b\d+(?:[.,]\d)? (?:kilo|kg|kilos|pfund)(?P<how>(?: \w+){0,6}?) (?:abgenommen|weniger|leichter|runter|"
+        r"verloren|gefallen)\b|"
+        r"\b(?:abgenommen|verloren) \d+ (?:kilo|kg|pfund)\b",
+        r"gewicht verloren\g<how>",
+    ),
+    (
+        r"\bohne (?:dass|das) (?:ich|i)(?: (?:was|etwas|irgendwas|viel|dafur|da|es|wollte|will|nichts)){1,3} (?:tue|tu|"
+        r"tua|mache|mach|gemacht|"
+        r"getan|andere|wollte)(?: habe?)?\b",
+        "ungewollt",
+    ),
     (
         r"\b(?:tut|tun|tat|taten|tuts|tats|tuat|tuet|duat|tue)\b(?P<what>(?: (?!weh\b)[\w%/]+){0,9}?) wehe?\b",
         r"\g<what> schmerzt",

@@ -1,6 +1,6 @@
-"""What is put right in a Spanish text before its words are looked up: chat spellings, what stands apart, turns of words.
+"""What is put right in a Spanish text before its words are looked up: chat spellings, and what stands apart is joined.
 
-A verb far from its "no", "no … siento", "se me va … la rodilla": Spanish parts what a table of phrases needs side by side.
+A verb far from its "no", "no … siento": Spanish parts what a table of phrases needs side by side.
 """
 
 from __future__ import annotations
@@ -42,6 +42,98 @@ REWRITES: tuple[tuple[str, str], ...] = (
     (r"\b(?:ja){2,}j?\b|\b(?:je){2,}\b|\b(?:ji){2,}\b", ""),
     (r"\b(?:me|te|le|les|nos) (?=[a-z])", ""),
     (r"\bmedi[ao]s? (?=pierna|rodilla|brazo|mano)", ""),
+    # --- said in the regions --------------------------------------------------------------------------------------
+    (r"\b(mor|par|tir|cal|hel|ator|pel)ao(s?)\b", r"\1ado\2"),
+    (r"\b([a-z]{3,})aito\b", r"\1adito"),
+    (r"\bcomo si (?=(?!nada)[a-z])", "como "),
+    (r"\b(?:perd|pierd|perdiendo)\w* el sentido\b(?! del? (?:tacto|gusto|olfato|humor|tiempo))", "desmaye"),
+    (
+        r"\b(?:corazon|latidos?|pulso)\b(?P<how>(?: (?!de todo|alegria)\w+,?){0,5}?) (?:salte\w*|vuelcos?|"
+        r"tropiez\w*|a (?:brincos|tumbos|"
+        r"saltos|destiempo)|frena|detiene|detuvo|se para|se paro|para y|se traba|a ratos se|patalea\w*|galop\w*|"
+        r"zapatea\w*|"
+        r"extrasistol\w*|pausas?|corcove\w*)\b(?! de (?:alegria|emocion))",
+        "palpitaciones",
+    ),
+    (
+        r"\b(?:vuelcos?|brincos?|saltos?|tumbos|saltones|salta|brinca|salte\w+|falla|"
+        r"trompicones)(?: \w+){0,2} (?:el|mi) corazon\b(?! "
+        r"de (?:alegria|emocion))",
+        "palpitaciones",
+    ),
+    (
+        r"\b(?P<felt>quedo|quede|queda|tengo|tenia|siento|senti|pone|puso|esta|noto)(?: como| medio|"
+        r" toda?)* tont[oa]s?(?P<what> (?:la|el|mi|medio|"
+        rf"media|las|los) (?:{_LIMB}|mitad|medio|cuerpo))",
+        r"adormecido\g<what>",
+    ),
+    (
+        rf"\b(?P<what>(?:{_LIMB}|mitad del cuerpo|medio cuerpo)(?: (?:izq\w*|der\w*))?(?: (?:se|esta|como|que|tengo|"
+        rf"quedo|queda|siento|"
+        r"medio|toda?))*) (?:tont[oa]s?|bob[oa]s?|lel[oa]s?|zombi)\b",
+        r"\g<what> adormecido",
+    ),
+    (
+        r"\bganas de (?:orinar|mear|hacer (?:pis|pipi|chis|del bano))[^.!]{0,20}? no (?:se )?(?:sale|salia|salio|"
+        r"puedo|hago|logro|"
+        r"consigo|echo)\b",
+        "retencion de orina",
+    ),
+    (
+        r"\b(?:limpi\w+|sec\w+ abajo|aseo)(?: \w+){0,2} no (?:siento|noto|sentia|senti)\b(?: nada)?",
+        "no siento el papel",
+    ),
+    (r"\b(?:apachurr|espachurr|estruj|achurrasc|comprim|atenaz|apret[ou]j)\w+", "aprieta"),
+    (
+        r"\bno (?:aguanta|sostiene|soporta|resiste|responde para pisar)n? (?:la|mi|el|esta|esa) (?P<what>rodilla|"
+        r"pierna|tobillo|pie|"
+        r"cadera|pata)\b",
+        r"\g<what> no puedo apoyar",
+    ),
+    (
+        r"\b(?P<what>rodillas?|tobillos?|cadera|pierna)(?P<how>(?: (?:izq\w*|der\w*|se|que))*) (?:hace|hizo|hacia|"
+        r"da|dio) (?:un|unos|como un) "
+        r"(?:extran[oa]s?|rar[oa]s?|juego|amagos?|quiebres?|bamboleo)\b",
+        r"\g<what>\g<how> cedio",
+    ),
+    (
+        r"\bflaque\w+ (?:las|los|mis|la|el) (?P<what>piernas?|brazos?|rodillas?|manos?)\b",
+        r"debilidad en \g<what>",
+    ),
+    (
+        r"\b(?P<what>piernas?|brazos?|rodillas?|manos?)(?P<how>(?: (?:se|que))*) flaque\w+",
+        r"debilidad en \g<what>\g<how>",
+    ),
+    (
+        r"\b(?:adelga\w+|enflaq\w+|(?:baj|perd|pierd|rebaj)\w*(?: (?:de|como|unos|casi|ya|he|mucho|varios|"
+        r"\d+))* (?:peso|kilos?|kg|libras))"
+        r"(?P<rest>(?:,? (?!dolor)\w+){0,3}?),? "
+        r"sin (?:hacer (?:dieta|nada|ejercicio)|querer(?:lo)?|proponermelo|buscarlo|motivo|razon|explicacion|"
+        r"estar a dieta|dieta|cambiar nada|saber por que|intentarlo|causa)\b",
+        r"adelgace sin querer\g<rest>",
+    ),
+    (
+        r"\bdespierto (?:de noche|a media noche|a medianoche|en la madrugada|de madrugada|por la noche|cada rato|"
+        r"varias veces)(?= (?:por|con|del?) )",
+        "despierta",
+    ),
+    (r"\bno (?:he )?peg\w+ (?:el |un |ni un |ni |los )?ojos?\b", "no puedo dormir"),
+    (
+        r"\b(?:despiert[oa]|despierto|despertaba|desperte|desperto|desvel\w+|levant[eoa]|levanto|paro|"
+        r"recuerdo)(?: (?!bien|sin|no|mejor|temprano)"
+        r"\w+){0,4}? (?:por|con|del?|a causa del?|culpa del?) (?:el |los |tanto |mucho |un )?dolor(?:es)?\b",
+        "despierta el dolor",
+    ),
+    (
+        r"\b(?:levanta|despierta|desvela|para|saca)n?(?: \w+){0,2} (?:el|los|un|ese|este) dolor(?:es)?\b",
+        "despierta el dolor",
+    ),
+    (
+        r"\b(?:horroros|horribl|espantos|tremend|atroz|atroc|brutal|bestial|inaguantabl|insufribl|infernal|"
+        r"salvaj)\w*(?= dolor)|"
+        r"(?<=dolor )(?:horroros|espantos|atroz|inaguantabl|insufribl|infernal|salvaj)\w*",
+        "insoportable",
+    ),
     # --- numbers and the clock ------------------------------------------------------------------------------
     (r"\b(\d+)(?: y medi[oa]| 1/2)\b", r"\1.5"),
     (

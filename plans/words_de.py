@@ -6,11 +6,11 @@ either word. A longer phrase wins over a shorter one, so an idiom takes its alar
 
 from __future__ import annotations
 
-from plans import rewrites_de
+from plans import dialects_de, rewrites_de
 
 REWRITES = rewrites_de.REWRITES
 
-MISSPELT: dict[str, str] = {
+MISSPELT: dict[str, str] = dialects_de.SPELLED | {
     "kribln": "kribbeln", "kribeln": "kribbeln", "kriblen": "kribbeln", "kribelt": "kribbelt", "kriblt": "kribbelt",
     "schmerz3n": "schmerzen", "ferig": "fertig", "fetrig": "fertig", "fertg": "fertig",
     "nciht": "nicht", "kien": "kein", "keien": "keine", "keni": "kein", "ken": "kein",
@@ -1353,6 +1353,7 @@ PHRASES: dict[str, str] = {
     "control": "kontrolle|kontrollieren, halten blase",
     "lost control": "kontrolle verloren, keine kontrolle, keine kontrolle mehr, die kontrolle verloren",
     "by itself": (
+        "ungewollt|unbeabsichtigt|unabsichtlich, "
         "unbemerkt|unkontrolliert, von selbst, von alleine, von allein, einfach so, ohne dass ich es merke, ohne es "
         "zu merken"
     ),
