@@ -42,7 +42,7 @@ _SPOKEN = {
     "kreuz": "kreiz chruz kreizweh",
     "hufte": "hufti huftn hoft",
     "brust": "bruscht brusch",
-    "auge": "oug ouge oog aug",
+    "auge": "ooge aeg oug ouge oog aug",
     "gesicht": "gsicht gsecht gesich",
     "hand": "hond",
     "schulter": "schuitan schulda schultere",
@@ -70,12 +70,14 @@ _SPOKEN = {
         "kribbeld gribbelt griebelt chrisselet"
     ),
     "schwindelig": (
-        "drimmlig trummlig drumlig trimmlig schwindli schwindlich schwummrig schwummerig duselig duslig turmelig "
-        "dormelig schwindlig schwindelich trummelig damisch sturmig dusemig plumerant schwimmelig"
+        "drimmlig drimmelig trimmelig taumelig dammelig taumlig daumlig drimelig trummlig drumlig trimmlig "
+        "schwindli schwindlich schwummrig schwummerig duselig duslig turmelig dormelig schwindlig schwindelich "
+        "trummelig damisch sturmig dusemig plumerant schwimmelig"
     ),
     "zusammengeklappt": (
-        "zammgeklappt zammklappt zsammklappt zamgeklappt zammgebrochen zammbrochen zammgsackt zammghaut zammgfalln "
-        "zsammbrochen zammbrocha zamklappt zsammgsackt zammgekracht zamegheit"
+        "zammgeklappt zamebroche zamebrocha zameklappt zamegsackt zamebrochn zammbroche zammklappt zsammklappt "
+        "zamgeklappt zammgebrochen zammbrochen zammgsackt zammghaut zammgfalln zsammbrochen zammbrocha zamklappt "
+        "zsammgsackt zammgekracht zamegheit"
     ),
     "umgekippt": "umkippt umgekibbt umgfalln umgflogn umgheit umgfalla umgefalln",
     "eingeschlafen": "eigschlofn eigschlafa iigschlofe iigschlafe engeschlofen ingeslapen inslapen eigschlofa",
@@ -85,13 +87,31 @@ _SPOKEN = {
     "laufen": "laufa loofen laufn loufe lofe",
     "gehen": "gah goh gean gehn",
     "auftreten": "auftretn uftrete ufftreten auftredn uftrata",
-    "reden": "redn reda schnacken snacken schwatza",
+    "reden": "schwatzn redn reda schnacken snacken schwatza",
     "ausgehalten": "ausghalten",
     "fertig": "fertisch feadig feddich fertich feddig fertsch",
     "gemacht": "gmacht gmocht jemacht gmachd maakt gmach gmoch",
     "geschafft": "gschafft gschofft jeschafft gschaffd",
     "gedehnt": "gedeent",
     "schlecht": "schlechd",
+    "einem": "eenem eenen eena oam oanem",
+    "eine": "eene oane",
+    "einer": "oana eener ana",
+    "hose": "hosn hos",
+    "geredet": "gredt gred jeredet gschwatzt",
+    "besoffener": "bsoffana bsoffna bsoffene bsuffe",
+    "ausgeblieben": "ausblim ausbliem ausbliebn wegblim wegbliem usblibe",
+    "geschlagen": "ghaut gehauen gschlagn gschlage ghauen gedroschen gschlagen",
+    "getreten": "gtreten trette tretn",
+    "fusse": "fiass fuasse",
+    "knochel": "knechl knechel chnochel knochl knocherl knoechel knechal",
+    "schlafen": "pennen penna schlofn schlafn schlofe ratzen poofen",
+    "geschlafen": "gepennt gschlofn gschlafn gschlofe gschlafe",
+    "haltet": "hoit",
+    "tragt": "trogt trogn",
+    "immer": "oiwei oiweil allweil oweil immr",
+    "kommt": "kimmt kimt chunnt kummt",
+    "komme": "kumm kum komm chume",
     "merke": "merk spann",
 }
 

@@ -9,7 +9,8 @@ _NUMBER = r"(\d+(?:[.,]5)?|null|eins?|eine[mnr]?|zwei|drei|vier|funf|sechs|siebe
 _BODY = (
     r"knie|schulter|rucken|nacken|brust|herz|hufte|huften|huft|schultern|"
     r"oberschenkel|unterschenkel|schenkel|wade|waden|fuss|fusse|knochel|"
-    r"sprunggelenk|ellbogen|ellenbogen|hand|handgelenk|arm|unterarm|oberarm|finger|daumen|zehe|zehen|leiste|gesass|po|"
+    r"kniekehle|kniescheibe|zeh|sprunggelenk|ellbogen|ellenbogen|hand|handgelenk|arm|unterarm|oberarm|finger|daumen|"
+    r"zehe|zehen|leiste|gesass|po|"
     r"kiefer|gesicht|wirbelsaule|steissbein|rippe|rippen|becken|achillessehne|schienbein|bein|beine|muskel|gelenk|"
     r"glieder|kreuz|lenden|lende|fersen|ferse|sehne|sehnen|beinbeuger|huftbeuger|schulterblatt|kopf"
 )
@@ -63,6 +64,104 @@ REWRITES: tuple[tuple[str, str], ...] = (
     (r"\b(?P<whose>mir|mi) schlaft (?:da|de|der|die|das|s) (?P<limb>" + _LIMB + r") ei\b", r"\g<limb> eingeschlafen"),
     (r"\bkein (?P<what>luft|kraft|schmerzen|zeit|lust)\b", r"keine \g<what>"),
     (r"\b(?:kriege?|krieg|bekomme?|hab|habe|kriegte|bekam|bekomm)(?: \w+){0,2}? keine luft\b", "keine luft"),
+    (r"\bka (?=nicht|kaum)", "kann "),
+    (r"\bnume (?=(?:\w+ )?(?:pinkeln|stehen|gehen|laufen|reden|schlafen))", "nicht mehr "),
+    (r"\b(?P<at>in|an|auf|um) d (?=[a-z])", r"\g<at> die "),
+    (
+        r"\bzwischen (?:de|den|die|meinen?|mein) (?:fuss\w*|haxn|haxen|schenkeln?|oberschenkeln?|bein)\b",
+        "zwischen den beinen",
+    ),
+    (
+        r"\b(?P<heart>herz|puls)(?P<how>(?: (?!frequenz|war bei)\w+){0,6}?) (?:hopser|hupfer|kreuz und quer|"
+        r"gar nicht|durcheinander|"
+        r"schnell(?: \w+)? langsam|wie es will|wie verruckt|wie wild|doppelschlage|pausen|extra)\b(?! vor (?:freude|"
+        r"gluck|aufregung))",
+        r"\g<heart>\g<how> herzstolpern",
+    ),
+    (
+        r"\bschnur\w*(?= (?:\w+ ){0,4}(?:brust|brustkorb))|(?<=brust )(?:\w+ )?(?:zugeschnurt|zuschnurt|"
+        r"zusammengeschnurt)\b",
+        "druckgefuhl",
+    ),
+    (
+        r"\bkomme?\w*(?: \w+){0,3}? (?:nicht|kaum|nimmer)(?: mehr)? (?:zu|zur) (?:luft|atem|schnaufen)\b|"
+        r"\b(?:kaum|nicht|nicht mehr) (?:schnaufen|verschnaufen|japsen|schnauf|schnaufa)\b",
+        "keine luft",
+    ),
+    (r"\b(?:nicht|kaum|schlecht|schwer|nicht mehr) (?:am |zum )?schnauf\w*", "keine luft"),
+    (r"\bluft(?: \w+){0,3}? (?:ausgeblieben|weggeblieben|abgestellt|abgedruckt|gefehlt)\b", "keine luft"),
+    (
+        r"\b(?:kurz|kurzzeitig|komplett|momentlang|ganz|plotzlich|einfach|paar sekunden|sekunden) weg (?:gewesen|"
+        r"gsi|gwesn|gwesen)\b|"
+        r"\blag (?:ich )?(?:dann |plotzlich |auf einmal |da )+(?:am|auf dem|aufm) boden\b|\baus den (?:latschen|"
+        r"socken|schuhen) gekippt\b",
+        "ohnmachtig",
+    ),
+    (
+        r"\b(?:red|sprech|gered|gesproch|klang|kling|sprach|hor)\w*(?: \w+){0,3}? (?:wie|als war ich|"
+        r"als ware ich)(?: \w+)? "
+        r"(?:besoffen\w*|betrunken\w*|lallend\w*|bsoffen\w*)\b",
+        "lalle",
+    ),
+    (
+        r"\bhalbe[sn]? (?:bild|sichtfeld|gesichtsfeld|blickfeld|sicht)(?: \w+){0,2}? (?:weg|schwarz|fehlt)\b|"
+        r"\bhalbe[sn]? (?:bild|sichtfeld|gesichtsfeld) weg\b",
+        "gesichtsfeldausfall",
+    ),
+    (r"\bplotzlich war das halbe bild weg\b", "gesichtsfeldausfall"),
+    (
+        r"\b(?P<what>arm|hand|bein)(?P<how>(?: \w+){0,2}?) hangt(?P<so>(?: \w+){0,3}?) (?:runter|herunter|schlaff|"
+        r"schlapp|herab|weg)\b",
+        r"\g<what>\g<how>\g<so> gelahmt",
+    ),
+    (
+        r"\b(?:kein gefuhl|taub\w*|ohne gefuhl|nichts gespurt)(?: \w+){0,3}? (?:klogang|klo|toilette|stuhlgang|"
+        r"abputzen|wischen|wasserlassen|pinkeln)\b|"
+        r"\b(?:klogang|klo|toilette|stuhlgang)(?: \w+){0,3}? (?:kein gefuhl|taub|spure nichts|gefuhllos)\b",
+        "intimbereich taub",
+    ),
+    (
+        r"\bmach\w*(?: \w+){0,2}? unter (?:mich|mi)\b|\b(?:in|an) (?:die|der|d|meine) hose\b(?= (?:gemacht|gegangen|"
+        r"gelaufen))",
+        "urin verloren",
+    ),
+    (r"\b(?:kanns|kann es) nicht(?: mehr)? halten\b", "urin verloren"),
+    (
+        r"\b(?:in|gegen|auf)(?: \w+)? (?P<where>wade|ferse|unterschenkel|kniekehle|oberschenkel) (?:geschlagen|"
+        r"getreten|geschossen|getroffen|gschossen)\b",
+        r"plopp \g<where>",
+    ),
+    (rf"\b(?P<where>(?:{_BODY})(?: \w+){{0,3}}?) prall\b", r"\g<where> geschwollen"),
+    (
+        r"\bkomme?\w*(?: \w+){0,2}? (?P<what>fuss|bein)(?: \w+){0,2}? nicht(?: mehr)? auf\b(?! die| den| das)",
+        r"\g<what> nicht auftreten",
+    ),
+    (
+        r"\bnicht(?: mehr)? (?:drauf ?stehe?n?|drauf ?stehn|drauf ?treten|drauf ?gehen|drauf ?steigen)\b",
+        "nicht belasten",
+    ),
+    (
+        r"\b(?P<what>knie|bein|fuss|beine|knochel)(?P<how>(?: \w+){0,2}?) (?:halt|haltet|tragt|tragen|hebt|"
+        r"halten)(?: \w+){0,2}? "
+        r"(?:nicht(?: mehr)?|nimmer|kaum(?: noch)?)\b(?! still| ruhig)",
+        r"\g<what>\g<how> nicht belasten",
+    ),
+    (
+        r"\b(?P<what>faust|hand|finger|griff)(?P<how>(?: \w+){0,3}?) (?:nicht|kaum|schlecht)(?: mehr| richtig| ganz|"
+        r" noch)* "
+        r"(?:zumachen|schliessen|ballen|offnen|aufmachen|spreizen|zubekommen|zu)\b",
+        r"hand\g<how> schwach",
+    ),
+    (
+        rf"\b(?:nicht|kaum)(?: \w+)? (?:schlafen|geschlafen|einschlafen)(?: \w+){{0,3}}? (?:wegen|vor|von|"
+        rf"durch)(?: \w+){{0,2}}? (?P<what>{_BODY})\b",
+        r"schmerz weckt mich \g<what>",
+    ),
+    (
+        rf"\b(?:wegen|vor|von)(?: \w+){{0,2}}? (?P<what>{_BODY})(?: \w+){{0,3}}? (?:nicht|"
+        rf"kaum)(?: \w+)? (?:schlafen|geschlafen|einschlafen)\b",
+        r"schmerz weckt mich \g<what>",
+    ),
     (r"\b(?P<arm>brust|brustkorb|brustbein)(?P<how>(?: \w+){0,4}?) schwer\b", r"\g<arm>\g<how> druck"),
     (r"\bschwer(?:es|er|e)?(?= (?:\w+ )?(?:auf|uff|in|im|am) (?:\w+ )?brust)", "druck"),
     (r"\bdruckts?\b|\bdrucken\b(?=.{0,30}\bbrust)", "druckgefuhl"),

@@ -110,13 +110,141 @@ REWRITES: tuple[tuple[str, str], ...] = (
         r"(?P<rest>(?:,? (?!dolor)\w+){0,3}?),? "
         r"sin (?:hacer (?:dieta|nada|ejercicio)|querer(?:lo)?|proponermelo|buscarlo|motivo|razon|explicacion|"
         r"estar a dieta|dieta|cambiar nada|saber por que|intentarlo|causa)\b",
-        r"adelgace sin querer\g<rest>",
+        r"adelgace involuntariamente\g<rest>",
     ),
     (
         r"\bdespierto (?:de noche|a media noche|a medianoche|en la madrugada|de madrugada|por la noche|cada rato|"
         r"varias veces)(?= (?:por|con|del?) )",
         "despierta",
     ),
+    (
+        r"\b(?:torniquete|faja|cincho|corse|tenazas?|garra|nudo|bola|pelota|piedra|losa|ladrillo|elefante|camion|"
+        r"yunque|saco|plancha|mano|puno)"
+        r"(?: \w+){0,3}? (?P<where>(?:en|sobre|encima del?|dentro del?|contra) (?:el |mi )?pecho)\b",
+        r"presion \g<where>",
+    ),
+    (
+        r"\bpecho(?P<how>(?: \w+){0,5}?) (?:torniquete|faja|cincho|corse|tenazas?|garra|elefante|yunque|losa|"
+        r"ladrillos?)\b",
+        r"pecho\g<how> presion",
+    ),
+    (r"\bsentad[oa]s? (?:en|sobre|encima) (?:del? |de mi |el |mi )?pecho\b", "sentado en el pecho"),
+    (r"\b(?:cort[oa]|escas[oa]|falt[oa]|just[oa]) de (?:aire|aliento|resuello|oxigeno)\b", "asfixia"),
+    (
+        r"\bno (?:da|alcanza|llena|pasa|pasaba|llenaba|alcanzaba)(?: bien)? (?:el |los |mi )?(?:aire|aliento|"
+        r"pulmon(?:es)?)\b",
+        "asfixia",
+    ),
+    (
+        r"\b(?:cai|azote|caia|cayo)(?: \w+){0,3}? (?:saco|tabla|piedra|costal|tronco|plomo|muert[oa])\b|"
+        r"\bno supe (?:mas|de mi|nada mas|nada de mi)\b|\bencontr\w+ (?:tirad[oa]|en el (?:suelo|piso)|inconsciente)\b|"
+        r"\b(?:desconecte|apague|borre)(?: \w+)? (?:unos segundos|un rato|un momento|del todo|completamente|"
+        r"por completo)\b|"
+        r"\bfui (?:a|en) (?:blanco|negro)\b|\bazote (?:en|contra) el (?:piso|suelo)\b",
+        "desmaye",
+    ),
+    (
+        r"\b(?:va|tuerce|corre|jala|cae|cuelga|cayo|fue|queda|quedo|iba|chuequea|desvia)(?: (?:toda|todo|un poco|"
+        r"como))* (?:la|el|mi) "
+        r"(?:boca|cara|labio|parpado|comisura|sonrisa)(?= (?:para|hacia|a|de|pa)\b)",
+        "boca torcida",
+    ),
+    (
+        r"\b(?:boca|cara|labio|sonrisa)(?: (?:toda|se|que|como))* (?:va|fue|iba|corre|jala|desvia|cae|"
+        r"cuelga) (?:para|hacia|a|de|pa) (?:un|el|abajo|la)\b",
+        "boca torcida",
+    ),
+    (
+        r"\bpalabras?(?: \w+){0,4} (?:sal\w+|dig\w+|decia) otras?\b|\b(?:no (?:encuentro|hallo|doy con|salen?|"
+        r"salian?|vienen?)|busco) (?:la|las) "
+        r"palabras?\b(?! (?:para|de agradec))|\b(?:cambio|confundo|mezclo) (?:las|unas) palabras\b",
+        "lengua trabada",
+    ),
+    (
+        r"\bojos?(?P<how>(?: (?!duele|arde)\w+){0,4}?) (?:veo|ve|ven|veia)(?: \w+){0,2}? (?:oscuro|negro|gris|mal|"
+        r"nada|sombras?|nublado)\b|"
+        r"\b(?:veo|veia) (?:dos de todo|dos cosas|todo dos veces|dos imagenes|como en tunel|un tunel)\b",
+        "vista borrosa",
+    ),
+    (
+        r"\b(?:meo|orino|cago|mee|orine|cague|ensuci[eo]|hago|hice|pipi|pis|caca|popo|moj[oe])\b[^.!?]{0,14}? (?:ni|"
+        r"sin|no) (?:me )?"
+        r"(?:entero|entere|cuenta|siento|senti|sentir\w*|aviso|avisar|noto|darme cuenta|doy cuenta|di cuenta)\b",
+        "incontinencia",
+    ),
+    (
+        r"\bno (?:control\w+|aguant\w+|reten\w+|conten\w+)(?: \w+){0,4}? (?:bano|esfinter\w*|pis|pipi|caca|popo|"
+        r"orina|ganas)\b",
+        "incontinencia",
+    ),
+    (
+        rf"\b(?P<where>(?:{_LIMB}|corva|muslo|nalga)(?: (?:todo|toda|se|esta|puso|medio|bien))*) (?:negr[oa]s?|"
+        rf"verdes?|azul(?:ad[oa])?s?|amoratad[oa]s?)"
+        r"(?: y (?:verdes?|azul|negr[oa]|amarill[oa]))?\b",
+        r"\g<where> moreton",
+    ),
+    (
+        rf"\b(?P<where>(?:{_LIMB}|corva|muslo)\b[^.!?]{{0,30}}?) (?P<how>puso|quedo|tengo|esta|pone|hecho|hecha|"
+        rf"tiene)(?: toda?)? (?:enorme|gord[oa]|"
+        r"inmens[oa]|gigante|grandot[oa]|una (?:bola|bota|pelota|toronja|sandia)|un (?:globo|melon|tomate|jamon|"
+        r"elefante)|"
+        r"como (?:una?) (?:bola|bota|pelota|toronja|sandia|globo|melon|jamon|elefante|papa))\b",
+        r"\g<where> hinchado",
+    ),
+    (
+        r"\b(?P<how>quedo|puso|pone|pusieron|quedaron) (?P<who>el|la|mi|los|"
+        r"las) (?P<where>" + _LIMB + r")(?: toda?)? (?:enorme|gord[oa]|inmens[oa])\b",
+        r"\g<who> \g<where> hinchado",
+    ),
+    (
+        rf"\b(?:tir|lanz|peg|dier|dio|dado|golpe|clav|hubieran)\w*(?: \w+){{0,4}}? (?:piedra|patada|palo|garrotazo|"
+        rf"balazo|pelotazo|hachazo|latigazo)"
+        rf"(?= (?:\w+ ){{1,3}}(?:{_LIMB}))",
+        "desgarro",
+    ),
+    (
+        r"\b(?P<was>son|tron|cruj|estall|chasc)\w*(?P<what> (?:la|el|mi|toda la) (?:rodilla|cadera|tobillo|hombro|"
+        r"espalda|gemelo|isquio|muneca|ingle))"
+        r"(?: \w+){0,2}? (?:como (?:una? )?(?:rama|palo|latigo|cohete|escopeta|nuez)(?: sec[oa])?|fe[oa]|fuerte|"
+        r"horrible|duro|durisimo)\b",
+        r"chasquido\g<what>",
+    ),
+    (
+        r"\b(?:hizo|hace|hacia|sono|sonido|oi|escuche|senti)(?: (?:un|como|como un|asi))* (?:track|tras|crack|clac|"
+        r"crac|trac|pum|pop|tac|plop|ras|chas|clock|tronido|"
+        r"paf|pam|tronazo|trueno|clack|cataplum)\b",
+        "chasquido",
+    ),
+    (
+        r"\b(?:abrio|solto|desprendio|arranco|safo|movio|desprendi\w*) algo (?=(?:en|dentro|adentro|atras|por))",
+        "desgarro ",
+    ),
+    (
+        r"\b(?:con|en|sobre) (?:esa|esta|la|mi|ese|este|el) (?P<what>pierna|pata|rodilla|pie|lado)(?: (?:izq\w*|"
+        r"der\w*))? no (?:puedo )?(?:parar\w*|parad[oa]|pisar|pis[oe]|caminar|"
+        r"camino|apoyar\w*|apoyo|puedo)\b",
+        r"\g<what> no puedo apoyar",
+    ),
+    (
+        r"\b(?P<what>piernas?|rodillas?|tobillos?)(?P<how> [^.!?]{1,24}?) y no (?:aguantan?|sostienen?|soportan?)\b",
+        r"\g<what>\g<how> no puedo apoyar",
+    ),
+    (
+        r"\b(?P<what>pie|pierna|brazo|mano|punta del pie|dedos)(?P<how>(?: (?:izq\w*|der\w*|ya))*) no (?:sube|alza|"
+        r"despega|cierra|abre|dobla sola)n?\b(?! de)",
+        r"\g<what>\g<how> noobedece",
+    ),
+    (r"\b(?:mov|muev)\w+ (?:el|todo el) (?:piso|suelo)\b", "mareo"),
+    (r"\b(?:da|daba|dio|dan|dando)(?: \w+){0,2}? vueltas\b(?! (?:por|en el parque|al parque|a la manzana))", "mareo"),
+    (r"\b(?:voy|iba|fui|ia|vas) (?:para|de|hacia|al?|pa) (?:el |los |un )?(?:costado|costados|lados|lado)\b", "mareo"),
+    (r"(?<!hablo )(?<!hablaba )(?<!hablando )\bcomo borrach[oa]\b", "mareo"),
+    (
+        r"\b(?P<what>espalda|cintura|cadera|rodilla|cuello|hombro)(?: (?:toda|bien|muy|media))? (?:mala|"
+        r"fastidiad[oa]|jodid[oa]|hech[oa] (?:polvo|mierda|pedazos|trizas|pure)|"
+        r"rot[oa]|reventad[oa]|cascad[oa]|fregad[oa]|chingad[oa])\b",
+        r"dolor de \g<what>",
+    ),
+    (r"\b(?P<what>espalda|cintura|cadera|rodilla|cuello|hombro|cabeza) (?:esta )?mata(?:ndo)?\b", r"dolor de \g<what>"),
     (r"\bno (?:he )?peg\w+ (?:el |un |ni un |ni |los )?ojos?\b", "no puedo dormir"),
     (
         r"\b(?:despiert[oa]|despierto|despertaba|desperte|desperto|desvel\w+|levant[eoa]|levanto|paro|"

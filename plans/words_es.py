@@ -2106,6 +2106,7 @@ PHRASES: dict[str, str] = {
         "rojos|rojas|enrojecimiento|hirviendo|calienta, calor en la pantorrilla, ardiendo de caliente"
     ),
     "red and warm": "roja y caliente, rojo y caliente",
+    "by itself": "involuntariamente|involuntario",
     "dizzy": (
         "mareo|mareos|mareado|mareada|maree|marea|mareaba|mareando|mareadito|mareadita|marie|vertigo|vertigos|"
         "aturdido|aturdida|atontado|atontada|atontao|mareillo|mareito|mareadisima|mareadisimo|grogui|mareadillo|"
