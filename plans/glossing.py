@@ -17,7 +17,7 @@ from plans.wording import is_english, nearest, normalise, opened
 
 GLOSSED = ("es", "de")
 """The languages that are read by way of English."""
-UNKNOWN = "xx"
+UNKNOWN = "qx"
 """Any word that a table does not have."""
 ENOUGH = 0.6
 """From this share of known words on a text is taken to be of a language (own choice)."""
