@@ -112,6 +112,8 @@ _SPOKEN = {
     "immer": "oiwei oiweil allweil oweil immr",
     "kommt": "kimmt kimt chunnt kummt",
     "komme": "kumm kum komm chume",
+    "abend": "abig obnd obad aobend obend omd",
+    "kochen": "choche kochn kocha",
     "merke": "merk spann",
 }
 

@@ -64,6 +64,38 @@ REWRITES: tuple[tuple[str, str], ...] = (
     (r"\b(?P<whose>mir|mi) schlaft (?:da|de|der|die|das|s) (?P<limb>" + _LIMB + r") ei\b", r"\g<limb> eingeschlafen"),
     (r"\bkein (?P<what>luft|kraft|schmerzen|zeit|lust)\b", r"keine \g<what>"),
     (r"\b(?:kriege?|krieg|bekomme?|hab|habe|kriegte|bekam|bekomm)(?: \w+){0,2}? keine luft\b", "keine luft"),
+    (r"\bd (?=[a-z]{4})", "die "),
+    (r"\b(?P<which>letzten|ersten|anderen|beiden) beiden\b", r"\g<which> zwei"),
+    (r"(?P<cut>^|, |\. )komplett(?=[.,! ]*$)", r"\g<cut>alles gemacht"),
+    (r"\bstell\w* (?:bitte )?(?:die )?(?:uhrzeit|zeit)(?: bitte)? (?=auf|um)", "uhrzeit andern "),
+    (
+        r"\b(?P<what>videos?|ubung(?:en)?|bilder|bild|bildschirm|link|einheit|plan|training|app|anleitung|"
+        r"nachricht)(?: \w+){0,2}? nicht(?: mehr)? "
+        r"(?:sehen|gesehen|anschauen|offnen|abspielen)\b",
+        r"\g<what> verpasst",
+    ),
+    (
+        r"\b(?:die|diese|eine) ubung(?: habe?)?(?: ich)? (?:weggelassen|ausgelassen|ubersprungen)\b",
+        "eine ubung ausgelassen",
+    ),
+    (
+        r"\b(?:eingepennt|eingeschlafen|eingenickt|weggenickt|eingedost)(?= (?:\w+ ){0,2}(?:sofa|couch|bett|sessel|"
+        r"fernseher|tv|kind|zug|bahn))|"
+        r"(?<=sofa )(?:eingepennt|eingeschlafen|eingenickt)|(?<=couch )(?:eingepennt|eingeschlafen|eingenickt)",
+        "verschlafen",
+    ),
+    (
+        r"\b(?:herz|herzchen) (?:hupft|springt|lacht|schlagt hoher|tanzt)(?: \w+)? vor (?:freude|gluck|"
+        r"begeisterung)\b",
+        "froh",
+    ),
+    (r"\bwar kurz weg (?=einkaufen|arbeiten|zum|beim|im|mit|bei|auf)", "war unterwegs "),
+    (
+        r"\b(?P<who>kleine[rn]?|kind|baby|sohn|tochter|hund|katze|enkel\w*|oma|"
+        r"opa)(?P<how>(?: \w+){0,3}?) in die (?:hose|wohnung) "
+        r"(?:gemacht|gepinkelt)\b",
+        r"\g<who>\g<how> egal",
+    ),
     (r"\bka (?=nicht|kaum)", "kann "),
     (r"\bnume (?=(?:\w+ )?(?:pinkeln|stehen|gehen|laufen|reden|schlafen))", "nicht mehr "),
     (r"\b(?P<at>in|an|auf|um) d (?=[a-z])", r"\g<at> die "),
@@ -93,7 +125,8 @@ REWRITES: tuple[tuple[str, str], ...] = (
     (
         r"\b(?:kurz|kurzzeitig|komplett|momentlang|ganz|plotzlich|einfach|paar sekunden|sekunden) weg (?:gewesen|"
         r"gsi|gwesn|gwesen)\b|"
-        r"\blag (?:ich )?(?:dann |plotzlich |auf einmal |da )+(?:am|auf dem|aufm) boden\b|\baus den (?:latschen|"
+        r"\blag (?:ich )?(?:dann |plotzlich |auf einmal |da )+(?:am|auf dem|aufm) boden(?=[.,!;]|$)|"
+        r"\baus den (?:latschen|"
         r"socken|schuhen) gekippt\b",
         "ohnmachtig",
     ),
@@ -162,7 +195,7 @@ REWRITES: tuple[tuple[str, str], ...] = (
         rf"kaum)(?: \w+)? (?:schlafen|geschlafen|einschlafen)\b",
         r"schmerz weckt mich \g<what>",
     ),
-    (r"\b(?P<arm>brust|brustkorb|brustbein)(?P<how>(?: \w+){0,4}?) schwer\b", r"\g<arm>\g<how> druck"),
+    (r"\b(?P<arm>brust|brustkorb|brustbein)(?P<how>(?: \w+){0,4}?) schwer\b(?! zu| gefallen)", r"\g<arm>\g<how> druck"),
     (r"\bschwer(?:es|er|e)?(?= (?:\w+ )?(?:auf|uff|in|im|am) (?:\w+ )?brust)", "druck"),
     (r"\bdruckts?\b|\bdrucken\b(?=.{0,30}\bbrust)", "druckgefuhl"),
     (r"\bwie wenn (?:oana|einer|wer|jemand|ana|eina)\b(?=.{0,10} (?:drauf|sitzt|steht|hockt))", "wie ein elefant"),

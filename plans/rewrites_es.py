@@ -222,7 +222,7 @@ REWRITES: tuple[tuple[str, str], ...] = (
     (
         r"\b(?:con|en|sobre) (?:esa|esta|la|mi|ese|este|el) (?P<what>pierna|pata|rodilla|pie|lado)(?: (?:izq\w*|"
         r"der\w*))? no (?:puedo )?(?:parar\w*|parad[oa]|pisar|pis[oe]|caminar|"
-        r"camino|apoyar\w*|apoyo|puedo)\b",
+        r"camino|apoyar\w*|apoyo|puedo(?=[.,!;]|$))",
         r"\g<what> no puedo apoyar",
     ),
     (
@@ -236,7 +236,10 @@ REWRITES: tuple[tuple[str, str], ...] = (
     ),
     (r"\b(?:mov|muev)\w+ (?:el|todo el) (?:piso|suelo)\b", "mareo"),
     (r"\b(?:da|daba|dio|dan|dando)(?: \w+){0,2}? vueltas\b(?! (?:por|en el parque|al parque|a la manzana))", "mareo"),
-    (r"\b(?:voy|iba|fui|ia|vas) (?:para|de|hacia|al?|pa) (?:el |los |un )?(?:costado|costados|lados|lado)\b", "mareo"),
+    (
+        r"\b(?:voy|iba|fui|ia) (?:para|de|hacia|pa) (?:el |los |un )?(?:costado|costados|lados|lado)\b(?! del?\b)",
+        "mareo",
+    ),
     (r"(?<!hablo )(?<!hablaba )(?<!hablando )\bcomo borrach[oa]\b", "mareo"),
     (
         r"\b(?P<what>espalda|cintura|cadera|rodilla|cuello|hombro)(?: (?:toda|bien|muy|media))? (?:mala|"
@@ -245,6 +248,14 @@ REWRITES: tuple[tuple[str, str], ...] = (
         r"dolor de \g<what>",
     ),
     (r"\b(?P<what>espalda|cintura|cadera|rodilla|cuello|hombro|cabeza) (?:esta )?mata(?:ndo)?\b", r"dolor de \g<what>"),
+    (
+        r"\bhoy se paso\b(?! (?:el|la|mi|un|volando))|\bse paso (?=(?:la )?(?:sesion|rutina|hora|hacerl)|"
+        r"por completo|perdon)",
+        "hoy olvide ",
+    ),
+    (r"\bno veo nada (?:de |en )?(?:malo|mal|raro)\b", "bien"),
+    (r"\bno (?:encuentro|hallo|tengo) (?:las )?palabras (?=para)", "gracias "),
+    (r"\bhinchad[oa]s? (?=de (?:tanto |haber )?(?:comer|comida|beber|cenar|pizza|gases))", "lleno "),
     (r"\bno (?:he )?peg\w+ (?:el |un |ni un |ni |los )?ojos?\b", "no puedo dormir"),
     (
         r"\b(?:despiert[oa]|despierto|despertaba|desperte|desperto|desvel\w+|levant[eoa]|levanto|paro|"

@@ -304,6 +304,7 @@ PHRASES: dict[str, str] = {
     "help": "ayuda|auxilio|socorro",
     "says": "dice|dijo|dicen|comenta|comento, nota que, noto el",
     "thanks": (
+        "gracias crack, eres un crack, sos un crack, que crack, crack total, grande crack, buen crack, "
         "gracias|agradezco|agradecido|agradecida, muchas gracias, mil gracias, muchisimas gracias, gracias por todo"
     ),
     # --- no -----------------------------------------------------------------------------------------------------------
@@ -795,6 +796,7 @@ PHRASES: dict[str, str] = {
         "preferido descansar"
     ),
     "later": (
+        "ya mero, ya mero la hago, ahorita mero, ya merito, de rato, "
         "despuesito|pospuesta|pospuesto|pospongo|aplazo|aplazado|aplazada|pronto|enseguida, mas tarde, luego lo hago, "
         "luego la hago, al rato, al ratito, despues lo hago, despues la hago, lo hago luego, la hago luego, lo hago "
         "despues, la hago despues, mas tardecito, ahorita lo hago, ahorita la hago, en un rato, en un ratito, dentro "
@@ -2231,6 +2233,9 @@ PHRASES: dict[str, str] = {
         "el pis, problemas de control de esfinteres"
     ),
     # --- how it is now ------------------------------------------------------------------------------------------------
+    "tried": "lo intente, trate de hacerlo",
+    "at work": "estoy de guardia, estaba de guardia, estoy de turno, de turno, en turno, doblando turno, en la pega",
+    "no motivation": "no dieron ganas, no dio la gana, no dio gana, no dan ganas, dio lata, dio weba",
     "better": (
         "mejor|mejorado|mejoro|mejorada|recuperado|recuperada|alivio|aliviado|aliviada|mejorcito|mejorcita|mejore, "
         "mucho mejor, muchisimo mejor, ya mejor, ya bien, bastante mejor, ya estoy bien, como nuevo hoy, ya esta "
@@ -2252,6 +2257,8 @@ PHRASES: dict[str, str] = {
         "mismo dolor"
     ),
     "worse": (
+        "mas tieso que ayer, mas tiesa que ayer, mas rigido que ayer, mas rigida que ayer, mas duro que ayer, "
+        "mas adolorido que ayer, mas adolorida que ayer, mas entumecido que ayer, "
         "peor|empeoro|empeorado|empeorando|empeora|aumento|aumentado|agravo|agravado|empeore|peorcito|aumenta|"
         "incremento, mas fuerte, mas fuerte que ayer, mas intenso, mucho peor, un poco peor, va a peor, peor que "
         "ayer, mas mal, amaneci peor, ha empeorado, va peor, esta peor, estoy peor, sigo peor, fue a peor, subio "
@@ -2441,6 +2448,8 @@ PHRASES: dict[str, str] = {
         "pecho"
     ),
     "chest to the floor": (
+        "pecho pegado al suelo, pecho pegado al piso, pecho en el suelo, pecho hasta el suelo, pecho tocando "
+        "el suelo, "
         "pecho al suelo, pecho al piso, pecho contra la pared, pecho a la pared, pecho hacia el suelo, pecho hacia "
         "las piernas, pecho a las rodillas, pecho al muslo"
     ),
