@@ -114,6 +114,7 @@ _SPOKEN = {
     "komme": "kumm kum komm chume",
     "abend": "abig obnd obad aobend obend omd",
     "kochen": "choche kochn kocha",
+    "ersticke": "derstick dersticks dastick dasticke verstick vastick",
     "merke": "merk spann",
 }
 

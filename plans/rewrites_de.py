@@ -96,6 +96,30 @@ REWRITES: tuple[tuple[str, str], ...] = (
         r"(?:gemacht|gepinkelt)\b",
         r"\g<who>\g<how> egal",
     ),
+    (r"\bnichts mehr (?P<seen>sehen|gesehen)\b(?! von)", r"nichts \g<seen>"),
+    (
+        r"\b(?:hingefallen|hingefalln|gesturzt|umgefallen|gefallen|umgehauen)(?: \w+){0,3} (?:nicht da|weg|"
+        r"nicht mehr da|nicht ganz da)\b|"
+        r"\b(?:kurz|sekundenlang|paar sekunden|einen moment) (?:nicht ganz da|nicht bei mir|nicht bei bewusstsein|"
+        r"nicht anwesend)\b",
+        "ohnmachtig",
+    ),
+    (
+        r"\bauf (?:dem |meinem |einem )?(?P<side>link\w* |recht\w* )?(?P<what>bein|fuss|"
+        r"knie)(?: \w+){0,3}? nicht(?: mehr)? (?:halten|stehen|abstutzen)\b",
+        r"\g<side>\g<what> nicht belasten",
+    ),
+    (r"\b(?:mords|irrsinns|sau|affen|monster|bomben|hammer|wahnsinns|tier)schmerz\w*", "starke schmerzen"),
+    (r"\bgibt(?: \w+)? keine ruhe\b|\blasst(?: \w+)? (?:keine|nicht in) ruhe\b", "hort nicht auf"),
+    (r"\bsteh\w*(?: \w+){0,4}? auf(?: \w+)? (?:vor|wegen|von)(?: \w+){0,2} schmerz\w*", "schmerz weckt mich"),
+    (
+        r"\bzieh\w*(?: \w+){0,2} (?P<what>bein|fuss)(?: \w+){0,3}? nach\b(?! (?:oben|vorn\w*|hinten|links|rechts|"
+        r"aussen|innen))",
+        r"\g<what> schwach",
+    ),
+    (r"\bstich\w*(?: \w+)? wie (?:von |mit )?(?:nadeln?|stecknadeln?)\b", "nadelstiche"),
+    (r"\b(?:elektrizitat|elektro|stromfluss)\b(?= (?:im|in|durch|am))", "strom"),
+    (r"\b(?P<who>kinder|kind|hund|baby|kleine) (?:lassen|lasst|liess\w*) mich nicht\b", r"\g<who> unruhig"),
     (r"\bka (?=nicht|kaum)", "kann "),
     (r"\bnume (?=(?:\w+ )?(?:pinkeln|stehen|gehen|laufen|reden|schlafen))", "nicht mehr "),
     (r"\b(?P<at>in|an|auf|um) d (?=[a-z])", r"\g<at> die "),

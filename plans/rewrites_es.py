@@ -256,6 +256,22 @@ REWRITES: tuple[tuple[str, str], ...] = (
     (r"\bno veo nada (?:de |en )?(?:malo|mal|raro)\b", "bien"),
     (r"\bno (?:encuentro|hallo|tengo) (?:las )?palabras (?=para)", "gracias "),
     (r"\bhinchad[oa]s? (?=de (?:tanto |haber )?(?:comer|comida|beber|cenar|pizza|gases))", "lleno "),
+    (
+        r"\b(?:cai|caida|piso|suelo|qued\w+|tirad[oa])(?:,? \w+){0,3},? sin (?:sentido|conocimiento|conciencia)\b",
+        "desmaye",
+    ),
+    (
+        r"\bqued(?:e|o|aba|ado) (?:como )?id[oa]s?\b|\b(?:quede|estuve|estaba|dice que)(?: \w+){0,6} no (?:respondi|"
+        r"respondia|reaccionaba|reaccione)\b",
+        "desmaye",
+    ),
+    (
+        r"\b(?P<what>rodillas?|tobillos?|piernas?|cadera)(?P<how>(?: (?:izq\w*|der\w*|se|que))*) (?:traiciona|"
+        r"juega (?:una )?mala pasada|afloja|va (?:para|pa|hacia) "
+        r"(?:atras|el lado|un lado|adentro))\b",
+        r"\g<what>\g<how> cedio",
+    ),
+    (r"\b(?:agujazos?|alfilerazos?|agujitas|piquetit?os?|picotazos?)\b(?= (?:en|por) )", "alfileres"),
     (r"\bno (?:he )?peg\w+ (?:el |un |ni un |ni |los )?ojos?\b", "no puedo dormir"),
     (
         r"\b(?:despiert[oa]|despierto|despertaba|desperte|desperto|desvel\w+|levant[eoa]|levanto|paro|"
