@@ -17,11 +17,12 @@ from plans.wording import is_english, nearest, normalise, opened
 
 GLOSSED = ("es", "de")
 """The languages that are read by way of English."""
-UNKNOWN = "xx"
+UNKNOWN = "qx"
 """Any word that a table does not have."""
 ENOUGH = 0.6
 """From this share of known words on a text is taken to be of a language (own choice)."""
 
+_LETTERS = re.compile(r"[^\W\d_]+")
 _PIECE = re.compile(r"[^\W\d_]+|(?:(?<![^\s:=])-)?\d(?:[\d.,:/]*\d)?|-+>|\S")
 
 
@@ -46,6 +47,7 @@ def tables_of(language: str) -> ModuleType:
 def _table(language: str) -> _Table:
     table = tables_of(language)
     phrases = {phrase: english for english, lines in table.PHRASES.items() for phrase in opened(lines)}
+    phrases = {_written(phrase, table.MISSPELT): english for phrase, english in phrases.items()} | phrases
     lengths: dict[str, set[int]] = {}
     for phrase in phrases:
         lengths.setdefault(phrase[0], set()).add(len(phrase))
@@ -60,6 +62,11 @@ def _table(language: str) -> _Table:
         table.MISSPELT,
         tuple((re.compile(pattern), by) for pattern, by in table.REWRITES),
     )
+
+
+def _written(phrase: tuple[str, ...], misspelt: Mapping[str, str]) -> tuple[str, ...]:
+    """The phrase as it is looked up once its words are put right."""
+    return tuple(" ".join(misspelt.get(word, word) for word in phrase).split())
 
 
 def in_english(text: str, language: str) -> str:
@@ -102,7 +109,7 @@ def _glossed(text: str, language: str) -> tuple[tuple[str, int], ...]:
 
 
 def _phrases(text: str, table: _Table) -> Iterator[tuple[str, int]]:
-    plain = normalise(text)
+    plain = _LETTERS.sub(lambda found: table.misspelt.get(found[0], found[0]), normalise(text))
     for pattern, by in table.rewrites:
         plain = pattern.sub(by, plain)
     pieces = [piece for raw in _PIECE.findall(plain) for piece in _spelled(raw, table).split()]

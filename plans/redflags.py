@@ -7,13 +7,13 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from plans.checkin import Flag
-from plans.glossing import in_english, languages_of
+from plans.glossing import UNKNOWN, in_english, languages_of
 from plans.numbers_written import BODY
 from plans.scopes import Said, said
 from plans.wording import words
 
-WINDOW, FAR = 7, 14
-"""Units between the words of one sign; a far one may also go on in the next sentence."""
+WINDOW, FAR, NEXT_TO = 7, 14, 4
+"""Units between the words of one sign; a far one may also go on in the next sentence, an unread word is close by."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,6 +105,7 @@ SIGNS = (
     _sign("night-pain", _C, "night", "pain dull throb", sure=False),
     _sign("fever", _C, "fever", "pain hurts-more dull sore swell", window=FAR),
     _sign("weight-loss", _C, "weight-loss", "pain hurts-more dull sore fever wake night tired", window=FAR),
+    _sign("weight-loss", _C, "weight-loss", "by-itself", sure=False),
 )
 """Each row: key, level, the word classes that stand near each other in one sentence, and whether that is enough."""
 
@@ -132,8 +133,21 @@ def flag_in(reply: Said) -> FlagFound | None:
     if not found:
         found = [replace(flag, sure=False, doubted=True) for flag in _all(replace(reply, of_theirs=True))]
     if not found:
+        found = list(_in_unread_words(reply))
+    if not found:
         return None
     return max(found, key=lambda flag: (order[flag.level], flag.sure, -flag.span[0]))
+
+
+def _in_unread_words(reply: Said) -> Iterator[FlagFound]:
+    """What is said of the heart or the bladder in words of another language that no table has is asked back."""
+    for index in reply.at(*_VITAL):
+        if any(reply.units[i].text == UNKNOWN for i in _near(reply, index, NEXT_TO)):
+            unit = reply.units[index]
+            yield FlagFound(_E, _VITAL[unit.concept], False, unit.text, (unit.start, unit.end))
+
+
+_VITAL = {"heart": "heart", "bladder": "bladder"}
 
 
 def _all(reply: Said) -> Iterator[FlagFound]:

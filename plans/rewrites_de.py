@@ -9,7 +9,8 @@ _NUMBER = r"(\d+(?:[.,]5)?|null|eins?|eine[mnr]?|zwei|drei|vier|funf|sechs|siebe
 _BODY = (
     r"knie|schulter|rucken|nacken|brust|herz|hufte|huften|huft|schultern|"
     r"oberschenkel|unterschenkel|schenkel|wade|waden|fuss|fusse|knochel|"
-    r"sprunggelenk|ellbogen|ellenbogen|hand|handgelenk|arm|unterarm|oberarm|finger|daumen|zehe|zehen|leiste|gesass|po|"
+    r"kniekehle|kniescheibe|zeh|sprunggelenk|ellbogen|ellenbogen|hand|handgelenk|arm|unterarm|oberarm|finger|daumen|"
+    r"zehe|zehen|leiste|gesass|po|"
     r"kiefer|gesicht|wirbelsaule|steissbein|rippe|rippen|becken|achillessehne|schienbein|bein|beine|muskel|gelenk|"
     r"glieder|kreuz|lenden|lende|fersen|ferse|sehne|sehnen|beinbeuger|huftbeuger|schulterblatt|kopf"
 )
@@ -43,6 +44,278 @@ REWRITES: tuple[tuple[str, str], ...] = (
     (r"^(?:ne|na)\b(?=[,.! ]|$)", "nein"),
     (r"(?<=[a-z0-9] )ja(?= [a-z])", ""),
     (rf"\b({_BODY})(?:s|n|en)?({_FELT})\b", r"\1 \2"),
+    (r"^no(?=[,.! ]*$|[,.!])", "nein"),
+    (r"\b(?P<at>auf|in|an|mit|von|bei|vor|aus|hinter|unter) da (?=[a-z])", r"\g<at> der "),
+    (r"\bka (?=luft|kraft|zeit|lust|schmerz|gfuhl|gefuhl)", "keine "),
+    (r"\bwia\b", "wie"),
+    (r"\breingeschossen\b(?! (?:gekommen|zur tur))", "plotzlicher stechender schmerz"),
+    (
+        r"\bohne (?:es )?(?:zu wollen|diat|grund|absicht|zutun|ersichtlichen grund)\b(?=.*\b(?:gewicht|kilo|kg|"
+        r"abgenommen))|"
+        r"(?<=abgenommen )(?:ohne (?:diat|grund|absicht|zutun)|einfach so|von allein)\b",
+        "ungewollt",
+    ),
+    (r"\bbei(?: meh)?(?=[.,!?]|$)", "bein"),
+    (r"\b(?P<what>keine? \w+) meh\b", r"\g<what> mehr"),
+    (r"\b(?:mis|s) harz\b", "herz"),
+    (r"\boana seitn\b|\boana seite\b|\beiner? siite\b", "einer seite"),
+    (r"\b(?P<whose>mir|mia) (?P<how>(?:\w+ )?)(?:sturm|trulli)\b|\b(?:isch|ist|is) (?:mir|mia) sturm\b", "schwindelig"),
+    (r"\bmunter (?=(?:\w+ ){0,2}(?:vor|wegen|von)(?: \w+){0,2} schmerz)", "wach "),
+    (r"\b(?P<whose>mir|mi) schlaft (?:da|de|der|die|das|s) (?P<limb>" + _LIMB + r") ei\b", r"\g<limb> eingeschlafen"),
+    (r"\bkein (?P<what>luft|kraft|schmerzen|zeit|lust)\b", r"keine \g<what>"),
+    (r"\b(?:kriege?|krieg|bekomme?|hab|habe|kriegte|bekam|bekomm)(?: \w+){0,2}? keine luft\b", "keine luft"),
+    (r"\bd (?=[a-z]{4})", "die "),
+    (r"\b(?P<which>letzten|ersten|anderen|beiden) beiden\b", r"\g<which> zwei"),
+    (r"(?P<cut>^|, |\. )komplett(?=[.,! ]*$)", r"\g<cut>alles gemacht"),
+    (r"\bstell\w* (?:bitte )?(?:die )?(?:uhrzeit|zeit)(?: bitte)? (?=auf|um)", "uhrzeit andern "),
+    (
+        r"\b(?P<what>videos?|ubung(?:en)?|bilder|bild|bildschirm|link|einheit|plan|training|app|anleitung|"
+        r"nachricht)(?: \w+){0,2}? nicht(?: mehr)? "
+        r"(?:sehen|gesehen|anschauen|offnen|abspielen)\b",
+        r"\g<what> verpasst",
+    ),
+    (
+        r"\b(?:die|diese|eine) ubung(?: habe?)?(?: ich)? (?:weggelassen|ausgelassen|ubersprungen)\b",
+        "eine ubung ausgelassen",
+    ),
+    (
+        r"\b(?:eingepennt|eingeschlafen|eingenickt|weggenickt|eingedost)(?= (?:\w+ ){0,2}(?:sofa|couch|bett|sessel|"
+        r"fernseher|tv|kind|zug|bahn))|"
+        r"(?<=sofa )(?:eingepennt|eingeschlafen|eingenickt)|(?<=couch )(?:eingepennt|eingeschlafen|eingenickt)",
+        "verschlafen",
+    ),
+    (
+        r"\b(?:herz|herzchen) (?:hupft|springt|lacht|schlagt hoher|tanzt)(?: \w+)? vor (?:freude|gluck|"
+        r"begeisterung)\b",
+        "froh",
+    ),
+    (r"\bwar kurz weg (?=einkaufen|arbeiten|zum|beim|im|mit|bei|auf)", "war unterwegs "),
+    (
+        r"\b(?P<who>kleine[rn]?|kind|baby|sohn|tochter|hund|katze|enkel\w*|oma|"
+        r"opa)(?P<how>(?: \w+){0,3}?) in die (?:hose|wohnung) "
+        r"(?:gemacht|gepinkelt)\b",
+        r"\g<who>\g<how> egal",
+    ),
+    (r"\bnichts mehr (?P<seen>sehen|gesehen)\b(?! von)", r"nichts \g<seen>"),
+    (
+        r"\b(?:hingefallen|hingefalln|gesturzt|umgefallen|gefallen|umgehauen)(?: \w+){0,3} (?:nicht da|weg|"
+        r"nicht mehr da|nicht ganz da)\b|"
+        r"\b(?:kurz|sekundenlang|paar sekunden|einen moment) (?:nicht ganz da|nicht bei mir|nicht bei bewusstsein|"
+        r"nicht anwesend)\b",
+        "ohnmachtig",
+    ),
+    (
+        r"\bauf (?:dem |meinem |einem )?(?P<side>link\w* |recht\w* )?(?P<what>bein|fuss|"
+        r"knie)(?: \w+){0,3}? nicht(?: mehr)? (?:halten|stehen|abstutzen)\b",
+        r"\g<side>\g<what> nicht belasten",
+    ),
+    (r"\b(?:mords|irrsinns|sau|affen|monster|bomben|hammer|wahnsinns|tier)schmerz\w*", "starke schmerzen"),
+    (r"\bgibt(?: \w+)? keine ruhe\b|\blasst(?: \w+)? (?:keine|nicht in) ruhe\b", "hort nicht auf"),
+    (r"\bsteh\w*(?: \w+){0,4}? auf(?: \w+)? (?:vor|wegen|von)(?: \w+){0,2} schmerz\w*", "schmerz weckt mich"),
+    (
+        r"\bzieh\w*(?: \w+){0,2} (?P<what>bein|fuss)(?: \w+){0,3}? nach\b(?! (?:oben|vorn\w*|hinten|links|rechts|"
+        r"aussen|innen))",
+        r"\g<what> schwach",
+    ),
+    (r"\bstich\w*(?: \w+)? wie (?:von |mit )?(?:nadeln?|stecknadeln?)\b", "nadelstiche"),
+    (r"\b(?:elektrizitat|elektro|stromfluss)\b(?= (?:im|in|durch|am))", "strom"),
+    (r"\b(?P<who>kinder|kind|hund|baby|kleine) (?:lassen|lasst|liess\w*) mich nicht\b", r"\g<who> unruhig"),
+    (r"\bka (?=nicht|kaum)", "kann "),
+    (r"\bnume (?=(?:\w+ )?(?:pinkeln|stehen|gehen|laufen|reden|schlafen))", "nicht mehr "),
+    (r"\b(?P<at>in|an|auf|um) d (?=[a-z])", r"\g<at> die "),
+    (
+        r"\bzwischen (?:de|den|die|meinen?|mein) (?:fuss\w*|haxn|haxen|schenkeln?|oberschenkeln?|bein)\b",
+        "zwischen den beinen",
+    ),
+    (
+        r"\b(?P<heart>herz|puls)(?P<how>(?: (?!frequenz|war bei)\w+){0,6}?) (?:hopser|hupfer|kreuz und quer|"
+        r"gar nicht|durcheinander|"
+        r"schnell(?: \w+)? langsam|wie es will|wie verruckt|wie wild|doppelschlage|pausen|extra)\b(?! vor (?:freude|"
+        r"gluck|aufregung))",
+        r"\g<heart>\g<how> herzstolpern",
+    ),
+    (
+        r"\bschnur\w*(?= (?:\w+ ){0,4}(?:brust|brustkorb))|(?<=brust )(?:\w+ )?(?:zugeschnurt|zuschnurt|"
+        r"zusammengeschnurt)\b",
+        "druckgefuhl",
+    ),
+    (
+        r"\bkomme?\w*(?: \w+){0,3}? (?:nicht|kaum|nimmer)(?: mehr)? (?:zu|zur) (?:luft|atem|schnaufen)\b|"
+        r"\b(?:kaum|nicht|nicht mehr) (?:schnaufen|verschnaufen|japsen|schnauf|schnaufa)\b",
+        "keine luft",
+    ),
+    (r"\b(?:nicht|kaum|schlecht|schwer|nicht mehr) (?:am |zum )?schnauf\w*", "keine luft"),
+    (r"\bluft(?: \w+){0,3}? (?:ausgeblieben|weggeblieben|abgestellt|abgedruckt|gefehlt)\b", "keine luft"),
+    (
+        r"\b(?:kurz|kurzzeitig|komplett|momentlang|ganz|plotzlich|einfach|paar sekunden|sekunden) weg (?:gewesen|"
+        r"gsi|gwesn|gwesen)\b|"
+        r"\blag (?:ich )?(?:dann |plotzlich |auf einmal |da )+(?:am|auf dem|aufm) boden(?=[.,!;]|$)|"
+        r"\baus den (?:latschen|"
+        r"socken|schuhen) gekippt\b",
+        "ohnmachtig",
+    ),
+    (
+        r"\b(?:red|sprech|gered|gesproch|klang|kling|sprach|hor)\w*(?: \w+){0,3}? (?:wie|als war ich|"
+        r"als ware ich)(?: \w+)? "
+        r"(?:besoffen\w*|betrunken\w*|lallend\w*|bsoffen\w*)\b",
+        "lalle",
+    ),
+    (
+        r"\bhalbe[sn]? (?:bild|sichtfeld|gesichtsfeld|blickfeld|sicht)(?: \w+){0,2}? (?:weg|schwarz|fehlt)\b|"
+        r"\bhalbe[sn]? (?:bild|sichtfeld|gesichtsfeld) weg\b",
+        "gesichtsfeldausfall",
+    ),
+    (r"\bplotzlich war das halbe bild weg\b", "gesichtsfeldausfall"),
+    (
+        r"\b(?P<what>arm|hand|bein)(?P<how>(?: \w+){0,2}?) hangt(?P<so>(?: \w+){0,3}?) (?:runter|herunter|schlaff|"
+        r"schlapp|herab|weg)\b",
+        r"\g<what>\g<how>\g<so> gelahmt",
+    ),
+    (
+        r"\b(?:kein gefuhl|taub\w*|ohne gefuhl|nichts gespurt)(?: \w+){0,3}? (?:klogang|klo|toilette|stuhlgang|"
+        r"abputzen|wischen|wasserlassen|pinkeln)\b|"
+        r"\b(?:klogang|klo|toilette|stuhlgang)(?: \w+){0,3}? (?:kein gefuhl|taub|spure nichts|gefuhllos)\b",
+        "intimbereich taub",
+    ),
+    (
+        r"\bmach\w*(?: \w+){0,2}? unter (?:mich|mi)\b|\b(?:in|an) (?:die|der|d|meine) hose\b(?= (?:gemacht|gegangen|"
+        r"gelaufen))",
+        "urin verloren",
+    ),
+    (r"\b(?:kanns|kann es) nicht(?: mehr)? halten\b", "urin verloren"),
+    (
+        r"\b(?:in|gegen|auf)(?: \w+)? (?P<where>wade|ferse|unterschenkel|kniekehle|oberschenkel) (?:geschlagen|"
+        r"getreten|geschossen|getroffen|gschossen)\b",
+        r"plopp \g<where>",
+    ),
+    (rf"\b(?P<where>(?:{_BODY})(?: \w+){{0,3}}?) prall\b", r"\g<where> geschwollen"),
+    (
+        r"\bkomme?\w*(?: \w+){0,2}? (?P<what>fuss|bein)(?: \w+){0,2}? nicht(?: mehr)? auf\b(?! die| den| das)",
+        r"\g<what> nicht auftreten",
+    ),
+    (
+        r"\bnicht(?: mehr)? (?:drauf ?stehe?n?|drauf ?stehn|drauf ?treten|drauf ?gehen|drauf ?steigen)\b",
+        "nicht belasten",
+    ),
+    (
+        r"\b(?P<what>knie|bein|fuss|beine|knochel)(?P<how>(?: \w+){0,2}?) (?:halt|haltet|tragt|tragen|hebt|"
+        r"halten)(?: \w+){0,2}? "
+        r"(?:nicht(?: mehr)?|nimmer|kaum(?: noch)?)\b(?! still| ruhig)",
+        r"\g<what>\g<how> nicht belasten",
+    ),
+    (
+        r"\b(?P<what>faust|hand|finger|griff)(?P<how>(?: \w+){0,3}?) (?:nicht|kaum|schlecht)(?: mehr| richtig| ganz|"
+        r" noch)* "
+        r"(?:zumachen|schliessen|ballen|offnen|aufmachen|spreizen|zubekommen|zu)\b",
+        r"hand\g<how> schwach",
+    ),
+    (
+        rf"\b(?:nicht|kaum)(?: \w+)? (?:schlafen|geschlafen|einschlafen)(?: \w+){{0,3}}? (?:wegen|vor|von|"
+        rf"durch)(?: \w+){{0,2}}? (?P<what>{_BODY})\b",
+        r"schmerz weckt mich \g<what>",
+    ),
+    (
+        rf"\b(?:wegen|vor|von)(?: \w+){{0,2}}? (?P<what>{_BODY})(?: \w+){{0,3}}? (?:nicht|"
+        rf"kaum)(?: \w+)? (?:schlafen|geschlafen|einschlafen)\b",
+        r"schmerz weckt mich \g<what>",
+    ),
+    (r"\b(?P<arm>brust|brustkorb|brustbein)(?P<how>(?: \w+){0,4}?) schwer\b(?! zu| gefallen)", r"\g<arm>\g<how> druck"),
+    (r"\bschwer(?:es|er|e)?(?= (?:\w+ )?(?:auf|uff|in|im|am) (?:\w+ )?brust)", "druck"),
+    (r"\bdruckts?\b|\bdrucken\b(?=.{0,30}\bbrust)", "druckgefuhl"),
+    (r"\bwie wenn (?:oana|einer|wer|jemand|ana|eina)\b(?=.{0,10} (?:drauf|sitzt|steht|hockt))", "wie ein elefant"),
+    (
+        r"\bherz\b(?P<how>(?:(?! geht das| fur| aus gold) \w+){0,4}?) (?:hupft|hupf|hopst|hopp\w*|springt|zuckt|"
+        r"tanzt|umanand|"
+        r"gumpet|aussetzer|aussetzern|setzt immer wieder aus|setzt aus|bleibt stehen|verrutscht|zappelt|"
+        r"holprig|rumpelt\w*|ruckelt|spinnt)\b(?! vor (?:freude|gluck))",
+        r"herz\g<how> herzstolpern",
+    ),
+    (r"\bherz(?P<how>(?: \w+){0,3}?) setzt(?: \w+){0,3}? aus\b", r"herz\g<how> herzstolpern"),
+    (r"\bbin(?P<how>(?: \w+){0,3}?) (?:weggesackt|weggekippt|weggebrochen|weggeklappt)\b", r"bin\g<how> umgekippt"),
+    (
+        r"\b(?P<what>arm|bein|hand|fuss|arme|beine|seite|hande)(?P<how>(?: (?!aber|und)\w+){0,3}?) (?:geht|gehen|"
+        r"funktioniert|"
+        r"tut|will|wollen|macht)(?P<so>(?: (?:auf einmal|plotzlich|jetzt|heute|gerade|grad|gar|"
+        r"einfach))*) nicht mehr(?! mit)"
+        r"(?=[.,!;]|$| und| seit)",
+        r"\g<what>\g<how>\g<so> gelahmt",
+    ),
+    (
+        r"\bsehe?\w*(?P<how>(?: \w+){0,4} (?:auge|links|rechts|seite))(?: \w+){0,2}? (?:nichts|nicht|kaum|"
+        r"nur schwarz|nur grau)\b",
+        r"sehe nichts\g<how>",
+    ),
+    (r"\bsehe?\b(?P<how>(?: (?!mich|dich|uns)\w+){0,4}?) doppelt\b(?! so)", r"sehe doppelt\g<how>"),
+    (r"\bauf einmal alles doppelt\b|\balles (?:ist |war |wird )?doppelt(?=[.,!]|$)", "sehe doppelt"),
+    (
+        r"\b(?:unten(?: rum)?|untenrum|untenrumm|dortn?|unterleib|zwischen den beinen|hintern|gesass|intimbereich|"
+        r"scheide|penis)"
+        r"(?P<how>(?: \w+){0,2}?) (?:spur\w*|fuhl\w*|merk\w*)(?: ich)?(?: \w+){0,2}? (?:nichts|nicht|kaum)(?: mehr)?\b",
+        r"intimbereich\g<how> taub",
+    ),
+    (
+        r"\b(?:spur\w*|fuhl\w*|merk\w*)(?: \w+){0,3}? (?:unten(?: rum)?|untenrum|zwischen den beinen|hintern)"
+        r"(?: \w+){0,3}? (?:nichts|nicht|kaum)(?: mehr)?\b",
+        "intimbereich taub",
+    ),
+    (
+        r"\b(?:abwischen|abputzen|auswischen)(?: \w+){0,3}? (?:nichts|nicht|kaum)\b|"
+        r"\b(?:nichts|nicht|kaum)(?: \w+){0,2}? (?:beim|nach dem) (?:abwischen|abputzen)\b",
+        "intimbereich taub",
+    ),
+    (
+        r"\b(?:mach\w*|gemacht|geht|ging|lauft|lief|pinkel\w*|gepinkelt|nass)(?: \w+){0,3}? (?:in|an) (?:die|der|"
+        r"meine) "
+        r"(?:hose|unterhose|hosen)\b(?! vor| lachen)",
+        "urin verloren",
+    ),
+    (
+        r"\b(?:in|an) die (?:hose|hosen|unterhose) (?:gemacht|gepinkelt|gegangen|gemocht|gebrunzt|gschissn|"
+        r"geschissen)\b(?! vor)",
+        "urin verloren",
+    ),
+    (
+        r"\bverlier\w*(?: \w+){0,3}? (?:stuhl|urin|kot|wasser|pipi|harn)\b|"
+        r"\b(?:stuhl|urin|kot|harn|pipi)(?: (?!sport)\w+){0,4}? (?:verlier\w*|verloren|nicht halten|"
+        r"nicht mehr halten)\b",
+        "urin verloren",
+    ),
+    (r"\b(?:merk\w*|spur\w*|fuhl\w*)(?: \w+){0,3}? nicht(?: mehr)?(?: \w+){0,3}? blase\b", "nicht pinkeln"),
+    (r"\bblase(?: \w+){0,4}? (?:merk\w*|spur\w*|fuhl\w*)(?: \w+){0,2}? nicht\b", "nicht pinkeln"),
+    (
+        r"\b(?:kann|konnte|kon)(?: \w+){0,4}? nicht(?: mehr)? (?P<verb>pinkeln|urinieren|wasser lassen)\b",
+        r"nicht \g<verb>",
+    ),
+    (
+        rf"\b(?:laut|heftig|richtig|arg|gescheit|ordentlich|furchtbar)(?: \w+)? geknackt(?P<where>(?: (?:im|in|am|"
+        rf"der|den|mein\w*|"
+        rf"link\w*|recht\w*)){{1,3}} (?:{_BODY}))",
+        r"plopp\g<where>",
+    ),
+    (r"\b(?:peitschenschlag|peitschenhieb|steinschlag|pistolenschuss)\b", "plopp"),
+    (rf"\bgeknallt(?= (?:im|in|am)(?: \w+){{0,2}} (?:{_BODY}))", "plopp"),
+    (
+        rf"\b(?:krieg\w*|bring\w*|bekomm\w*|kann|"
+        rf"setz\w*)(?P<what>(?: \w+){{0,3}} (?:{_BODY}))(?: \w+){{0,2}}? nicht(?: mehr)? "
+        r"(?:auf den boden|aufsetzen|abstellen|hinstellen|aufstellen)\b",
+        r"\g<what> nicht belasten",
+    ),
+    (
+        rf"\bnicht(?: mehr)? (?:auf den|auf dem|auf das|auf s|auf die)(?P<what>(?: \w+)? (?:{_BODY})) stehen\b",
+        r"\g<what> nicht belasten",
+    ),
+    (
+        r"\b\d+(?:[.,]\d)? (?:kilo|kg|kilos|pfund)(?P<how>(?: \w+){0,6}?) (?:abgenommen|weniger|leichter|runter|"
+        r"verloren|gefallen)\b|"
+        r"\b(?:abgenommen|verloren) \d+ (?:kilo|kg|pfund)\b",
+        r"gewicht verloren\g<how>",
+    ),
+    (
+        r"\bohne (?:dass|das) (?:ich|i)(?: (?:was|etwas|irgendwas|viel|dafur|da|es|wollte|will|nichts)){1,3} (?:tue|tu|"
+        r"tua|mache|mach|gemacht|"
+        r"getan|andere|wollte)(?: habe?)?\b",
+        "ungewollt",
+    ),
     (
         r"\b(?:tut|tun|tat|taten|tuts|tats|tuat|tuet|duat|tue)\b(?P<what>(?: (?!weh\b)[\w%/]+){0,9}?) wehe?\b",
         r"\g<what> schmerzt",

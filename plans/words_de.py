@@ -6,11 +6,11 @@ either word. A longer phrase wins over a shorter one, so an idiom takes its alar
 
 from __future__ import annotations
 
-from plans import rewrites_de
+from plans import dialects_de, rewrites_de
 
 REWRITES = rewrites_de.REWRITES
 
-MISSPELT: dict[str, str] = {
+MISSPELT: dict[str, str] = dialects_de.SPELLED | {
     "kribln": "kribbeln", "kribeln": "kribbeln", "kriblen": "kribbeln", "kribelt": "kribbelt", "kriblt": "kribbelt",
     "schmerz3n": "schmerzen", "ferig": "fertig", "fetrig": "fertig", "fertg": "fertig",
     "nciht": "nicht", "kien": "kein", "keien": "keine", "keni": "kein", "ken": "kein",
@@ -230,6 +230,7 @@ PHRASES: dict[str, str] = {
     "other": "andere|anderen|anderer|anderes|anderem|ubrigen|restlichen",
     "other time": "andere uhrzeit",
     "same": (
+        "alles wie gestern, alles gleich wie gestern, alles unverandert, alles beim alten, "
         "gleich|gleiche|gleichen|selbe|derselbe|dasselbe|dieselbe|genauso|unverandert|gleichbleibend|glich, wie "
         "gestern, wie zuvor, wie vorher, wie gehabt, keine veranderung, keine anderung, gleich geblieben, nicht "
         "anders, nichts verandert, nix verandert, hat sich nichts geandert, hat sich nicht verandert, immer noch "
@@ -504,6 +505,7 @@ PHRASES: dict[str, str] = {
         "heute nicht, schaffe ich heute leider nicht, nicht geschafft heute, heute nicht geschafft"
     ),
     "skipped today": (
+        "mich gedruckt heute, mich heute gedruckt, hab mich heute gedruckt, "
         "ausgefallen|entfallt|ausfallen|ausgesetzt|geschwanzt|gschwanzt|geskippt|geskipt|skip|verpasst|versaumt|"
         "verzichtet|abgesagt|absagen, fallt aus, fallt heute aus, fiel aus, fiel heute aus, entfallt heute, "
         "ausfallen lassen, setze aus, setze heute aus, setz heut aus, sausen lassen, sausen gelassen, heute "
@@ -515,10 +517,13 @@ PHRASES: dict[str, str] = {
         "heute passen, sein lassen, bleiben lassen, ruhen lassen, sage ab, sag ab, sage heute ab"
     ),
     "rest day": (
+        "pause gebraucht, brauchte eine pause, brauchte pause, pause gebraucht heute, pause eingelegt, "
         "ruhetag|pausentag|trainingsfrei|restday|schontag, ruhetag heute, ruhe tag, trainingsfreier tag, rest day, "
         "lieber ausgeruht, heute ausgeruht, gonne mir einen ruhetag"
     ),
     "later": (
+        "mach ich gleich, mache ich gleich, mach es gleich, kommt gleich, gleich nachher, gleich danach, mach "
+        "ich nacher, mach ich dann, mach ich nach dem essen, "
         "spater|nachholen|verschoben|bald|demnachst|folgt|spoter|aufgeschoben, nachher dann, kommt noch, mach ich "
         "noch, mache ich noch, mach ich spater, mache ich spater, mache es spater, hole ich nach, hol ich nach, hole "
         "es nach, wird nachgeholt, hol ichs nach, verschiebe ich, verschieb ich, verschiebe es, verschieb es, mach "
@@ -1353,6 +1358,7 @@ PHRASES: dict[str, str] = {
     "control": "kontrolle|kontrollieren, halten blase",
     "lost control": "kontrolle verloren, keine kontrolle, keine kontrolle mehr, die kontrolle verloren",
     "by itself": (
+        "ungewollt|unbeabsichtigt|unabsichtlich, "
         "unbemerkt|unkontrolliert, von selbst, von alleine, von allein, einfach so, ohne dass ich es merke, ohne es "
         "zu merken"
     ),
@@ -1399,6 +1405,10 @@ PHRASES: dict[str, str] = {
     ),
     "odd": "anders|verandert|ungewohnt",
     "woke": "aufgewacht|geweckt|aufwache|aufgestanden|wachgeworden|munter, wach geworden",
+    "shoulder stretch": "schulterdehner",
+    "tried": "versucht, probiert, habs versucht, habs probiert",
+    "running late": "wurde spat, spat geworden, zu spat geworden, wurde zu spat, ist spat geworden, schon so spat",
+    "chest to the floor": "brust bis zum boden, brust auf den boden, brust am boden",
     "better": (
         "besser|bessa|erholt|beruhigt|gelegt|abgeklungen|ausgeheilt, besser geworden, viel besser, deutlich besser, "
         "wieder besser, viel bessa, wesentlich besser, wieder fit, hat sich beruhigt, hat sich gelegt, klingt ab "
@@ -1413,6 +1423,7 @@ PHRASES: dict[str, str] = {
         "nachgelassen aber, etwas nachgelassen, net besser, schon etwas besser"
     ),
     "worse": (
+        "steifer als gestern, verspannter als gestern, schlimmer als gestern, schlechter als gestern, "
         "schlechter|schlimmer|arger|verschlechtert|verschlimmert|zugenommen|schlimma|schlechta|schlachter|boser|"
         "vermehrt, schlimmer geworden, schlechter geworden, starker geworden, mehr geworden, nimmt zu, wird "
         "schlimmer, wird schlechter, immer schlimmer, viel schlimmer, noch schlimmer, arger gworde, deutlich "
@@ -1501,6 +1512,7 @@ PHRASES: dict[str, str] = {
     ),
     "lazy": "faul|faulheit|schweinehund|gefaulenzt|faultag|gammeltag, zu faul, innerer schweinehund, fauler tag",
     "too tired": (
+        ""
         "mude|muad|todmude|hundemude|ubermudet|mud|schlafrig|mudigkeit, zu mude, zu kaputt, zu erschopft, zu fertig, "
         "keine energie, keine musse, keinen nerv, keine nerven, kaputt heute, mog ned, mag nicht, mag heute nicht, "
         "will heute nicht, nicht aufraffen konnen, nicht aufgerafft heute, konnte mich nicht aufraffen"
@@ -1687,6 +1699,7 @@ PHRASES: dict[str, str] = {
         "dank, vergelts gott"
     ),
     "quit the programme": (
+        "will damit aufhoren, mochte damit aufhoren, damit aufhoren, "
         "aussteigen|abmelden|kundigen|kundige|kundigung|austragen, programm beenden, das programm beenden, will das "
         "programm beenden, programm abbrechen, das programm abbrechen, aus dem programm aussteigen, steige aus, ich "
         "steige aus, steig aus, bin raus, ich bin raus, melde mich ab, bitte abmelden, melde mich hiermit ab, ich "
@@ -1773,7 +1786,8 @@ PHRASES: dict[str, str] = {
         "saubergemacht, herz drangehangt, mit herz, von herzen, am herzen, herz und seele, mit viel herz, herzen "
         "gern, liebes herz, ans herz, ins herz geschlossen, schweren herzens, auf dem herzen, lachenden herzens, "
         "herz aufgegangen, das herz am rechten fleck, herz auf der zunge, herz schlagt hoher, herz schlagt fur, mein "
-        "herz gehort, herz hoher, herz lacht, todmude gestern, hals uber kopf, den hals voll, hals und beinbruch, "
+        "herz gehort, herz hoher, herz lacht, herz hat gelacht, herz hat mir gelacht, todmude gestern, hals uber "
+        "kopf, den hals voll, hals und beinbruch, "
         "kein beinbruch, hand aufs herz, auf eigene faust, unter der hand, hand in hand, von der hand, zur hand, im "
         "handumdrehen, kopf hoch, kopf voll, kopf frei, uber kopf, nicht auf den kopf, auf den kopf, aus dem kopf, "
         "auf die schulter geklopft, schulter geklopft, auf schulterhohe, rucken an rucken, rucken freigehalten, den "

@@ -329,3 +329,16 @@ def test_whether_a_nerve_sign_lasts(text: str, lasts: bool | None) -> None:
     found = find_flag(text)
     assert found is not None
     assert found.lasts is lasts
+
+
+@pytest.mark.parametrize(("text", "language"), [("mein Herz quabbelt", "de"), ("el corazón me zurumba", "es")])
+def test_the_heart_in_words_that_no_table_has_is_asked_back(text: str, language: str) -> None:
+    found = find_flag(text, language=language)
+    assert found is not None
+    assert (found.level, found.sure) == ("emergency", False)
+
+
+def test_weight_that_goes_by_itself_is_asked_back_even_without_pain() -> None:
+    found = find_flag("hab 7 kilo abgnommen ohne dass i was dafür tua", language="de")
+    assert found is not None
+    assert (found.level, found.sign, found.sure) == ("clinician", "weight-loss", False)
