@@ -232,10 +232,13 @@ class Desk:
         """The programme version that a course keeps, in its client's language."""
         return await self._read(course, course.version_id)
 
-    async def next_programme(self, course: Course) -> Programme:
-        """The programme version that the next row will be of: the one that the coach has chosen to go over to."""
+    async def next_programme(self, course: Course, reader: Person | None = None) -> Programme:
+        """The programme version that the next row will be of: the one that the coach has chosen to go over to.
+
+        In its client's language, or in a reader's.
+        """
         chosen = course.next_version_id if course.state == CourseState.ACTIVE else None
-        return programme_in(await self.session.get_one(ProgrammeVersion, chosen or course.version_id))
+        return await self._read(course, chosen or course.version_id, reader)
 
     async def programme_of(self, course: Course, row: LedgerRow) -> Programme:
         """The version whose day a row holds, which its course may have left since, in its client's language."""
@@ -243,11 +246,11 @@ class Desk:
 
     async def programme_for(self, reader: Person, course: Course) -> Programme:
         """The programme version that a course keeps, in a reader's language."""
-        return programme_in(await self.session.get_one(ProgrammeVersion, course.version_id), reader.language)
+        return await self._read(course, course.version_id, reader)
 
-    async def _read(self, course: Course, version_id: int) -> Programme:
-        client = await self.session.get_one(Person, course.person_id)
-        return programme_in(await self.session.get_one(ProgrammeVersion, version_id), client.language)
+    async def _read(self, course: Course, version_id: int, reader: Person | None = None) -> Programme:
+        reader = reader or await self.session.get_one(Person, course.person_id)
+        return programme_in(await self.session.get_one(ProgrammeVersion, version_id), reader.language)
 
     def _key(self) -> str:
         self._said += 1

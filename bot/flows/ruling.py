@@ -31,15 +31,16 @@ async def bar(desk: Desk, person: Person, coach: Coach, course_id: int, value: s
     """
     course = await own_course(desk, coach, course_id)
     client = await desk.session.get_one(Person, course.person_id)
-    programme = await desk.next_programme(course)
-    names = {item.movement.key: item.movement.name for day in programme.days for _b, item in dose.items(day.session)}
+    programme = await desk.next_programme(course, person)
+    names = _names(programme)
     barred = set(course.barred or ())
     if value != "list":
         if not value.isdecimal() or int(value) >= len(names):
             raise NotAllowed("checkin.not_yours")
         barred ^= {list(names)[int(value)]}
         course.barred = sorted(barred)
-        left_out = [name for key, name in names.items() if key in barred]
+        theirs = _names(await desk.next_programme(course))
+        left_out = [name for key, name in theirs.items() if key in barred]
         await desk.say(
             client, Message(desk.words(client).say("coach.barred_client", coach=person.label, names=left_out))
         )
@@ -55,6 +56,11 @@ async def bar(desk: Desk, person: Person, coach: Coach, course_id: int, value: s
     left_out = [name for key, name in names.items() if key in barred]
     text = desk.words(person).say("coach.barred", label=client.label, day=number, names=left_out, instead=instead)
     await desk.say(person, Message(text, column(*buttons)))
+
+
+def _names(programme: Programme) -> dict[str, str]:
+    """The movements of a programme's sessions by key, in their order."""
+    return {item.movement.key: item.movement.name for day in programme.days for _b, item in dose.items(day.session)}
 
 
 async def _next_day(desk: Desk, course: Course, programme: Programme) -> int:

@@ -83,7 +83,7 @@ async def test_sharp_pain_waits_for_the_coach_who_lets_go_on(chat: Practice) -> 
     assert "Nothing more is sent until your coach has looked at this" in said.text
     assert "Nothing is sent until" in (await client.says("/today")).text
     alert = next(m for m in await chat.from_bot(COACH) if "Sharp needs a look" in m.text)
-    assert "strain-like: sharp, pain 3" in alert.text
+    assert "strain-like: sharp or sudden, pain 3" in alert.text
     asked = (await chat.tap(COACH, alert, "Let go on"))[-1]
     assert (await chat.tap(COACH, asked, "Seen by a doctor or physio, who agrees"))[-1].text.startswith("Sharp goes on")
     assert "· lighter" in (await client.next_morning()).text.splitlines()[0]
