@@ -249,8 +249,8 @@ class Desk:
         return await self._read(course, course.version_id, reader)
 
     async def _read(self, course: Course, version_id: int, reader: Person | None = None) -> Programme:
-        reader = reader or await self.session.get_one(Person, course.person_id)
-        return programme_in(await self.session.get_one(ProgrammeVersion, version_id), reader.language)
+        whose = reader if reader is not None else await self.session.get_one(Person, course.person_id)
+        return programme_in(await self.session.get_one(ProgrammeVersion, version_id), whose.language)
 
     def _key(self) -> str:
         self._said += 1

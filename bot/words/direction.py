@@ -1,4 +1,4 @@
-"""Names from right to left among other words: each keeps to itself, so that what stands around it stays in its place."""
+"""Names from right to left among other words: each keeps to itself, and what stands around it stays in place."""
 
 from __future__ import annotations
 
