@@ -14,7 +14,7 @@ from plans.course import Decision, Overruling, Position, Word, decide, soften_to
 from plans.ledger import Entry, Question, RowKind
 from plans.past import Past
 from plans.programme import Programme
-from plans.rules import Settings, Verdict
+from plans.rules import Settings, Tell, Verdict, Vote
 from tests.samples import NEW, REST, TEST, programme, session
 
 START = date(2026, 5, 4)
@@ -250,3 +250,72 @@ def test_a_session_that_became_a_date_off_is_eased_once_and_not_again() -> None:
     found = ask(Position(1, 1), off, asked, on=1)
     assert (found.kind, found.day) == (RowKind.SESSION, 1)
     assert found.position.level in (1, 2)
+
+
+@pytest.mark.parametrize(
+    ("said", "usual", "verdict"),
+    [
+        (CheckIn(Completion.DONE, pain=3), 0, Verdict.REPEAT),
+        (CheckIn(Completion.DONE, pain=3), 2, Verdict.ADVANCE),
+        (CheckIn(Completion.DONE, pain=2, sore=True), 0, Verdict.REPEAT),
+        (CheckIn(Completion.DONE, pain=2, sore=True), 1, Verdict.ADVANCE),
+    ],
+)
+def test_the_usual_pain_of_the_client_is_looked_at_and_nobody_has_one_unsaid(
+    said: CheckIn, usual: int, verdict: Verdict
+) -> None:
+    """The next day is the heavier day 5, which soreness that is not the usual one holds back."""
+    past = [held(1), held(2, after=1), held(4, said, after=2)]
+    more = {"usual": usual} if usual else {}
+    assert ask(Position(4), *past, ask=False, **more).verdict is verdict
+
+
+def test_what_refers_on_a_rest_day_waits_for_the_coach_and_says_why() -> None:
+    """A rest day of the programme is no session: a report on it is judged in full, not only its morning."""
+    rest = Entry(START + timedelta(days=2), RowKind.REST, 3, checkin=CheckIn(odd=True, kind=Kind.OTHER, pain=8))
+    found = ask(Position(3), held(1), held(2, after=1), rest, ask=False)
+    vote = Vote("severe", Verdict.REFER, Tell.NOW, {"pain": 8})
+    assert (found.kind, found.day, found.verdict, found.reason) == (RowKind.WAITING, None, Verdict.REFER, "severe")
+    assert found.votes == (vote,)
+
+
+def test_pain_of_six_reported_on_a_rest_day_gives_another_date_off() -> None:
+    rest = Entry(START + timedelta(days=2), RowKind.REST, 3, checkin=CheckIn(odd=True, kind=Kind.OTHER, pain=6))
+    found = ask(Position(3), held(1), held(2, after=1), rest, ask=False)
+    assert (found.kind, found.verdict, found.reason) == (RowKind.REST, Verdict.REST, "excessive")
+    assert found.prescribed
+
+
+def test_a_measured_test_day_advances_and_one_that_was_not_repeats() -> None:
+    row = Entry(START, RowKind.MEASURE, 7)
+    assert ask(Position(7), row._replace(recorded=True)).verdict is Verdict.ADVANCE
+    assert ask(Position(7), row).verdict is Verdict.REPEAT
+
+
+@pytest.mark.parametrize(
+    ("pain", "kind", "place", "verdict", "reason"),
+    [
+        (4, RowKind.SESSION, Position(2, 1), Verdict.REPEAT, "acceptable"),
+        (6, RowKind.REST, Position(2, 1), Verdict.REST, "excessive"),
+        (8, RowKind.WAITING, Position(2), Verdict.REFER, "severe"),
+    ],
+)
+def test_a_softened_session_keeps_its_day_and_says_why(
+    pain: int, kind: RowKind, place: Position, verdict: Verdict, reason: str
+) -> None:
+    found = soften_today(CheckIn(odd=True, kind=Kind.OTHER, pain=pain), Position(2), Settings())
+    assert found is not None
+    assert (found.kind, found.position, found.day) == (kind, place, 2)
+    assert (found.verdict, found.reason, found.prescribed) == (verdict, reason, kind is RowKind.REST)
+    assert reason in {vote.rule for vote in found.votes}
+
+
+def test_the_usual_pain_softens_nothing_before_a_session() -> None:
+    said = CheckIn(odd=True, kind=Kind.OTHER, pain=4)
+    assert soften_today(said, Position(2), Settings(), 3) is None
+    assert soften_today(said, Position(2), Settings(), 2) is not None
+
+
+def test_a_flag_that_is_still_asked_back_softens_nothing_yet() -> None:
+    maybe = CheckIn(odd=True, pain=1, flag=Flag.CLINICIAN, flag_state=FlagState.UNSURE)
+    assert soften_today(maybe, Position(2), Settings()) is None
