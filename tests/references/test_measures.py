@@ -80,6 +80,7 @@ def test_each_test_has_its_direction_its_error_and_its_bounds(
         assert compare(measure, 0, better * (limit + 0.01), alone=alone) is Change.GAIN
         assert compare(measure, 0, -better * limit, alone=alone) is Change.INSIDE
         assert compare(measure, 0, -better * (limit + 0.01), alone=alone) is Change.LOSS
+    assert compare(measure, 10, 10 + better * (error + 0.01), alone=False) is Change.GAIN
     assert plausible(measure, lowest)
     assert plausible(measure, highest)
     assert not plausible(measure, lowest - 0.1)

@@ -10,7 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from plans.checkin import CheckIn, Completion, Flag, FlagState, Kind, Morning, Why
-from plans.course import Decision, Overruling, Position, Word, decide, soften_today
+from plans.course import Decision, Overruling, Position, Word, decide, let_go, soften_today
 from plans.ledger import Entry, Question, RowKind
 from plans.past import Past
 from plans.programme import Programme
@@ -319,3 +319,35 @@ def test_the_usual_pain_softens_nothing_before_a_session() -> None:
 def test_a_flag_that_is_still_asked_back_softens_nothing_yet() -> None:
     maybe = CheckIn(odd=True, pain=1, flag=Flag.CLINICIAN, flag_state=FlagState.UNSURE)
     assert soften_today(maybe, Position(2), Settings()) is None
+
+
+def test_after_dates_away_the_day_in_hand_comes_as_it_was() -> None:
+    away = [Entry(START + timedelta(days=1 + n), RowKind.AWAY) for n in range(3)]
+    found = ask(Position(2, 1), held(1), *away)
+    assert (found.kind, found.position, found.reason, found.votes) == (
+        RowKind.SESSION,
+        Position(2, 1),
+        "well-again",
+        (),
+    )
+
+
+def test_a_lapse_is_the_reason_and_a_vote_however_the_dates_were_missed() -> None:
+    away = [Entry(START + timedelta(days=2 + n), RowKind.AWAY) for n in range(20)]
+    found = ask(Position(4), held(1), held(2, after=1), *away)
+    (vote,) = found.votes
+    assert (found.reason, vote.rule, vote.verdict, vote.tell) == ("lapse", "lapse", Verdict.REPEAT, Tell.LIST)
+    assert (found.position.level, vote.facts["gap"]) == (2, 20)
+
+
+def test_let_go_a_course_goes_on_one_level_lighter() -> None:
+    assert let_go(Position(4)) == Position(4, 1)
+    assert let_go(Position(4, 2)) == Position(4, 2)
+
+
+def test_a_programmes_stricter_settings_count_before_the_session_too() -> None:
+    said = CheckIn(odd=True, kind=Kind.OTHER, pain=4)
+    strict = soften_today(said, Position(2), Settings(2, 3, 7))
+    assert strict is not None
+    assert (strict.kind, strict.verdict) == (RowKind.REST, Verdict.REST)
+    assert soften_today(CheckIn(odd=True, pain=2, sore=True), Position(2), Settings()) is None

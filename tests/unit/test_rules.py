@@ -380,6 +380,13 @@ def test_the_next_morning_is_asked_about_what_hurts_on(said: CheckIn, usual: int
     assert hurts_on(said, usual) is asked
 
 
+def test_nobody_has_a_usual_pain_unsaid() -> None:
+    said = CheckIn(DONE, pain=2, sore=True)
+    assert hurts_on(said)
+    assert is_sore(said)
+    assert verdict(said, heavier=True) is Verdict.REPEAT
+
+
 @pytest.mark.parametrize(
     ("said", "usual", "sore"),
     [
