@@ -351,3 +351,22 @@ def test_a_programmes_stricter_settings_count_before_the_session_too() -> None:
     assert strict is not None
     assert (strict.kind, strict.verdict) == (RowKind.REST, Verdict.REST)
     assert soften_today(CheckIn(odd=True, pain=2, sore=True), Position(2), Settings()) is None
+
+
+def test_after_a_rest_day_what_was_reported_on_it_goes_with_the_next_row() -> None:
+    plan = programme(session(), REST, NEW)
+    sore = CheckIn(odd=True, kind=Kind.OTHER, pain=4)
+    rest = Entry(START + timedelta(days=1), RowKind.REST, 2, checkin=sore)
+    found = ask(Position(2), held(1), rest, plan=plan, ask=False)
+    assert (found.kind, found.day, found.reason, found.verdict) == (RowKind.SESSION, 3, "rest-over", None)
+    assert [vote.rule for vote in found.votes] == ["acceptable"]
+    assert found.heavier, "day 3 has a new movement"
+    assert found.seen is not None
+    assert (found.seen.on_rest, found.seen.checkin) == (True, sore)
+
+
+def test_a_climb_after_a_rest_day_hands_out_the_next_day_and_takes_no_other_rest_day() -> None:
+    plan = programme(session(), REST, session(), REST, session())
+    rest = Entry(START + timedelta(days=1), RowKind.REST, 2, checkin=CheckIn(odd=True, kind=Kind.OTHER, pain=4))
+    found = ask(Position(2, 2), held(1, level=2), rest, plan=plan, ask=False, overruling=Overruling(Word.CLIMB))
+    assert (found.kind, found.position, found.verdict) == (RowKind.SESSION, Position(3, 1), Verdict.REPEAT)
