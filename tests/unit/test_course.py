@@ -370,3 +370,17 @@ def test_a_climb_after_a_rest_day_hands_out_the_next_day_and_takes_no_other_rest
     rest = Entry(START + timedelta(days=1), RowKind.REST, 2, checkin=CheckIn(odd=True, kind=Kind.OTHER, pain=4))
     found = ask(Position(2, 2), held(1, level=2), rest, plan=plan, ask=False, overruling=Overruling(Word.CLIMB))
     assert (found.kind, found.position, found.verdict) == (RowKind.SESSION, Position(3, 1), Verdict.REPEAT)
+
+
+def test_what_was_reported_on_a_rest_day_is_kept_with_the_date_off_that_it_gives() -> None:
+    plan = programme(session(), REST, NEW)
+    hurt = CheckIn(odd=True, kind=Kind.OTHER, pain=6)
+    past = [held(1), Entry(START + timedelta(days=1), RowKind.REST, 2, checkin=hurt)]
+    off = ask(Position(2), *past, plan=plan, ask=False)
+    assert (off.kind, off.position, off.heavier) == (RowKind.REST, Position(3, 1), True)
+    assert off.seen is not None
+    assert (off.seen.on_rest, off.seen.checkin) == (True, hurt)
+    climbed = ask(Position(2, 2), *past, plan=plan, ask=False, overruling=Overruling(Word.CLIMB))
+    assert (climbed.kind, climbed.position, climbed.verdict) == (RowKind.SESSION, Position(3, 1), Verdict.REPEAT)
+    newer = ask(Position(2, 2), *past, plan=plan, ask=False, overruling=Overruling(Word.REPEAT, newer=True))
+    assert (newer.kind, newer.heeded) == (RowKind.REST, False)

@@ -129,6 +129,13 @@ def test_on_a_day_off_a_course_keeps_its_place_and_what_refers_waits_at_once() -
     assert severe.seen.checkin.pain == 9
 
 
+def test_worse_again_counts_though_it_had_settled_on_a_day_off() -> None:
+    sore = row(0, 1, CheckIn(Completion.DONE, pain=4))
+    past = [off(1, Morning.SETTLED), off(2), Entry(on(3), RowKind.ASKING, morning=Morning.WORSE)]
+    found = ask(TWICE, Position(1), sore, *past, after=3)
+    assert (found.kind, found.verdict, found.reason) == (RowKind.REST, Verdict.REST, "morning-after")
+
+
 def test_pain_of_six_on_a_day_off_changes_nothing_before_the_next_training_date() -> None:
     bad = row(0, 1, CheckIn(Completion.DONE, pain=6))
     between = ask(TWICE, Position(1), bad, after=1, show=True)
