@@ -384,3 +384,38 @@ def test_what_was_reported_on_a_rest_day_is_kept_with_the_date_off_that_it_gives
     assert (climbed.kind, climbed.position, climbed.verdict) == (RowKind.SESSION, Position(3, 1), Verdict.REPEAT)
     newer = ask(Position(2, 2), *past, plan=plan, ask=False, overruling=Overruling(Word.REPEAT, newer=True))
     assert (newer.kind, newer.heeded) == (RowKind.REST, False)
+
+
+@pytest.mark.parametrize(
+    ("before", "now", "verdict"),
+    [(2, 3, Verdict.EASE), (1, 3, Verdict.REST), (3, 3, None), (0, 2, None)],
+)
+def test_pain_that_rose_since_last_week_is_looked_at(before: int, now: int, verdict: Verdict | None) -> None:
+    plan = programme(*(session() for _ in range(20)))
+    pains = [before] * 7 + [now] * 7
+    past = [held(n + 1, CheckIn(Completion.DONE, pain=pain), after=n) for n, pain in enumerate(pains)]
+    found = ask(Position(14), *past, plan=plan, ask=False)
+    said = [(vote.verdict, vote.facts) for vote in found.votes if vote.rule == "week-on-week"]
+    assert said == ([(verdict, {"before": before, "now": now})] if verdict else [])
+
+
+def test_after_a_session_a_decision_keeps_its_votes_and_what_was_looked_at() -> None:
+    said = CheckIn(Completion.DONE, pain=4)
+    found = ask(Position(4), held(1), held(2, after=1), held(4, said, after=2), ask=False)
+    assert (found.verdict, found.reason, found.heavier) == (Verdict.REPEAT, "acceptable", True)
+    assert [vote.rule for vote in found.votes] == ["acceptable"]
+    assert found.seen is not None
+    assert (found.seen.checkin, found.seen.next_is_heavier, found.seen.on_rest) == (said, True, False)
+
+
+def test_a_lapse_after_missed_sessions_is_one_vote_beside_theirs() -> None:
+    missed = [held(2, CheckIn(), after=1 + n) for n in range(14)]
+    found = ask(Position(2), held(1), *missed)
+    assert [vote.rule for vote in found.votes] == ["lapse", "not-done"]
+    assert found.votes[0].tell is Tell.LIST
+
+
+def test_a_question_stands_for_its_date_and_keeps_the_place() -> None:
+    found = ask(Position(1, 1), held(1, CheckIn(Completion.DONE, pain=4), level=1))
+    assert (found.kind, found.day, found.position) == (RowKind.ASKING, None, Position(1, 1))
+    assert (found.question, found.reason, found.votes) == (Question.MORNING, "ask-morning", ())
