@@ -124,6 +124,23 @@ async def test_a_worker_that_slept_past_its_lease_marks_nothing(database: Databa
     assert await finish(database, 1, "quick")
 
 
+async def test_a_lease_is_over_at_its_very_end(database: Database) -> None:
+    await store(database, said(1))
+    await claim(database, "slow", at=0)
+    assert await claim(database, "quick", at=59.9) == []
+    assert [c.update_id for c in await claim(database, "quick", at=60)] == [1]
+
+
+async def test_an_update_that_comes_late_waits_for_a_later_one_of_its_chat_that_is_in_hand(database: Database) -> None:
+    await store(database, said(2), said(9, chat=8))
+    await claim(database, "first", at=0)
+    await store(database, said(1))
+    assert await claim(database, "second", at=30) == []
+    assert [c.update_id for c in await claim(database, "second", at=60)] == [1, 9], "the first worker's lease is over"
+    await finish(database, 1, "second")
+    assert [c.update_id for c in await claim(database, "second", at=61)] == [2]
+
+
 async def test_the_third_failure_is_final_and_the_chat_goes_on(database: Database) -> None:
     await store(database, said(1), said(2))
     at, outcomes = 0.0, []
@@ -218,3 +235,54 @@ async def test_a_claim_walks_the_index_of_open_updates(database: Database) -> No
     assert any("ix_inbox_open " in f"{step} " for step in steps), steps
     assert any("ix_inbox_open_chat" in step for step in steps), steps
     assert not any(("SCAN inbox" in step and "INDEX" not in step) or "Seq Scan" in step for step in steps), steps
+
+
+async def test_an_update_in_whose_hands_the_process_dies_again_and_again_fails_at_its_first_error(
+    database: Database,
+) -> None:
+    """After ten takings that nobody ended, one error is enough; at the tenth itself it is not."""
+    await store(database, said(1), said(2, chat=8))
+    for n in range(inbox.BEGUN):
+        await claim(database, at=n * 100.0, limit=1)
+    at = inbox.BEGUN * 100.0
+
+    async def fail(number: int) -> bool:
+        return await database.write(
+            lambda session: inbox.retry_or_fail(session, number, "w", failure="MemoryError", machine_now=at)
+        )
+
+    assert not await fail(1)
+    assert [c.tries for c in await claim(database, at=at + 1, limit=1)] == [inbox.BEGUN + 1]
+    assert await fail(1)
+    failed = await row(database, 1)
+    assert (failed.state, failed.failures, failed.worker, failed.lease_until) == ("failed", 2, None, None)
+    assert failed.failure == "MemoryError"
+
+
+async def test_the_pause_before_a_try_doubles(database: Database) -> None:
+    await store(database, said(1))
+    for at, pause in ((0.0, 1.0), (10.0, 2.0)):
+        await claim(database, at=at)
+        await database.write(lambda session: inbox.retry_or_fail(session, 1, "w", failure="X", machine_now=at))  # noqa: B023
+        waiting = await row(database, 1)
+        assert (waiting.state, waiting.worker, waiting.lease_until) == ("waiting", None, at + pause)
+
+
+async def test_a_worker_gives_back_what_it_had_and_no_more(database: Database) -> None:
+    await store(database, said(1), said(2, chat=8), said(3, chat=9))
+    await claim(database, "me", limit=1)
+    await claim(database, "other", limit=1)
+    assert await database.write(lambda session: inbox.release(session, "me")) == 1
+    assert await database.write(lambda session: inbox.release(session, "me")) == 0
+    given_back, others = await row(database, 1), await row(database, 2)
+    assert (given_back.state, given_back.worker, given_back.lease_until) == ("waiting", None, None)
+    assert (others.state, others.worker) == ("leased", "other")
+    async with database.reading() as session:
+        assert await inbox.next_due(session) is None
+
+
+async def test_open_work_names_no_more_than_it_was_asked_for(database: Database) -> None:
+    await store(database, *(said(n, chat=n) for n in range(1, 23)))
+    async with database.reading() as session:
+        assert len(await inbox.open_work(session)) == 20
+        assert await inbox.open_work(session, limit=1) == ["update 1 is waiting after 0 tries"]

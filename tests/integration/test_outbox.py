@@ -351,6 +351,159 @@ async def test_sixteen_claimers_share_two_hundred_messages_without_a_double(data
         assert mine == sorted(mine)
 
 
+async def test_a_message_leaves_until_the_moment_from_which_it_is_late(database: Database) -> None:
+    id_ = await put(database, "s", Kind.SESSION, late_after=NOON + timedelta(hours=1))
+    assert keys(await claim(database, now=NOON + timedelta(minutes=59))) == ["s"]
+    assert (await row(database, id_)).lease_until == 60.0
+
+
+async def test_a_message_of_the_right_lane_leaves_no_sooner_than_it_was_put_for(database: Database) -> None:
+    id_ = await put(database, "later", Kind.TIMER, lane=0, not_before=30.0)
+    assert await claim(database, at=29.9) == []
+    (letter,) = await claim(database, at=30.0)
+    assert (letter.id, letter.lane, letter.kind, letter.attempts) == (id_, 0, Kind.TIMER, 0)
+
+
+async def test_what_is_put_as_skipped_keeps_its_reason_and_no_words(database: Database) -> None:
+    id_ = await put(database, "n", Kind.NUDGE, skipped="silent")
+    kept = await row(database, id_)
+    assert (kept.state, kept.why, kept.payload) == ("skipped", "silent", {})
+    assert await claim(database) == []
+
+
+async def test_a_message_is_found_by_its_key(database: Database) -> None:
+    id_ = await put(database, "a")
+    async with database.reading() as session:
+        assert await outbox.by_key(session, "a") == id_
+        assert await outbox.by_key(session, "b") is None
+
+
+async def test_what_is_let_go_of_is_of_one_kind_and_chat_and_keeps_no_words(database: Database) -> None:
+    gone = await put(database, "t", Kind.TIMER)
+    others = [await put(database, "a"), await put(database, "u", Kind.TIMER, chat=8)]
+    await database.write(lambda session: outbox.drop(session, 7, Kind.TIMER))
+    dropped = await row(database, gone)
+    assert (dropped.state, dropped.why, dropped.payload) == ("skipped", "moved-on", {})
+    assert [(await row(database, other)).state for other in others] == ["waiting", "waiting"]
+
+
+async def test_what_comes_by_itself_is_withdrawn_and_what_answers_or_has_begun_is_not(database: Database) -> None:
+    by_itself = [await put(database, kind, kind) for kind in (Kind.SESSION, Kind.NUDGE, Kind.TIMER)]
+    kept = [await put(database, kind, kind) for kind in (Kind.ANSWER, Kind.ALERT, Kind.DIGEST)]
+    kept.append(await put(database, "to somebody else", Kind.SESSION, chat=8))
+    begun, leased = (
+        await put(database, "begun", Kind.SESSION, chat=9),
+        await put(database, "leased", Kind.NUDGE, chat=7),
+    )
+    for letter in await claim(database, limit=10):
+        if letter.id == begun:
+            assert await mark(database, begun, State.SENDING)
+    assert await database.write(lambda session: outbox.withdraw(session, 9, "stopped")) == 0
+    assert await database.write(lambda session: outbox.withdraw(session, 7, "stopped", row=leased)) == 1
+    assert await database.write(lambda session: outbox.withdraw(session, 7, "stopped")) == 3
+    for id_ in (*by_itself, leased):
+        gone = await row(database, id_)
+        assert (gone.state, gone.why, gone.payload) == ("skipped", "stopped", {})
+    assert {(await row(database, id_)).state for id_ in kept} == {"waiting", "leased"}
+    assert (await row(database, begun)).state == "sending"
+
+
+async def test_what_was_claimed_and_is_withdrawn_cannot_begin(database: Database) -> None:
+    id_ = await put(database, "s", Kind.SESSION)
+    await claim(database)
+    assert await database.write(lambda session: outbox.withdraw(session, 7, "erased")) == 1
+    gone = await row(database, id_)
+    assert (gone.state, gone.worker, gone.lease_until) == ("skipped", None, None)
+    assert not await mark(database, id_, State.SENDING)
+
+
+async def test_an_edit_of_a_picture_says_that_it_is_one(database: Database) -> None:
+    for chat, method in ((7, "send_photo"), (8, "send_message")):
+        target = await put(database, f"s{chat}", Kind.SESSION, chat=chat, method=method)
+        await put(database, f"e{chat}", Kind.EDIT, chat=chat, method="edit_message_caption", edits=target)
+    for letter in await claim(database):
+        await send(database, letter.id, message=letter.chat * 10)
+    edits = await claim(database)
+    assert [(edit.chat, edit.message_id, edit.captioned) for edit in edits] == [(7, 70, True), (8, 80, False)]
+
+
+async def test_what_is_given_back_before_it_began_has_cost_no_try(database: Database) -> None:
+    id_ = await put(database, "a")
+    await claim(database)
+    assert await mark(database, id_, State.WAITING)
+    back = await row(database, id_)
+    assert (back.state, back.worker, back.lease_until, back.attempts) == ("waiting", None, None, 0)
+    await claim(database)
+    assert await mark(database, id_, State.SENDING)
+    assert not await mark(database, id_, State.WAITING), "what has begun cannot be given back"
+    assert not await mark(database, id_, State.SENDING), "nor begun once more"
+
+
+async def test_what_has_left_keeps_no_words_and_a_failed_try_keeps_them(database: Database) -> None:
+    id_ = await put(database, "a")
+    (letter,) = await claim(database)
+    await mark(database, id_, State.SENDING)
+    await fail(database, letter, Reason.SERVER_ERROR, at=5.0)
+    tried = await row(database, id_)
+    assert (tried.state, tried.payload, tried.next_at) == ("waiting", {"text": "a"}, 6.0)
+    assert (tried.worker, tried.lease_until, tried.sent_at, tried.attempts) == (None, None, None, 1)
+    await claim(database, at=6.0)
+    await send(database, id_, message=3)
+    sent = await row(database, id_)
+    assert (sent.payload, sent.why, sent.lease_until) == ({}, None, None)
+
+
+async def test_a_file_that_the_platform_has_forgotten_is_sent_as_what_stands_in_for_it(database: Database) -> None:
+    otherwise = {"method": "send_photo", "payload": {"caption": "drawn"}}
+    for chat, reason in ((7, Reason.FILE_FORGOTTEN), (8, Reason.BAD_REQUEST), (9, Reason.SERVER_ERROR)):
+        await put(
+            database, f"v{chat}", chat=chat, method="send_video", payload={"caption": "own", "otherwise": otherwise}
+        )
+        (letter,) = [one for one in await claim(database) if one.chat == chat]
+        await mark(database, letter.id, State.SENDING)
+        following, _told = await fail(database, letter, reason)
+        assert following is not None
+        assert following.state is State.WAITING
+        tried = await row(database, letter.id)
+        if reason is Reason.SERVER_ERROR:
+            assert (tried.method, tried.payload["caption"]) == ("send_video", "own")
+        else:
+            assert (tried.method, tried.payload, tried.next_at) == ("send_photo", {"caption": "drawn"}, 0.0)
+
+
+async def test_the_next_moment_is_the_earliest_of_backoff_and_pace_that_somebody_waits_for(database: Database) -> None:
+    async def next_due(at: float) -> float | None:
+        async with database.reading() as session:
+            return await outbox.next_due(session, at)
+
+    for chat, free_at in ((7, 20.0), (8, 30.0)):
+        id_ = await put(database, f"first to {chat}", chat=chat)
+        await claim(database)
+        await mark(database, id_, State.SENDING)
+        await database.merged(outbox.apply_marks, Mark(id_, "w", State.SENT, NOON, 1, chat=chat, free_at=free_at))
+    assert await next_due(0.0) is None, "nothing waits for either"
+    await put(database, "b", chat=8)
+    assert await next_due(0.0) == 30.0
+    await put(database, "a", chat=7)
+    assert await next_due(0.0) == 20.0
+    await put(database, "c", chat=9, not_before=10.0)
+    assert await next_due(0.0) == 10.0
+    assert await next_due(10.0) == 20.0
+    assert await next_due(30.0) is None
+
+
+async def test_open_work_is_told_in_words_without_timers(database: Database) -> None:
+    first, second = await put(database, "a"), await put(database, "b", chat=8)
+    await put(database, "t", Kind.TIMER, chat=9)
+    await claim(database, limit=1)
+    async with database.reading() as session:
+        assert await outbox.open_work(session) == [
+            f"message {first} (answer) is leased after 0 tries",
+            f"message {second} (answer) is waiting after 0 tries",
+        ]
+        assert len(await outbox.open_work(session, limit=1)) == 1
+
+
 async def test_a_file_is_kept_once_and_remembers_its_upload(database: Database) -> None:
     first = await database.write(lambda session: attach(session, b"png", "a.png"))
     second = await database.write(lambda session: attach(session, b"png", "b.png"))

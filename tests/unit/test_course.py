@@ -10,11 +10,11 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from plans.checkin import CheckIn, Completion, Flag, FlagState, Kind, Morning, Why
-from plans.course import Decision, Overruling, Position, Word, decide, soften_today
+from plans.course import Decision, Overruling, Position, Word, decide, let_go, soften_today
 from plans.ledger import Entry, Question, RowKind
 from plans.past import Past
 from plans.programme import Programme
-from plans.rules import Settings, Verdict
+from plans.rules import Settings, Tell, Verdict, Vote
 from tests.samples import NEW, REST, TEST, programme, session
 
 START = date(2026, 5, 4)
@@ -250,3 +250,172 @@ def test_a_session_that_became_a_date_off_is_eased_once_and_not_again() -> None:
     found = ask(Position(1, 1), off, asked, on=1)
     assert (found.kind, found.day) == (RowKind.SESSION, 1)
     assert found.position.level in (1, 2)
+
+
+@pytest.mark.parametrize(
+    ("said", "usual", "verdict"),
+    [
+        (CheckIn(Completion.DONE, pain=3), 0, Verdict.REPEAT),
+        (CheckIn(Completion.DONE, pain=3), 2, Verdict.ADVANCE),
+        (CheckIn(Completion.DONE, pain=2, sore=True), 0, Verdict.REPEAT),
+        (CheckIn(Completion.DONE, pain=2, sore=True), 1, Verdict.ADVANCE),
+    ],
+)
+def test_the_usual_pain_of_the_client_is_looked_at_and_nobody_has_one_unsaid(
+    said: CheckIn, usual: int, verdict: Verdict
+) -> None:
+    """The next day is the heavier day 5, which soreness that is not the usual one holds back."""
+    past = [held(1), held(2, after=1), held(4, said, after=2)]
+    more = {"usual": usual} if usual else {}
+    assert ask(Position(4), *past, ask=False, **more).verdict is verdict
+
+
+def test_what_refers_on_a_rest_day_waits_for_the_coach_and_says_why() -> None:
+    """A rest day of the programme is no session: a report on it is judged in full, not only its morning."""
+    rest = Entry(START + timedelta(days=2), RowKind.REST, 3, checkin=CheckIn(odd=True, kind=Kind.OTHER, pain=8))
+    found = ask(Position(3), held(1), held(2, after=1), rest, ask=False)
+    vote = Vote("severe", Verdict.REFER, Tell.NOW, {"pain": 8})
+    assert (found.kind, found.day, found.verdict, found.reason) == (RowKind.WAITING, None, Verdict.REFER, "severe")
+    assert found.votes == (vote,)
+
+
+def test_pain_of_six_reported_on_a_rest_day_gives_another_date_off() -> None:
+    rest = Entry(START + timedelta(days=2), RowKind.REST, 3, checkin=CheckIn(odd=True, kind=Kind.OTHER, pain=6))
+    found = ask(Position(3), held(1), held(2, after=1), rest, ask=False)
+    assert (found.kind, found.verdict, found.reason) == (RowKind.REST, Verdict.REST, "excessive")
+    assert found.prescribed
+
+
+def test_a_measured_test_day_advances_and_one_that_was_not_repeats() -> None:
+    row = Entry(START, RowKind.MEASURE, 7)
+    assert ask(Position(7), row._replace(recorded=True)).verdict is Verdict.ADVANCE
+    assert ask(Position(7), row).verdict is Verdict.REPEAT
+
+
+@pytest.mark.parametrize(
+    ("pain", "kind", "place", "verdict", "reason"),
+    [
+        (4, RowKind.SESSION, Position(2, 1), Verdict.REPEAT, "acceptable"),
+        (6, RowKind.REST, Position(2, 1), Verdict.REST, "excessive"),
+        (8, RowKind.WAITING, Position(2), Verdict.REFER, "severe"),
+    ],
+)
+def test_a_softened_session_keeps_its_day_and_says_why(
+    pain: int, kind: RowKind, place: Position, verdict: Verdict, reason: str
+) -> None:
+    found = soften_today(CheckIn(odd=True, kind=Kind.OTHER, pain=pain), Position(2), Settings())
+    assert found is not None
+    assert (found.kind, found.position, found.day) == (kind, place, 2)
+    assert (found.verdict, found.reason, found.prescribed) == (verdict, reason, kind is RowKind.REST)
+    assert reason in {vote.rule for vote in found.votes}
+
+
+def test_the_usual_pain_softens_nothing_before_a_session() -> None:
+    said = CheckIn(odd=True, kind=Kind.OTHER, pain=4)
+    assert soften_today(said, Position(2), Settings(), 3) is None
+    assert soften_today(said, Position(2), Settings(), 2) is not None
+
+
+def test_a_flag_that_is_still_asked_back_softens_nothing_yet() -> None:
+    maybe = CheckIn(odd=True, pain=1, flag=Flag.CLINICIAN, flag_state=FlagState.UNSURE)
+    assert soften_today(maybe, Position(2), Settings()) is None
+
+
+def test_after_dates_away_the_day_in_hand_comes_as_it_was() -> None:
+    away = [Entry(START + timedelta(days=1 + n), RowKind.AWAY) for n in range(3)]
+    found = ask(Position(2, 1), held(1), *away)
+    assert (found.kind, found.position, found.reason, found.votes) == (
+        RowKind.SESSION,
+        Position(2, 1),
+        "well-again",
+        (),
+    )
+
+
+def test_a_lapse_is_the_reason_and_a_vote_however_the_dates_were_missed() -> None:
+    away = [Entry(START + timedelta(days=2 + n), RowKind.AWAY) for n in range(20)]
+    found = ask(Position(4), held(1), held(2, after=1), *away)
+    (vote,) = found.votes
+    assert (found.reason, vote.rule, vote.verdict, vote.tell) == ("lapse", "lapse", Verdict.REPEAT, Tell.LIST)
+    assert (found.position.level, vote.facts["gap"]) == (2, 20)
+
+
+def test_let_go_a_course_goes_on_one_level_lighter() -> None:
+    assert let_go(Position(4)) == Position(4, 1)
+    assert let_go(Position(4, 2)) == Position(4, 2)
+
+
+def test_a_programmes_stricter_settings_count_before_the_session_too() -> None:
+    said = CheckIn(odd=True, kind=Kind.OTHER, pain=4)
+    strict = soften_today(said, Position(2), Settings(2, 3, 7))
+    assert strict is not None
+    assert (strict.kind, strict.verdict) == (RowKind.REST, Verdict.REST)
+    assert soften_today(CheckIn(odd=True, pain=2, sore=True), Position(2), Settings()) is None
+
+
+def test_after_a_rest_day_what_was_reported_on_it_goes_with_the_next_row() -> None:
+    plan = programme(session(), REST, NEW)
+    sore = CheckIn(odd=True, kind=Kind.OTHER, pain=4)
+    rest = Entry(START + timedelta(days=1), RowKind.REST, 2, checkin=sore)
+    found = ask(Position(2), held(1), rest, plan=plan, ask=False)
+    assert (found.kind, found.day, found.reason, found.verdict) == (RowKind.SESSION, 3, "rest-over", None)
+    assert [vote.rule for vote in found.votes] == ["acceptable"]
+    assert found.heavier, "day 3 has a new movement"
+    assert found.seen is not None
+    assert (found.seen.on_rest, found.seen.checkin) == (True, sore)
+
+
+def test_a_climb_after_a_rest_day_hands_out_the_next_day_and_takes_no_other_rest_day() -> None:
+    plan = programme(session(), REST, session(), REST, session())
+    rest = Entry(START + timedelta(days=1), RowKind.REST, 2, checkin=CheckIn(odd=True, kind=Kind.OTHER, pain=4))
+    found = ask(Position(2, 2), held(1, level=2), rest, plan=plan, ask=False, overruling=Overruling(Word.CLIMB))
+    assert (found.kind, found.position, found.verdict) == (RowKind.SESSION, Position(3, 1), Verdict.REPEAT)
+
+
+def test_what_was_reported_on_a_rest_day_is_kept_with_the_date_off_that_it_gives() -> None:
+    plan = programme(session(), REST, NEW)
+    hurt = CheckIn(odd=True, kind=Kind.OTHER, pain=6)
+    past = [held(1), Entry(START + timedelta(days=1), RowKind.REST, 2, checkin=hurt)]
+    off = ask(Position(2), *past, plan=plan, ask=False)
+    assert (off.kind, off.position, off.heavier) == (RowKind.REST, Position(3, 1), True)
+    assert off.seen is not None
+    assert (off.seen.on_rest, off.seen.checkin) == (True, hurt)
+    climbed = ask(Position(2, 2), *past, plan=plan, ask=False, overruling=Overruling(Word.CLIMB))
+    assert (climbed.kind, climbed.position, climbed.verdict) == (RowKind.SESSION, Position(3, 1), Verdict.REPEAT)
+    newer = ask(Position(2, 2), *past, plan=plan, ask=False, overruling=Overruling(Word.REPEAT, newer=True))
+    assert (newer.kind, newer.heeded) == (RowKind.REST, False)
+
+
+@pytest.mark.parametrize(
+    ("before", "now", "verdict"),
+    [(2, 3, Verdict.EASE), (1, 3, Verdict.REST), (3, 3, None), (0, 2, None)],
+)
+def test_pain_that_rose_since_last_week_is_looked_at(before: int, now: int, verdict: Verdict | None) -> None:
+    plan = programme(*(session() for _ in range(20)))
+    pains = [before] * 7 + [now] * 7
+    past = [held(n + 1, CheckIn(Completion.DONE, pain=pain), after=n) for n, pain in enumerate(pains)]
+    found = ask(Position(14), *past, plan=plan, ask=False)
+    said = [(vote.verdict, vote.facts) for vote in found.votes if vote.rule == "week-on-week"]
+    assert said == ([(verdict, {"before": before, "now": now})] if verdict else [])
+
+
+def test_after_a_session_a_decision_keeps_its_votes_and_what_was_looked_at() -> None:
+    said = CheckIn(Completion.DONE, pain=4)
+    found = ask(Position(4), held(1), held(2, after=1), held(4, said, after=2), ask=False)
+    assert (found.verdict, found.reason, found.heavier) == (Verdict.REPEAT, "acceptable", True)
+    assert [vote.rule for vote in found.votes] == ["acceptable"]
+    assert found.seen is not None
+    assert (found.seen.checkin, found.seen.next_is_heavier, found.seen.on_rest) == (said, True, False)
+
+
+def test_a_lapse_after_missed_sessions_is_one_vote_beside_theirs() -> None:
+    missed = [held(2, CheckIn(), after=1 + n) for n in range(14)]
+    found = ask(Position(2), held(1), *missed)
+    assert [vote.rule for vote in found.votes] == ["lapse", "not-done"]
+    assert found.votes[0].tell is Tell.LIST
+
+
+def test_a_question_stands_for_its_date_and_keeps_the_place() -> None:
+    found = ask(Position(1, 1), held(1, CheckIn(Completion.DONE, pain=4), level=1))
+    assert (found.kind, found.day, found.position) == (RowKind.ASKING, None, Position(1, 1))
+    assert (found.question, found.reason, found.votes) == (Question.MORNING, "ask-morning", ())

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from importlib.resources import files
 from itertools import pairwise
 
@@ -11,8 +12,8 @@ from hypothesis import strategies as st
 
 from plans.dose import items, minutes, work_seconds
 from plans.easing import eased, hold_floor
-from plans.movements import library
-from plans.programme import Block, Day, Dose, Item, LastHold, Load, Session, Sides, Span
+from plans.movements import Movement, Variation, library
+from plans.programme import Block, BuildUp, Day, Dose, Item, LastHold, Link, Load, Session, Sides, Span
 from plans.reading import read_programme
 from tests.samples import programme, session
 
@@ -130,3 +131,152 @@ def test_a_coachs_own_easier_movement_takes_its_neighbours_place() -> None:
     plan = programme("  - session: {blocks: [{items: [{movement: far-reach, hold: 30, side: each}]}]}\n")
     light = eased(plan.day(1), 1, plan.catalogue())
     assert [item.movement.key for _rounds, item in parts(light)] == ["reach"]
+
+
+FULL = Dose(
+    reps=Span(10, 12),
+    hold=Span(30, 45),
+    holds=(30, 20),
+    squeeze=5,
+    contract=6,
+    relax=22,
+    last_hold=LastHold(45, cue="breathe"),
+    flow=Span(60, 90),
+    steps=Span(20, 30),
+    breaths=Span(6, 8),
+)
+
+
+@pytest.mark.parametrize(
+    ("level", "floor", "dose"),
+    [
+        (
+            1,
+            10,
+            Dose(
+                reps=Span(7, 9),
+                hold=Span(20, 30),
+                holds=(20, 15),
+                squeeze=5,
+                contract=6,
+                relax=15,
+                last_hold=LastHold(30, cue="breathe"),
+                flow=Span(45, 65),
+                steps=Span(15, 22),
+                breaths=Span(4, 6),
+            ),
+        ),
+        (
+            2,
+            10,
+            Dose(
+                reps=Span(5, 6),
+                hold=Span(15, 20),
+                holds=(15, 10),
+                squeeze=5,
+                contract=6,
+                relax=10,
+                last_hold=LastHold(20, cue="breathe"),
+                flow=Span(30, 45),
+                steps=Span(10, 15),
+                breaths=Span(3, 4),
+            ),
+        ),
+        (
+            2,
+            35,
+            Dose(
+                reps=Span(5, 6),
+                hold=Span(30, 35),
+                holds=(30, 20),
+                squeeze=5,
+                contract=6,
+                relax=22,
+                last_hold=LastHold(35, cue="breathe"),
+                flow=Span(35, 45),
+                steps=Span(10, 15),
+                breaths=Span(3, 4),
+            ),
+        ),
+    ],
+)
+def test_three_quarters_and_then_a_half_in_whole_steps_are_left_of_each_number(
+    level: int, floor: int, dose: Dose
+) -> None:
+    movement = library()["standing-hamstring-hinge"]
+    day = Day(1, session=Session((Block((Item(movement, FULL, sets=Span(3, 4)),), rounds=Span(4, 5)),)))
+    light = eased(day, level, library(), hold_floor=floor).session
+    assert light is not None
+    (block,) = light.blocks
+    assert block.rounds == Span(4 - level, 4 - level)
+    assert block.items[0].sets == Span(3 - level, 3 - level)
+    assert block.items[0].dose == dose
+
+
+def test_what_is_done_once_is_still_done_once() -> None:
+    item = Item(library()["standing-hamstring-hinge"], Dose(reps=Span(1, 3), steps=Span(1, 3), breaths=Span(1, 3)))
+    light = eased(Day(1, session=Session((Block((item,), time=Span(65, 95)),))), 2, library()).session
+    assert light is not None
+    (block,) = light.blocks
+    assert (block.rounds, block.time, block.items[0].sets) == (Span(1, 1), Span(30, 45), Span(1, 1))
+    assert block.items[0].dose == Dose(reps=Span(1, 1), steps=Span(1, 1), breaths=Span(1, 1))
+
+
+def test_each_level_is_one_movement_down_its_chain_until_the_chain_or_the_library_ends() -> None:
+    keys = ("standing-hamstring-hinge", "doorway-hamstring", "supine-hamstring-strap")
+    top, middle, last = (library()[key] for key in keys)
+    chain = {
+        movement.key: movement
+        for movement in (
+            top.model_copy(update={"easier": middle.key}),
+            middle.model_copy(update={"easier": last.key}),
+            last.model_copy(update={"easier": None}),
+        )
+    }
+    day = Day(1, session=Session((Block((Item(chain[top.key], FULL, meanwhile=chain[middle.key]),)),)))
+
+    def both(level: int, known: dict[str, Movement]) -> tuple[str, str | None]:
+        ((_rounds, item),) = parts(eased(day, level, known))
+        return item.movement.key, item.meanwhile.key if item.meanwhile else None
+
+    assert both(1, chain) == (middle.key, last.key)
+    assert both(2, chain) == (last.key, last.key)
+    without_the_last = {key: movement for key, movement in chain.items() if key != last.key}
+    assert both(2, without_the_last) == (middle.key, middle.key)
+
+
+def test_what_is_only_for_those_who_like_is_left_out_unless_nothing_else_is_there() -> None:
+    movement = library()["standing-hamstring-hinge"]
+    must, may = Item(movement, FULL), Item(movement, FULL, optional=True)
+
+    def left(*blocks: Block) -> list[int]:
+        session = eased(Day(1, session=Session(blocks)), 1, library()).session
+        return [len(block.items) for block in session.blocks] if session else []
+
+    assert left(Block((must, must, may)), Block((must, must, must), optional=True)) == [2]
+    assert left(Block((may, may))) == [2]
+    assert left(Block((must, may, may), optional=True)) == [1]
+
+
+def test_what_a_coach_said_of_a_movement_goes_when_another_takes_its_place_and_build_up_and_load_always() -> None:
+    movement = library()["standing-hamstring-hinge"]
+    said = Item(
+        movement.model_copy(update={"easier": None}),
+        FULL,
+        cue="slowly",
+        stop="before the back rounds",
+        variation=Variation(name="wide", how="Feet wide."),
+        stance="feet wide",
+        grip="overhand",
+        link=Link("https://example.org/film"),
+        build_up=BuildUp.RANGE,
+        load=Load(4, "4 kg"),
+    )
+    ((_rounds, kept),) = parts(eased(Day(1, session=Session((Block((said,)),))), 1, library()))
+    words = ("cue", "stop", "variation", "stance", "grip", "link")
+    assert [getattr(kept, name) for name in words] == [getattr(said, name) for name in words]
+    assert (kept.build_up, kept.load) == (None, None)
+    replaced = Session((Block((replace(said, movement=movement),)),))
+    ((_rounds, other),) = parts(eased(Day(1, session=replaced), 1, library()))
+    assert other.movement.key != movement.key
+    assert [getattr(other, name) for name in words] == [None] * 6

@@ -160,3 +160,14 @@ def test_whatever_was_said_a_word_never_lifts_waiting_and_never_climbs_two_level
 
 def test_a_clean_answer_after_the_coach_looked_leaves_the_word_as_it_is() -> None:
     assert brings(ask(Position(1), held(1, CLEAN), overruling=said(Word.EASE, newer=True))) == (RowKind.SESSION, 1, 1)
+
+
+@pytest.mark.parametrize("let_go", [False, True])
+def test_nothing_bolder_is_handed_out_on_the_date_after_waiting(let_go: bool) -> None:
+    """The session that follows a wait is the day in hand as it stands: no climb, and no move ahead."""
+    waited = [held(4, HARD, level=1), Entry(START + timedelta(days=1), RowKind.WAITING)]
+    past = waited[:1] if let_go else waited
+    climbed = ask(Position(4, 1), *past, overruling=said(Word.CLIMB, let_go=let_go))
+    assert brings(climbed) == (RowKind.SESSION, 4, 1)
+    ahead = ask(Position(4, 1), *past, overruling=said(Word.MOVE, day=6, let_go=let_go))
+    assert (brings(ahead), ahead.heeded) == ((RowKind.SESSION, 4, 1), False)

@@ -118,6 +118,32 @@ def test_a_worse_morning_on_a_day_off_is_told_at_once_and_twice_running_waits() 
     assert ask(TWICE, Position(1), sore, off(1, Morning.WORSE), again, after=2).kind is RowKind.WAITING
 
 
+def test_on_a_day_off_a_course_keeps_its_place_and_what_refers_waits_at_once() -> None:
+    between = ask(TWICE, Position(4, 1), row(0, 4, level=1), after=1)
+    assert (between.kind, between.position, between.verdict) == (RowKind.OFF, Position(4, 1), None)
+    severe = ask(TWICE, Position(4, 1), row(0, 4, CheckIn(Completion.DONE, pain=9), level=1), after=1, show=True)
+    assert (severe.kind, severe.day, severe.position) == (RowKind.WAITING, None, Position(4, 1))
+    assert (severe.verdict, severe.reason, severe.facts) == (Verdict.REFER, "severe", {"pain": 9})
+    assert severe.heavier, "day 5 has a new movement"
+    assert severe.seen is not None
+    assert severe.seen.checkin.pain == 9
+
+
+def test_worse_again_counts_though_it_had_settled_on_a_day_off() -> None:
+    sore = row(0, 1, CheckIn(Completion.DONE, pain=4))
+    past = [off(1, Morning.SETTLED), off(2), Entry(on(3), RowKind.ASKING, morning=Morning.WORSE)]
+    found = ask(TWICE, Position(1), sore, *past, after=3)
+    assert (found.kind, found.verdict, found.reason) == (RowKind.REST, Verdict.REST, "morning-after")
+
+
+def test_pain_of_six_on_a_day_off_changes_nothing_before_the_next_training_date() -> None:
+    bad = row(0, 1, CheckIn(Completion.DONE, pain=6))
+    between = ask(TWICE, Position(1), bad, after=1, show=True)
+    assert (between.kind, between.verdict, between.votes) == (RowKind.OFF, None, ())
+    settled = [off(1, Morning.SETTLED), off(2)]
+    assert ask(TWICE, Position(1), bad, *settled, after=3, show=True).kind is RowKind.REST
+
+
 # --- together ---------------------------------------------------------------------------------------------------------
 
 GROUP = Pace(MONDAY, None, together=True)
@@ -164,6 +190,14 @@ def test_on_a_date_off_a_group_looks_ahead_to_its_next_day() -> None:
     assert (missed.kind, missed.reason) == (RowKind.OFF, "off")
     held = [row(0, 1), row(3, 2), row(7, 3, kind=RowKind.REST), row(10, 4)]
     assert ask(group, Position(4), *held, after=11).heavier, "day 5 has a new movement"
+
+
+def test_a_measured_test_day_leaves_a_group_on_its_date() -> None:
+    plan = programme(session(), TEST, session())
+    measured = row(1, 2, kind=RowKind.MEASURE)._replace(recorded=True)
+    for result, reason in ((measured, "measured"), (measured._replace(recorded=False), "group")):
+        found = ask(GROUP, Position(2), row(0, 1), result, after=2, plan=plan)
+        assert (found.kind, found.day, found.position.day, found.reason) == (RowKind.SESSION, 3, 3, reason)
 
 
 def test_a_group_ends_on_its_date() -> None:

@@ -18,8 +18,11 @@ from plans.rules import (
     Settings,
     Tell,
     Verdict,
+    Vote,
     counted_pain,
+    deciding,
     hurts_on,
+    is_sore,
     most_cautious,
     votes,
 )
@@ -224,6 +227,195 @@ def test_pain_elsewhere_below_six_votes_nothing() -> None:
 def test_no_setting_loosens_a_hard_bound(wrong: dict[str, int]) -> None:
     with pytest.raises(ValueError, match=next(iter(wrong))):
         Settings(**wrong)
+
+
+@pytest.mark.parametrize(
+    "bounds", [(0, 0, 1), (0, 5, 6), (2, 2, 3), (2, 5, 8), (2, 5, 6), (1, 3, 4)], ids=lambda found: str(found)
+)
+def test_settings_may_be_as_strict_as_anybody_likes(bounds: tuple[int, int, int]) -> None:
+    found = Settings(*bounds)
+    assert (found.clean, found.acceptable, found.severe) == bounds
+
+
+@pytest.mark.parametrize("bounds", [(2, 1, 8), (0, 5, 5), (3, 5, 8), (2, 6, 8), (2, 5, 9)])
+def test_a_bound_that_overtakes_its_neighbour_is_refused(bounds: tuple[int, int, int]) -> None:
+    with pytest.raises(ValueError, match="settings only make rules stricter"):
+        Settings(*bounds)
+
+
+def flagged(state: FlagState) -> CheckIn:
+    return CheckIn(DONE, pain=0, flag=Flag.CLINICIAN, flag_state=state)
+
+
+@pytest.mark.parametrize(
+    ("seen", "expected"),
+    [
+        (
+            Evidence(flagged(FlagState.CONFIRMED)),
+            Vote("red-flag", Verdict.REFER, Tell.NOW, {"flag": "clinician"}),
+        ),
+        (
+            Evidence(flagged(FlagState.UNSURE)),
+            Vote("unsure-flag", Verdict.REFER, Tell.NOW, {"flag": "clinician"}),
+        ),
+        (
+            Evidence(nerve(1, FlagState.DENIED)),
+            Vote("nerve-signs", Verdict.EASE, Tell.LIST, {"gone": True}),
+        ),
+        (
+            Evidence(nerve(3, FlagState.DENIED)),
+            Vote("nerve-signs", Verdict.REFER, Tell.NOW, {"gone": True}),
+        ),
+        (
+            Evidence(CheckIn(DONE, pain=0, kind=Kind.NERVE)),
+            Vote("nerve-signs", Verdict.REFER, Tell.NOW, {"gone": False}),
+        ),
+        (
+            Evidence(CheckIn(DONE, pain=3, kind=Kind.SHARP)),
+            Vote("strain-like", Verdict.REFER, Tell.NOW, {"kind": "sharp", "pain": 3}),
+        ),
+        (
+            Evidence(CheckIn(DONE, kind=Kind.POP)),
+            Vote("strain-like", Verdict.REFER, Tell.NOW, {"kind": "pop", "pain": 0}),
+        ),
+        (Evidence(CheckIn(DONE, pain=8)), Vote("severe", Verdict.REFER, Tell.NOW, {"pain": 8})),
+        (Evidence(CheckIn(DONE, pain=6)), Vote("excessive", Verdict.REST, Tell.NOW, {"pain": 6})),
+        (
+            Evidence(CheckIn(DONE, pain=0), morning=Morning.WORSE, morning_before=Morning.WORSE),
+            Vote("morning-after", Verdict.REFER, Tell.NOW, {"morning": "worse-twice"}),
+        ),
+        (
+            Evidence(CheckIn(DONE, pain=0), morning=Morning.WORSE, morning_before=Morning.SAME),
+            Vote("morning-after", Verdict.REST, Tell.NOW, {"morning": "worse"}),
+        ),
+        (
+            Evidence(CheckIn(DONE, pain=0), morning=Morning.SAME),
+            Vote("morning-after", Verdict.EASE, None, {"morning": "same"}),
+        ),
+        (
+            Evidence(CheckIn(DONE, pain=3)),
+            Vote("acceptable", Verdict.REPEAT, None, {"pain": 3, "heavier": False}),
+        ),
+        (
+            Evidence(CheckIn(PART, pain=5, why=Why.TOO_HARD), next_is_heavier=True),
+            Vote("acceptable", Verdict.EASE, None, {"pain": 5, "heavier": True}),
+        ),
+        (
+            Evidence(CheckIn(DONE, pain=1, kind=Kind.SHARP)),
+            Vote("sore", Verdict.REPEAT, None, {"pain": 1, "kind": "sharp"}),
+        ),
+        (
+            Evidence(CheckIn(DONE, pain=2, sore=True), next_is_heavier=True),
+            Vote("sore", Verdict.REPEAT, None, {"kind": "dull", "heavier": True}),
+        ),
+        (
+            Evidence(CheckIn(DONE, pain=2), lingering=Lingering.NOTED),
+            Vote("sore-noted", None, Tell.LIST, {"pain": 2}),
+        ),
+        (
+            Evidence(CheckIn(DONE), lingering=Lingering.NOTED),
+            Vote("sore-noted", None, Tell.LIST, {"pain": 0}),
+        ),
+        (
+            Evidence(CheckIn(DONE, pain=2), lingering=Lingering.REST),
+            Vote("sore-too-long", Verdict.REST, Tell.NOW, {"pain": 2}),
+        ),
+        (
+            Evidence(CheckIn(DONE), lingering=Lingering.REST),
+            Vote("sore-too-long", Verdict.REST, Tell.NOW, {"pain": 0}),
+        ),
+        (
+            Evidence(CheckIn(DONE, pain=0), weeks=(1.24, 3.26)),
+            Vote("week-on-week", Verdict.REST, Tell.NOW, {"before": 1.2, "now": 3.3}),
+        ),
+        (
+            Evidence(CheckIn(DONE, pain=0), weeks=(2.04, 3.16)),
+            Vote("week-on-week", Verdict.EASE, None, {"before": 2.0, "now": 3.2}),
+        ),
+        (Evidence(CheckIn(DONE, pain=0), over_tightness=3), Vote("tight", Verdict.REPEAT, None, {"over": 3})),
+        (Evidence(CheckIn(PART, pain=0, why=Why.TOO_HARD)), Vote("too-hard", Verdict.EASE)),
+        (Evidence(CheckIn(PART, pain=0, why=Why.TIME)), Vote("cut-short", Verdict.REPEAT)),
+        (Evidence(CheckIn(DONE)), Vote("unanswered", Verdict.REPEAT)),
+        (Evidence(CheckIn(PART)), Vote("unanswered", Verdict.REPEAT)),
+        (Evidence(CheckIn(NONE)), Vote("not-done", Verdict.REPEAT, None, {"answered": True})),
+        (Evidence(CheckIn()), Vote("not-done", Verdict.REPEAT, None, {"answered": False})),
+        (
+            Evidence(CheckIn(DONE, pain=4), tries=2),
+            Vote("stuck", Verdict.EASE, Tell.LIST, {"tries": 3}),
+        ),
+        (
+            Evidence(CheckIn(DONE, pain=4), tries=2, light_tries=5),
+            Vote("stuck", Verdict.EASE, Tell.LIST, {"tries": 5}),
+        ),
+        (Evidence(CheckIn(DONE, pain=2)), Vote("clean", Verdict.ADVANCE, None, {"pain": 2})),
+    ],
+    ids=lambda found: found.rule if isinstance(found, Vote) else "",
+)
+def test_each_vote_says_its_verdict_when_the_coach_hears_and_the_numbers_behind(seen: Evidence, expected: Vote) -> None:
+    """Whether a coach is called at once hangs on `tell`, what client and coach read on the numbers."""
+    assert [vote for vote in votes(seen) if vote.rule == expected.rule] == [expected]
+
+
+def test_on_a_rest_day_nothing_was_to_be_done_and_no_day_is_stuck() -> None:
+    assert votes(Evidence(CheckIn(), on_rest=True, tries=5, light_tries=5)) == ()
+
+
+@pytest.mark.parametrize(
+    ("said", "usual", "asked"),
+    [
+        (CheckIn(DONE, pain=2), 0, False),
+        (CheckIn(DONE, pain=3), 0, True),
+        (CheckIn(DONE), 0, False),
+        (CheckIn(DONE, sore=True), 0, True),
+        (CheckIn(DONE, pain=0, kind=Kind.DULL_ONE), 0, True),
+        (CheckIn(DONE, pain=0, kind=Kind.NERVE), 0, True),
+        (CheckIn(DONE, pain=5, place=Place.ELSEWHERE), 0, False),
+        (CheckIn(DONE, place=Place.ELSEWHERE), 0, False),
+        (CheckIn(DONE, pain=6, place=Place.ELSEWHERE), 0, True),
+        (CheckIn(DONE, pain=4), 3, False),
+        (CheckIn(DONE, pain=5), 3, True),
+    ],
+)
+def test_the_next_morning_is_asked_about_what_hurts_on(said: CheckIn, usual: int, asked: bool) -> None:
+    assert hurts_on(said, usual) is asked
+
+
+def test_nobody_has_a_usual_pain_unsaid() -> None:
+    said = CheckIn(DONE, pain=2, sore=True)
+    assert hurts_on(said)
+    assert is_sore(said)
+    assert verdict(said, heavier=True) is Verdict.REPEAT
+
+
+@pytest.mark.parametrize(
+    ("said", "usual", "sore"),
+    [
+        (CheckIn(DONE, pain=2, sore=True), 0, True),
+        (CheckIn(DONE, pain=3, sore=True), 0, False),
+        (CheckIn(DONE, sore=True), 0, True),
+        (CheckIn(DONE, pain=2, kind=Kind.DULL_ONE), 0, True),
+        (CheckIn(DONE, pain=2, kind=Kind.SHARP), 0, False),
+        (CheckIn(DONE, pain=2, sore=True), 1, False),
+        (CheckIn(DONE, pain=2, sore=True, place=Place.ELSEWHERE), 1, True),
+    ],
+)
+def test_soreness_is_dull_or_said_so_with_pain_up_to_two(said: CheckIn, usual: int, sore: bool) -> None:
+    assert is_sore(said, usual) is sore
+
+
+def test_the_deciding_vote_is_the_first_of_the_most_cautious_and_none_where_nothing_was_decided() -> None:
+    noted, first, second = Vote("noted", None), Vote("first", Verdict.REST), Vote("second", Verdict.REST)
+    assert deciding((noted, Vote("early", Verdict.EASE), first, second)) is first
+    assert deciding((noted,)) is None
+    assert most_cautious((noted,)) is Verdict.REPEAT
+
+
+def test_acceptable_pain_before_which_nothing_is_heavier_has_passed_when_it_settled() -> None:
+    """The vote that it was clean carries the pain; half of it for want of time is enough."""
+    said = CheckIn(PART, pain=5, why=Why.TIME, half=True)
+    given = votes(Evidence(said, morning=Morning.SETTLED))
+    assert given == (Vote("clean", Verdict.ADVANCE, None, {"pain": 5}),)
+    assert Verdict.ADVANCE.word == "advance"
 
 
 # --- for any evidence -----------------------------------------------------------------------------------------------
