@@ -15,6 +15,7 @@ from sqlalchemy import event
 from sqlalchemy.engine import URL
 from sqlalchemy.ext.asyncio import AsyncEngine, create_async_engine
 
+from db.one_trip import connecting
 from db.trouble import AlreadyServing
 
 BUSY_MS = 10_000
@@ -39,7 +40,7 @@ async def reading(address: URL) -> AsyncIterator[AsyncEngine]:
 async def _engine(address: URL, *, begin: str, pool: int, read_only: bool = False) -> AsyncIterator[AsyncEngine]:
     engine = create_async_engine(
         address,
-        connect_args={"isolation_level": None},
+        connect_args={"isolation_level": None, "async_creator_fn": connecting},
         pool_size=pool,
         max_overflow=0,
         pool_timeout=BUSY_MS / 1000,

@@ -11,6 +11,7 @@ import argparse
 import asyncio
 import json
 from collections import Counter
+from collections.abc import Sequence
 from typing import Any
 
 from aiohttp import web
@@ -30,11 +31,11 @@ class Counting:
         """Accepts a message; getMe says who the bot is."""
         method = request.match_info["method"]
         if method == "getMe":
-            return _accepted({"id": 100, "is_bot": True, "first_name": "Bench", "username": "bench_bot"})
+            return accepted({"id": 100, "is_bot": True, "first_name": "Bench", "username": "bench_bot"})
         if method == "getUpdates":
-            return _accepted(await self._waiting(int(request.query.get("offset", 0))))
+            return accepted(await self._waiting(int(request.query.get("offset", 0))))
         if method in ("setMyCommands", "deleteWebhook"):
-            return _accepted(True)
+            return accepted(True)
         fields = await (request.json() if request.content_type == "application/json" else request.post())
         self._number += 1
         number, chat, text = self._number, str(fields.get("chat_id", 0)), str(fields.get("text", ""))
@@ -42,7 +43,9 @@ class Counting:
         if self._delay:
             await asyncio.sleep(self._delay)
         chat_is = {"id": int(chat), "type": "private", "first_name": "Bench"}
-        return _accepted({"message_id": number, "date": 1, "chat": chat_is, "text": text})
+        result = {"message_id": number, "date": 1, "chat": chat_is, "text": text}
+        photo = {"photo": [{"file_id": "kept", "file_unique_id": "k", "width": 1, "height": 1}]}
+        return accepted(result | photo if method == "sendPhoto" else result)
 
     async def _waiting(self, offset: int) -> list[dict[str, Any]]:
         self._updates = [update for update in self._updates if update["update_id"] >= offset]
@@ -84,18 +87,20 @@ class Counting:
         return web.Response()
 
 
-def _accepted(result: Any) -> web.Response:
+def accepted(result: Any) -> web.Response:
+    """The platform's answer to a request that it carries out."""
     return web.Response(body=json.dumps({"ok": True, "result": result}), content_type="application/json")
 
 
-async def _serve(port: int, delay: float) -> None:
-    counting = Counting(delay)
-    application = web.Application()
+async def answering(counting: Counting, port: int, more: Sequence[web.RouteDef] = ()) -> None:
+    """Answers at a port until the process ends; says when it is ready."""
+    application = web.Application(client_max_size=2**28)
     application.router.add_post("/bot{token}/{method}", counting.answer)
     application.router.add_get("/count", counting.count)
     application.router.add_get("/seen", counting.seen)
     application.router.add_post("/feed", counting.feed)
     application.router.add_post("/reset", counting.reset)
+    application.router.add_routes(more)
     runner = web.AppRunner(application, access_log=None)
     await runner.setup()
     await web.TCPSite(runner, "127.0.0.1", port).start()
@@ -108,4 +113,4 @@ if __name__ == "__main__":
     words.add_argument("port", type=int)
     words.add_argument("--delay", type=float, default=0.0)
     found = words.parse_args()
-    asyncio.run(_serve(found.port, found.delay))
+    asyncio.run(answering(Counting(found.delay), found.port))

@@ -11,25 +11,19 @@ from __future__ import annotations
 import argparse
 import asyncio
 import os
-import re
 import subprocess
 import sys
 import tempfile
 import time
-from collections.abc import AsyncIterator
-from contextlib import asynccontextmanager
-from dataclasses import dataclass
-from pathlib import Path
 from statistics import median
 
-import aiohttp
 from sqlalchemy import func, select
 
 from db import migrate
 from db.engine import opened
 from db.schema import LedgerRow, Outbox
 from tests.acceptance.test_workers import clients_due_now
-from tests.postgres import free_port
+from tests.bench.processes import platform, ready, served
 
 CHECK = "import bot.cli, bot.writing, plans.reading"
 
@@ -49,76 +43,6 @@ def importing(runs: int) -> None:
         found = [imported(words) for _ in range(runs)]
         wall, used = (median(times) for times in zip(*found, strict=True))
         print(f"{name}: {wall:.2f} s, {used:.2f} s of processor (median of {runs})", flush=True)
-
-
-@dataclass(frozen=True, slots=True)
-class Served:
-    """A serving process: its number, and what answers there."""
-
-    number: int
-    address: str
-    begun: float
-
-    def used(self) -> float:
-        """Processor seconds so far."""
-        fields = Path(f"/proc/{self.number}/stat").read_text().rpartition(")")[2].split()
-        return (int(fields[11]) + int(fields[12])) / os.sysconf("SC_CLK_TCK")
-
-    def memory(self, what: str) -> float:
-        """VmRSS, or VmHWM for the most so far, in MiB."""
-        found = re.search(rf"{what}:\s+(\d+)", Path(f"/proc/{self.number}/status").read_text())
-        return int(found[1]) / 1024 if found else float("nan")
-
-
-@asynccontextmanager
-async def platform() -> AsyncIterator[str]:
-    """A platform in a process of its own."""
-    port = free_port()
-    process = await asyncio.create_subprocess_exec(
-        sys.executable, "-m", "tests.bench.platform", str(port), stdout=asyncio.subprocess.PIPE
-    )
-    if process.stdout is None:
-        raise RuntimeError("the platform has no output")
-    await process.stdout.readline()
-    try:
-        yield f"http://127.0.0.1:{port}"
-    finally:
-        process.kill()
-        await process.wait()
-
-
-@asynccontextmanager
-async def served(url: str, api: str) -> AsyncIterator[Served]:
-    """`easeward serve` in a process of its own."""
-    port = free_port()
-    settings = {
-        "EASEWARD_TOKEN": "100:bench",
-        "EASEWARD_API_URL": api,
-        "EASEWARD_DATABASE_URL": url,
-        "EASEWARD_MESSAGES_PER_SECOND": "1000",
-        "EASEWARD_WEB_PORT": str(port),
-        "EASEWARD_LOG_LEVEL": "ERROR",
-    }
-    begun = time.perf_counter()
-    command = [sys.executable, "-m", "bot.cli", "serve"]
-    process = await asyncio.create_subprocess_exec(*command, env=os.environ | settings)
-    try:
-        yield Served(process.pid, f"http://127.0.0.1:{port}", begun)
-    finally:
-        process.terminate()
-        await process.wait()
-
-
-async def ready(served_: Served) -> tuple[float, float]:
-    """Wall and processor seconds until it says so."""
-    async with aiohttp.ClientSession() as http:
-        while True:
-            try:
-                async with http.get(f"{served_.address}/readyz") as answer:
-                    if answer.status == 200:
-                        return time.perf_counter() - served_.begun, served_.used()
-            except aiohttp.ClientError:
-                await asyncio.sleep(0.01)
 
 
 async def serving(clients: int, runs: int) -> None:
