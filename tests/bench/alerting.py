@@ -25,13 +25,18 @@ from db.engine import Database, opened
 from db.schema import LedgerRow, Outbox
 from tests.bench.answering import CROWD, quantile
 from tests.bench.clients import Town, taps
-from tests.bench.processes import platform, ready, served, used_by_server
+from tests.bench.processes import Running, platform, ready, served, used_by_server
 from tests.bench.sending import fill, places
 from tests.stores import Databases, Place
 
 COACHES = 40
 WITHIN = 2.0
 """Target: seconds within which 99 of 100 alerts have left."""
+
+
+def _used(process: Running, place: Place) -> tuple[float, float]:
+    """Processor seconds of the program and, where there is one, of the database's server."""
+    return process.used(), used_by_server(place.server) if isinstance(place, Databases) else 0.0
 
 
 async def one_run(place: Place, alerts: int, rate: float, per_second: int, *, waiting: int, waking: int) -> str:
@@ -46,10 +51,9 @@ async def one_run(place: Place, alerts: int, rate: float, per_second: int, *, wa
             async with platform(CROWD) as api, served(url, api, per_second=per_second) as process:
                 await ready(process)
                 await asyncio.sleep(2)
-                used = lambda: (process.used(), used_by_server(place.server) if isinstance(place, Databases) else 0.0)  # noqa: E731
-                before, begun = used(), time.perf_counter()
+                before, begun = _used(process, place), time.perf_counter()
                 told = await _told(api, taps(range(alerts), "pain:8", rate, seed=3))
-                took, after = time.perf_counter() - begun, used()
+                took, after = time.perf_counter() - begun, _used(process, place)
                 beside = await _beside(database)
         if isinstance(place, Databases):
             await place.drop_all()
