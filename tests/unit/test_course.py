@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import date, timedelta
+from typing import Any
 
 import pytest
 from hypothesis import given, settings
@@ -266,7 +267,7 @@ def test_the_usual_pain_of_the_client_is_looked_at_and_nobody_has_one_unsaid(
 ) -> None:
     """The next day is the heavier day 5, which soreness that is not the usual one holds back."""
     past = [held(1), held(2, after=1), held(4, said, after=2)]
-    more = {"usual": usual} if usual else {}
+    more: dict[str, Any] = {"usual": usual} if usual else {}
     assert ask(Position(4), *past, ask=False, **more).verdict is verdict
 
 
