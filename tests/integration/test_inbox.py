@@ -9,7 +9,7 @@ from typing import Any
 
 import pytest
 
-from db import inbox
+from db import inbox, leads
 from db.engine import Database
 from db.inbox import Claimed, LeaseLost
 from db.schema import Inbox
@@ -279,6 +279,25 @@ async def test_a_worker_gives_back_what_it_had_and_no_more(database: Database) -
     assert (others.state, others.worker) == ("leased", "other")
     async with database.reading() as session:
         assert await inbox.next_due(session) is None
+
+
+async def test_what_a_worker_held_that_gives_no_more_signs_of_life_is_free_before_its_lease_is_over(
+    database: Database,
+) -> None:
+    await store(database, said(1), said(2, chat=8), said(3, chat=9))
+    for worker, alive in (("dead", 10.0), ("alive", 20.0)):
+        await database.write(lambda session: leads.beat(session, worker, now=0.0, seconds=alive))  # noqa: B023
+    for worker in ("dead", "alive", "silent"):
+        await claim(database, worker, limit=1)
+
+    async def recover(at: float) -> int:
+        return await database.write(lambda session: inbox.recover(session, at))
+
+    assert await recover(9.9) == 0
+    assert await recover(10.0) == 1
+    freed = await row(database, 1)
+    assert (freed.state, freed.worker, freed.lease_until) == ("waiting", None, None)
+    assert [(await row(database, n)).worker for n in (2, 3)] == ["alive", "silent"]
 
 
 async def test_open_work_names_no_more_than_it_was_asked_for(database: Database) -> None:

@@ -11,7 +11,7 @@ from sqlalchemy import insert, select
 from sqlalchemy.exc import IntegrityError
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from db import outbox
+from db import leads, outbox
 from db.attachments import attach, found, remember_upload
 from db.delivery import Failure, Kind, Next, Reason, State
 from db.engine import Database
@@ -260,13 +260,13 @@ async def test_a_block_refuses_the_message_and_tells_once(database: Database) ->
     await database.write(join)
     await put(database, "a")
     await put(database, "b")
-    told: list[int] = []
+    told: list[list[int]] = []
     for _ in range(2):
         (letter,) = await claim(database)
         await mark(database, letter.id, State.SENDING)
-        told += (await fail(database, letter, Reason.BLOCKED))[1]
+        told.append((await fail(database, letter, Reason.BLOCKED))[1])
         assert (await row(database, letter.id)).state == "refused"
-    assert told == [7]
+    assert told == [[7], []]
     async with database.reading() as session:
         assert (await session.scalars(select(Person.unreachable_since))).one() == NOON
 
@@ -317,6 +317,28 @@ async def test_only_what_outlived_its_lease_is_recovered_beside_other_workers(da
     assert await recover(59.0) == 0
     assert await recover(60.0) == 1
     assert (await row(database, letter.id)).state == "unknown"
+
+
+async def test_what_a_worker_held_that_gives_no_more_signs_of_life_is_dealt_with_before_its_lease_is_over(
+    database: Database,
+) -> None:
+    sending, leased, kept = [await put(database, f"s{n}", Kind.SESSION, chat=n) for n in range(3)]
+    for worker in ("dead", "alive"):
+        seconds = {"dead": 10.0, "alive": 20.0}[worker]
+        await database.write(lambda session: leads.beat(session, worker, now=0.0, seconds=seconds))  # noqa: B023
+    await claim(database, "dead", limit=2)
+    await mark(database, sending, State.SENDING, "dead")
+    await claim(database, "alive", limit=1)
+
+    async def recover(at: float) -> int:
+        return await database.write(lambda session: outbox.recover(session, machine_now=at, now=NOON))
+
+    assert await recover(9.9) == 0
+    assert await recover(10.0) == 2
+    lost, free = await row(database, sending), await row(database, leased)
+    assert (lost.state, lost.payload, lost.worker, lost.lease_until) == ("unknown", {}, None, None)
+    assert (free.state, free.payload, free.worker, free.lease_until) == ("waiting", {"text": "s1"}, None, None)
+    assert (await row(database, kept)).worker == "alive"
 
 
 async def test_a_stopping_worker_gives_back_what_it_never_began(database: Database) -> None:

@@ -81,6 +81,7 @@ def test_each_test_has_its_direction_its_error_and_its_bounds(
         assert compare(measure, 0, -better * limit, alone=alone) is Change.INSIDE
         assert compare(measure, 0, -better * (limit + 0.01), alone=alone) is Change.LOSS
     assert compare(measure, 10, 10 + better * (error + 0.01), alone=False) is Change.GAIN
+    assert compare(measure, 10, 10 + better * (error - 0.01), alone=False) is Change.INSIDE
     assert plausible(measure, lowest)
     assert plausible(measure, highest)
     assert not plausible(measure, lowest - 0.1)
@@ -102,6 +103,11 @@ def test_each_test_has_its_direction_its_error_and_its_bounds(
 )
 def test_the_best_try_counts_or_the_mean_and_practice_does_not(key: str, tries: list[float], result: float) -> None:
     assert counted(MEASURES[key], tries) == result
+
+
+def test_no_try_at_all_comes_to_nothing() -> None:
+    with pytest.raises(ValueError, match=r"^a test needs a try$"):
+        counted(MEASURES["knee-to-wall"], [])
 
 
 @pytest.mark.parametrize(

@@ -171,3 +171,17 @@ def test_nothing_bolder_is_handed_out_on_the_date_after_waiting(let_go: bool) ->
     assert brings(climbed) == (RowKind.SESSION, 4, 1)
     ahead = ask(Position(4, 1), *past, overruling=said(Word.MOVE, day=6, let_go=let_go))
     assert (brings(ahead), ahead.heeded) == ((RowKind.SESSION, 4, 1), False)
+
+
+def test_after_two_weeks_of_missed_sessions_a_move_forward_comes_in_its_lightest_form() -> None:
+    missed = [held(2, CheckIn(), after=1 + n) for n in range(14)]
+    found = ask(Position(2), held(1), *missed, overruling=said(Word.MOVE, day=4))
+    assert brings(found) == (RowKind.SESSION, 4, 2)
+
+
+def test_a_climb_after_a_session_that_was_done_and_not_passed_takes_the_rest_day_first() -> None:
+    short = CheckIn(Completion.PART, pain=0, why=Why.TIME, half=False)
+    past = [held(1, level=1), held(2, short, after=1, level=1)]
+    assert brings(ask(Position(2, 1), *past, overruling=said(Word.CLIMB))) == (RowKind.REST, 3, 0)
+    missed = [held(1, level=1), held(2, CheckIn(), after=1, level=1)]
+    assert brings(ask(Position(2, 1), *missed, overruling=said(Word.CLIMB))) == (RowKind.SESSION, 2, 0)
