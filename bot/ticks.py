@@ -24,8 +24,8 @@ from db.trouble import passing
 log = logging.getLogger(__name__)
 
 BATCH = 200
-TOGETHER = 20
-"""So many share one transaction of the writer, for which an alert's marks wait: a third of a second. Own choice."""
+TOGETHER = 4
+"""So many are done at once: on SQLite an alert waits for their common transaction at each of its five steps. Own choice."""
 PLANNED_A_TICK = 2000
 """So many instants are computed anew before what is due is done, when the zone data has changed. Our own choice."""
 
