@@ -25,7 +25,7 @@ log = logging.getLogger(__name__)
 
 BATCH = 200
 TOGETHER = 4
-"""So many are done at once: on SQLite an alert waits for their common transaction at each of its five steps. Own choice."""
+"""So many are done at once: on SQLite an alert waits for their transaction at each of its five steps. Own choice."""
 PLANNED_A_TICK = 2000
 """So many instants are computed anew before what is due is done, when the zone data has changed. Our own choice."""
 
