@@ -353,6 +353,17 @@ async def test_a_stopping_worker_gives_back_what_it_never_began(database: Databa
         assert len(await outbox.open_work(session)) == 2
 
 
+async def test_a_stopping_worker_leaves_alone_what_another_has(database: Database) -> None:
+    mine, others = await put(database, "a"), await put(database, "b", chat=8)
+    await claim(database, "w", limit=1)
+    await claim(database, "other", limit=1)
+    assert await database.write(lambda session: outbox.release(session, "w")) == 1
+    assert await database.write(lambda session: outbox.release(session, "w")) == 0
+    free, kept = await row(database, mine), await row(database, others)
+    assert (free.state, free.worker, free.lease_until) == ("waiting", None, None)
+    assert (kept.state, kept.worker) == ("leased", "other")
+
+
 async def test_sixteen_claimers_share_two_hundred_messages_without_a_double(database: Database) -> None:
     for n in range(200):
         await put(database, f"k{n}", chat=n % 20)
@@ -415,6 +426,16 @@ async def test_what_is_let_go_of_is_of_one_kind_and_chat_and_keeps_no_words(data
     dropped = await row(database, gone)
     assert (dropped.state, dropped.why, dropped.payload) == ("skipped", "moved-on", {})
     assert [(await row(database, other)).state for other in others] == ["waiting", "waiting"]
+
+
+async def test_what_has_begun_to_leave_is_not_let_go_of(database: Database) -> None:
+    begun, sent = await put(database, "t", Kind.TIMER), await put(database, "u", Kind.TIMER, chat=8)
+    await claim(database)
+    await send(database, sent)
+    await mark(database, begun, State.SENDING)
+    for chat in (7, 8):
+        await database.write(lambda session: outbox.drop(session, chat, Kind.TIMER))  # noqa: B023
+    assert [(await row(database, id_)).state for id_ in (begun, sent)] == ["sending", "sent"]
 
 
 async def test_what_comes_by_itself_is_withdrawn_and_what_answers_or_has_begun_is_not(database: Database) -> None:
