@@ -84,8 +84,10 @@ async def test_only_the_first_name_the_language_and_a_rough_place_of_a_person_ar
 async def test_the_offset_follows_the_last_stored_update_and_is_forgotten_after_a_quiet_week(
     database: Database,
 ) -> None:
-    await database.write(lambda session: inbox.store_fetched(session, [said(41), said(42)], NOON))
+    assert await database.write(lambda session: inbox.store_fetched(session, [said(41), said(42)], NOON)) == 2
+    assert (await row(database, 42)).state == "waiting", "stored before the platform is told so"
     async with database.reading() as session:
+        assert await inbox.next_offset(session, NOON + inbox.OFFSET_LASTS) == 43
         assert await inbox.next_offset(session, NOON + timedelta(days=1)) == 43
         assert await inbox.next_offset(session, NOON + timedelta(days=7)) is None
     await database.write(lambda session: inbox.store_fetched(session, [said(10)], NOON))

@@ -63,6 +63,7 @@ async def fail(
     told: list[int] = []
 
     async def unreachable(session: AsyncSession, chat: int) -> None:
+        assert session.in_transaction()
         told.append(chat)
 
     following = await database.write(
@@ -352,6 +353,17 @@ async def test_a_stopping_worker_gives_back_what_it_never_began(database: Databa
         assert len(await outbox.open_work(session)) == 2
 
 
+async def test_a_stopping_worker_leaves_alone_what_another_has(database: Database) -> None:
+    mine, others = await put(database, "a"), await put(database, "b", chat=8)
+    await claim(database, "w", limit=1)
+    await claim(database, "other", limit=1)
+    assert await database.write(lambda session: outbox.release(session, "w")) == 1
+    assert await database.write(lambda session: outbox.release(session, "w")) == 0
+    free, kept = await row(database, mine), await row(database, others)
+    assert (free.state, free.worker, free.lease_until) == ("waiting", None, None)
+    assert (kept.state, kept.worker) == ("leased", "other")
+
+
 async def test_sixteen_claimers_share_two_hundred_messages_without_a_double(database: Database) -> None:
     for n in range(200):
         await put(database, f"k{n}", chat=n % 20)
@@ -375,7 +387,14 @@ async def test_sixteen_claimers_share_two_hundred_messages_without_a_double(data
 
 async def test_a_message_leaves_until_the_moment_from_which_it_is_late(database: Database) -> None:
     id_ = await put(database, "s", Kind.SESSION, late_after=NOON + timedelta(hours=1))
-    assert keys(await claim(database, now=NOON + timedelta(minutes=59))) == ["s"]
+
+    async def claim_untidied(now: datetime) -> list[Letter]:
+        return await database.write(
+            lambda session: outbox.claim(session, "w", machine_now=0.0, now=now, lease_seconds=60, limit=1)
+        )
+
+    assert await claim_untidied(NOON + timedelta(hours=1)) == []
+    assert keys(await claim_untidied(NOON + timedelta(minutes=59))) == ["s"]
     assert (await row(database, id_)).lease_until == 60.0
 
 
@@ -407,6 +426,16 @@ async def test_what_is_let_go_of_is_of_one_kind_and_chat_and_keeps_no_words(data
     dropped = await row(database, gone)
     assert (dropped.state, dropped.why, dropped.payload) == ("skipped", "moved-on", {})
     assert [(await row(database, other)).state for other in others] == ["waiting", "waiting"]
+
+
+async def test_what_has_begun_to_leave_is_not_let_go_of(database: Database) -> None:
+    begun, sent = await put(database, "t", Kind.TIMER), await put(database, "u", Kind.TIMER, chat=8)
+    await claim(database)
+    await send(database, sent)
+    await mark(database, begun, State.SENDING)
+    for chat in (7, 8):
+        await database.write(lambda session: outbox.drop(session, chat, Kind.TIMER))  # noqa: B023
+    assert [(await row(database, id_)).state for id_ in (begun, sent)] == ["sending", "sent"]
 
 
 async def test_what_comes_by_itself_is_withdrawn_and_what_answers_or_has_begun_is_not(database: Database) -> None:
@@ -491,6 +520,31 @@ async def test_a_file_that_the_platform_has_forgotten_is_sent_as_what_stands_in_
             assert (tried.method, tried.payload["caption"]) == ("send_video", "own")
         else:
             assert (tried.method, tried.payload, tried.next_at) == ("send_photo", {"caption": "drawn"}, 0.0)
+
+
+async def test_a_picture_that_the_platform_refuses_leaves_as_its_words_alone(database: Database) -> None:
+    id_ = await put(database, "p", method="send_photo", payload={"photo": "drawn", "caption": "Day 3"})
+    (letter,) = await claim(database)
+    await mark(database, id_, State.SENDING)
+    await fail(database, letter, Reason.BAD_REQUEST)
+    (again,) = await claim(database)
+    assert (again.method, again.payload["text"]) == ("send_message", "Day 3")
+    assert "photo" not in again.payload
+
+
+async def test_tidying_counts_what_is_late_what_has_nothing_to_edit_and_what_was_lost(database: Database) -> None:
+    target = await put(database, "gone", Kind.SESSION, skipped="silent")
+    await put(database, "e", Kind.EDIT, method="edit_message_text", edits=target)
+    await put(database, "late", Kind.SESSION, chat=8, late_after=NOON)
+    for chat in (9, 10):
+        await put(database, f"lost {chat}", Kind.ANSWER, chat=chat)
+    for letter in await database.write(
+        lambda session: outbox.claim(session, "dead", machine_now=0.0, now=NOON, lease_seconds=60, limit=2)
+    ):
+        if letter.chat == 9:
+            await mark(database, letter.id, State.SENDING, "dead")
+    assert await database.write(lambda session: outbox.tidy(session, machine_now=60.0, now=NOON)) == 4
+    assert await database.write(lambda session: outbox.tidy(session, machine_now=60.0, now=NOON)) == 0
 
 
 async def test_the_next_moment_is_the_earliest_of_backoff_and_pace_that_somebody_waits_for(database: Database) -> None:

@@ -173,8 +173,9 @@ def test_nothing_bolder_is_handed_out_on_the_date_after_waiting(let_go: bool) ->
     assert (brings(ahead), ahead.heeded) == ((RowKind.SESSION, 4, 1), False)
 
 
-def test_after_two_weeks_of_missed_sessions_a_move_forward_comes_in_its_lightest_form() -> None:
-    missed = [held(2, CheckIn(), after=1 + n) for n in range(14)]
+@pytest.mark.parametrize("dates", [9, 14])
+def test_after_a_lapse_of_missed_sessions_a_move_forward_comes_in_its_lightest_form(dates: int) -> None:
+    missed = [held(2, CheckIn(), after=1 + n) for n in range(dates)]
     found = ask(Position(2), held(1), *missed, overruling=said(Word.MOVE, day=4))
     assert brings(found) == (RowKind.SESSION, 4, 2)
 
