@@ -73,8 +73,8 @@ async def test_a_call_says_everything_that_is_needed_to_act(practice: Practice) 
         "a red flag (to be seen today) · day 1",
         "pain 3 (sharp or sudden), where we stretch, left",
         '"my leg went"',
-        "Told on Mon 04 May, 08:00.",
-        "It has hurt since Mon 04 May.",
+        "Told on Mon 4 May, 08:00.",
+        "It has hurt since Mon 4 May.",
         "Nothing is sent to them until you let them go on.",
     ):
         assert part in text, text
@@ -131,11 +131,11 @@ async def test_seen_stops_the_calls_and_says_everywhere_who_it_was(practice: Pra
     await practice.tick(minutes=60)
     await practice.tick(minutes=60)
     assert len(await practice.put_so_far(HELPER)) == 1
-    assert await practice.tapped(HELPER, f"seen:{alert.id}") == "Seen by Help, Mon 04 May, 10:00."
+    assert await practice.tapped(HELPER, f"seen:{alert.id}") == "Seen by Help, Mon 4 May, 10:00."
     assert await call_at(practice, alert) is None
     for chat in (COACH, HELPER):
         assert "Seen by Help" in (await practice.put_so_far(chat))[-1]
-    assert await practice.tapped(COACH, f"seen:{alert.id}") == "Seen by Help, Mon 04 May, 10:00."
+    assert await practice.tapped(COACH, f"seen:{alert.id}") == "Seen by Help, Mon 4 May, 10:00."
     assert (await practice.alert()).closed_at is None, "the client still waits"
     await practice.tick(days=3)
     assert not any("needs a look" in text for text in (await practice.put_so_far(COACH))[6:])
@@ -366,7 +366,7 @@ async def say_sharp_pop(practice: Practice) -> None:
 async def test_one_answer_is_one_call_that_names_all_its_reasons(practice: Practice) -> None:
     await say_sharp_pop(practice)
     (text,) = await practice.put_so_far(COACH)
-    assert "a red flag (to be seen today); strain-like: pop, pain 6; pain 6 of 10 · day 1" in text
+    assert "a red flag (to be seen today); strain-like: a pop, bruise or swelling, pain 6; pain 6 of 10 · day 1" in text
     async with practice.database.reading() as session:
         ids = list(await session.scalars(select(Alert.id).order_by(Alert.id)))
         assert len(ids) == 3

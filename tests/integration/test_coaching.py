@@ -266,7 +266,7 @@ async def test_who_joins_meanwhile_is_told_too_and_nobody_does_without_a_stand_i
     await practice.tick(days=1)
     course = (await practice.course_of(NEW)).id
     await practice.tapped(NEW, f"join:{course}:agree")
-    assert "Coach is away until 08 May" in (await practice.put_so_far(NEW))[-1]
+    assert "Coach is away until 8 May" in (await practice.put_so_far(NEW))[-1]
     await practice.tapped(COACH, "coach:back")
     await practice.tapped(COACH, "coach:leave:2026-05-05:2026-05-08:1")
     await practice.tick(hours=1)

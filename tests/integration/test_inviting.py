@@ -216,7 +216,7 @@ async def test_while_the_coach_is_away_without_a_stand_in_no_link_opens(practice
         desk.session.add(Absence(coach_id=1, first_on=date(2026, 5, 4), last_on=date(2026, 5, 6)))
 
     await practice.at_desk(away)
-    assert "Coach is away until 06 May" in await practice.opens_link(NEW, token)
+    assert "Coach is away until 6 May" in await practice.opens_link(NEW, token)
     practice.calendar.forward(days=3)
     assert "invites you" in await practice.opens_link(NEW, token)
 

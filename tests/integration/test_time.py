@@ -233,8 +233,8 @@ async def test_whoever_flies_over_the_date_line_hears_which_date_has_no_morning(
     client.calendar.at = datetime(2026, 5, 5, 12, 30, tzinfo=UTC)  # the 5th, 05:30 there; on Kiritimati the 6th
     await client.moves_to("Pacific/Kiritimati")
     said = await client.last_words()
-    assert "Tue 05 May is already over" in said
-    assert "Wed 06 May" in said
+    assert "Tue 5 May is already over" in said
+    assert "Wed 6 May" in said
     await client.ticks_at(datetime(2026, 5, 5, 17, 5, tzinfo=UTC))
     assert await client.dates() == [START, date(2026, 5, 5), date(2026, 5, 6)]
     assert (await client.sessions())["2026-05-05"] == "skipped"
