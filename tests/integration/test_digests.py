@@ -123,7 +123,7 @@ async def test_whoever_needs_the_coach_stands_first_with_the_reason(database: Da
     await does(database, weekly)
     first, together, *_files = await sent(database)
     lines = [line for line in plain(first).splitlines() if re.match(r"\d+\. ", line)]
-    assert lines[0].startswith("1. Eva: waits for you: strain-like: sharp, pain 6")
+    assert lines[0].startswith("1. Eva: waits for you: strain-like: sharp or sudden, pain 6")
     assert any("Dag: no word on 6 mornings in a row" in line for line in lines)
     assert not any("Gus" in line for line in lines), "who has stopped needs nothing"
     assert first["reply_markup"]["inline_keyboard"][0][0]["text"] == "Eva"
