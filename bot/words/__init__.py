@@ -99,11 +99,11 @@ class Words:
         """What a measure's unit is called for somebody who measures in these units."""
         return self.gettext(unit_in(unit, self.units))
 
-    def number(self, value: float) -> str:
-        """A number with up to two decimals, none where they are zero, and the language's own mark."""
+    def number(self, value: float, decimals: int | None = None) -> str:
+        """A number with the language's own mark: with so many decimals, or up to two and none where they are zero."""
         from babel.numbers import format_decimal
 
-        return format_decimal(value, format="0.##", locale=self.locale)
+        return format_decimal(value, format="0.##" if decimals is None else f"0.{'0' * decimals}", locale=self.locale)
 
     def say(self, name: str, /, **facts: object) -> Markup:
         """The message `file.part` with these facts in it, escaped for the platform's HTML.

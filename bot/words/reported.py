@@ -136,7 +136,7 @@ def _error(words: Words, error: GroupError) -> dict[str, object]:
     name, side = words.gettext(measure.name), side_words(error.side, gettext=words.gettext).lower()
 
     def said(value: float) -> str:
-        return f"{words.number(round(value_in(value, measure.unit, words.units), 1))} {words.unit(measure.unit)}"
+        return f"{words.number(value_in(value, measure.unit, words.units), 1)} {words.unit(measure.unit)}"
 
     return {
         "name": f"{name}, {side}" if side else name,
@@ -144,7 +144,7 @@ def _error(words: Words, error: GroupError) -> dict[str, object]:
         "tries": found.tries if found else 0,
         "error": said(found.error) if found else "",
         "smallest": said(found.smallest_change) if found else "",
-        "agreement": words.number(found.agreement) if found else "",
+        "agreement": words.number(found.agreement, 2) if found else "",
         "counted": said(ALONE * measure.mdc),
     }
 
