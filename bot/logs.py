@@ -55,7 +55,6 @@ ACTIONS = frozenset(
         "telling-failed",
         "tick-failed",
         "tick-put-off",
-        "ticks-stopped",
         "transaction-again",
         "update-failed",
         "update-lease-lost",
