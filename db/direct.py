@@ -1,4 +1,4 @@
-"""SQLite's driver asked directly: one change of thread for a statement instead of four, where that costs most."""
+"""SQLite's driver asked directly: nothing that surrounds a statement, where that costs most."""
 
 from __future__ import annotations
 

@@ -48,6 +48,8 @@ class Desk:
     tapped: int | None = None
     """The platform's number of the message under which a button was tapped."""
     _said: int = field(default=0)
+    _versions: dict[int, ProgrammeVersion] = field(default_factory=dict)
+    """Those that were read: a session forgets what nobody holds, and a long text would be read again."""
 
     def words(self, person: Person) -> Words:
         """The words in a person's language and units."""
@@ -250,7 +252,12 @@ class Desk:
 
     async def _read(self, course: Course, version_id: int, reader: Person | None = None) -> Programme:
         whose = reader if reader is not None else await self.session.get_one(Person, course.person_id)
-        return programme_in(await self.session.get_one(ProgrammeVersion, version_id), whose.language)
+        return programme_in(await self._version(version_id), whose.language)
+
+    async def _version(self, id_: int) -> ProgrammeVersion:
+        if id_ not in self._versions:
+            self._versions[id_] = await self.session.get_one(ProgrammeVersion, id_)
+        return self._versions[id_]
 
     def _key(self) -> str:
         self._said += 1

@@ -65,6 +65,11 @@ async def one_run(place: Place, alerts: int, rate: float, per_second: int, *, wa
     )
 
 
+def _used(process: Running, place: Place) -> tuple[float, float]:
+    """Processor seconds so far: of the process, and of its database's server."""
+    return process.used(), used_by_server(place.server) if isinstance(place, Databases) else 0.0
+
+
 async def _told(api: str, coming: list[Any]) -> Sequence[float]:
     """Sorted seconds of each alert; waits a minute for the last."""
     async with aiohttp.ClientSession() as http:

@@ -91,8 +91,8 @@ def fill(file: Path, clients: int) -> None:
 
         insert("person", PERSON, ((n, n, f"P{n}", "en", "metric", ZONE, MADE) for n in (1, *people)))
         insert("coach", "id, person_id, digest_weekday, digest_at, created_at", [(1, 1, 0, "17:00:00.000000", MADE)])
-        version = (1, 1, programme.digest, "R", SOURCE, MADE)
-        insert("programme_version", "id, coach_id, digest, title, source, stored_at", [version])
+        version = (1, 1, programme.digest, "R", SOURCE, MADE, 0)
+        insert("programme_version", "id, coach_id, digest, title, source, stored_at, upkeep", [version])
         insert("course", COURSE, ((n, n, 1, 1, "active", 1, 0, 0, FIRST.isoformat(), MADE) for n in people))
         letters = (
             (r.id, f"session:{r.id}", r.client, 2, "session", "send_message", "{}", r.state, 0, 0, MADE) for r in rows
