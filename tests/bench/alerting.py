@@ -34,11 +34,6 @@ WITHIN = 2.0
 """Target: seconds within which 99 of 100 alerts have left."""
 
 
-def _used(process: Running, place: Place) -> tuple[float, float]:
-    """Processor seconds of the program and, where there is one, of the database's server."""
-    return process.used(), used_by_server(place.server) if isinstance(place, Databases) else 0.0
-
-
 async def one_run(place: Place, alerts: int, rate: float, per_second: int, *, waiting: int, waking: int) -> str:
     """One run on a fresh database; what it has shown."""
     with tempfile.TemporaryDirectory(dir=".") as folder:
