@@ -26,7 +26,6 @@ from plans.programme import (
     Programme,
     Session,
 )
-from plans.translated import every_text
 from plans.written import (
     MOST_DAYS,
     WrittenAround,
@@ -76,7 +75,7 @@ class _Builder:
         self._check_measures()
         entries = self._entries()
         self._check_unused(entries)
-        programme = Programme(
+        return Programme(
             title=written.title,
             goal=written.goal,
             who_for=written.who_for,
@@ -100,8 +99,6 @@ class _Builder:
             movements=tuple(self._own.values()),
             texts=written.texts,
         )
-        self._check_texts(programme)
-        return programme
 
     # --- days that repeat others --------------------------------------------------------------------------------
 
@@ -296,14 +293,6 @@ class _Builder:
             if ("sessions", name) not in used:
                 allowed = "a session that a day names"
                 self._report(("sessions", name), f"{name!r}, which no day has", allowed, None, "unused-session")
-
-    def _check_texts(self, programme: Programme) -> None:
-        """Words for a text that the file does not have: it was changed since, or misspelt."""
-        known = list(every_text(programme)) if programme.texts else []
-        for language, texts in programme.texts.items():
-            for text in texts.keys() - set(known):
-                place: Path = ("texts", language, text)
-                self._report(place, repr(text), "a text of this file, word for word", near(text, known), "unknown-text")
 
     def _check_neighbours(self) -> None:
         known = sorted(self._movements)

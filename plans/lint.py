@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping, Sequence
 
 from plans import dose
+from plans.allowed import near
 from plans.cert import missing
 from plans.claims import promise
 from plans.equipment import is_at_hand
@@ -16,7 +17,7 @@ from plans.findings import Finding, Grade, Report, gathered
 from plans.jumps import jumps
 from plans.movements import Movement, MovementKind, Muscle, easier_than
 from plans.programme import WEEK, Day, Programme, Sides, Span
-from plans.translated import untranslated
+from plans.translated import every_text, untranslated
 
 LEAST_A_WEEK, ENOUGH_A_WEEK, MUCH_A_WEEK, MUCH_A_SESSION = 120, 300, 600, 240
 """Seconds for each muscle and side."""
@@ -294,7 +295,13 @@ def _reporting(programme: Programme) -> Iterator[Finding]:
 
 
 def _languages(programme: Programme) -> Iterator[Finding]:
-    for language in programme.texts:
+    known = list(every_text(programme)) if programme.texts else []
+    for language, texts in programme.texts.items():
+        for text in texts.keys() - set(known):
+            meant = near(text, known)
+            what = f"texts in {language!r} have words for {text!r}, which the file does not say"
+            why = f"Write the text as it stands now{f': {meant!r}' if meant else ', or take these words out'}"
+            yield Finding(Grade.WARNING, "texts-unused", (), what, why)
         lacking = untranslated(programme, language)
         if lacking:
             what = f"texts in {language!r} lack {len(lacking)} of the file's own, first {lacking[0]!r}"

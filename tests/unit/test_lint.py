@@ -9,7 +9,7 @@ from plans.claims import promise
 from plans.findings import Finding, Grade, Report
 from plans.lint import check, weeks
 from plans.reading import read_programme
-from tests.texts import HEAD, REST
+from tests.texts import HEAD, REST, session
 
 ITEM = "movement: reach, sets: 2, hold: 30, side: each"
 TEST = "  - measure: {which: fingertip-to-floor}\n"
@@ -330,3 +330,14 @@ def test_what_the_reporting_template_asks_for_and_nobody_says_is_noted() -> None
 def test_holds_that_build_up_are_judged_by_their_last() -> None:
     assert codes(judged(day("movement: reach, hold: [5, 10, 45], side: each") * 7)) == []
     assert "hold-short" in codes(judged(day("movement: reach, hold: [3, 5, 9], sets: 5, side: each") * 5))
+
+
+def test_words_for_a_text_that_was_changed_since_are_told_and_stop_nothing() -> None:
+    texts = 'texts:\n  es: {"Stretch": "Estira", "Strech": "Estira"}\n'
+    written = read_programme((HEAD + session(6) * 5).replace("title: ", "title: Stretch #", 1) + texts)
+    report = check(written)
+    found = {finding.code: finding for finding in report.findings if finding.code.startswith("texts")}
+    assert set(found) == {"texts-unused", "texts-missing"}
+    assert "'Strech'" in found["texts-unused"].what
+    assert "'Stretch'" in found["texts-unused"].why
+    assert not [finding for finding in report.errors if finding.code.startswith("texts")]
