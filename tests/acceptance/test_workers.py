@@ -148,7 +148,7 @@ async def test_a_database_server_that_is_lost_and_comes_back_costs_nothing(tmp_p
 async def test_a_database_that_somebody_else_holds_for_longer_than_is_waited_costs_nothing(tmp_path: Path) -> None:
     async with lab(tmp_path) as place:
         await place.start()
-        await place.put(200)
+        await place.put(1500)  # enough to be on its way when the database is held
         await place.feed(40)
         await under_way(place)
         held = await asyncio.to_thread(_hold, place.database.address.database or "")
