@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from plans.checkin import Area, Completion, Flag, Kind, Morning, Place, Side, Why
 from plans.doubt import Read, doubt_in
@@ -80,7 +80,24 @@ def read_reply(text: str, *, language: str = "en") -> Reply:
     4
     """
     own, *others = (_read(in_english(text, one)) for one in languages_of(text, language))
-    return next((reply for reply in (own, *others) if not _says_nothing(reply)), own)
+    found = next((reply for reply in (own, *others) if not _says_nothing(reply)), own)
+    if found.red_flag is None:
+        flagged = next((reply for reply in others if reply.red_flag is not None), None)
+        return found if flagged is None else _flagged(found, flagged)
+    return found
+
+
+def _flagged(reply: Reply, other: Reply) -> Reply:
+    """A reply with the red flag that was read of it in another language."""
+    return replace(
+        reply,
+        red_flag=other.red_flag,
+        sign=other.sign,
+        lasts=other.lasts,
+        kind=reply.kind or other.kind,
+        unsure=other.unsure,
+        asked_back=other.asked_back,
+    )
 
 
 def _says_nothing(reply: Reply) -> bool:

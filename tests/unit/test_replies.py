@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 
 from plans import words_en
 from plans.checkin import Completion, Flag, Kind, Morning, Place, Side, Why
+from plans.redflags import find_flag
 from plans.replies import read_reply
 from plans.wording import LONGEST, opened
 
@@ -458,3 +459,18 @@ def test_the_side_in_other_words(text: str, side: Side | None) -> None:
 def test_soreness_of_an_earlier_day_is_none_now() -> None:
     assert read_reply("I was sore on Monday, not now").sore is False
     assert read_reply("I was sore on Monday and still am").sore is True
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("en", "done, me duele mucho el pecho y no puedo respirar"),
+        ("en", "ok, ich habe Druck auf der Brust"),
+        ("es", "hecho, I have pressure in my chest and can not breathe"),
+    ],
+)
+def test_a_warning_sign_in_another_language_counts_beside_a_reply_in_ones_own(language: str, text: str) -> None:
+    assert read_reply(text, language=language).red_flag == "emergency"
+    found = find_flag(text, language=language)
+    assert found is not None
+    assert found.level == "emergency"
