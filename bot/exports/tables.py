@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from datetime import datetime
 
-from bot.words.csv_file import Cell, csv_file
+from bot.words.csv_file import ANSWERED, Cell, answered, csv_file
 from db.record import Kept
 from plans.measures import MEASURES
 
@@ -21,18 +21,7 @@ DAYS = (
     "delivered",
     "without",
     "minutes",
-    "done",
-    "half",
-    "why_not",
-    "pain",
-    "pain_kind",
-    "pain_place",
-    "pain_area",
-    "pain_side",
-    "sore",
-    "tightness",
-    "red_flag",
-    "red_flag_state",
+    *ANSWERED,
     "answered_at",
     "own_words",
     "next_morning",
@@ -106,18 +95,7 @@ def _days(kept: Kept) -> Iterator[tuple[Cell, ...]]:
             entry.delivered,
             "; ".join(row.lacks or ()),
             row.minutes,
-            said.completion,
-            said.half,
-            said.why,
-            said.pain,
-            said.kind,
-            said.place,
-            said.area,
-            said.side,
-            said.sore or None,
-            said.tightness,
-            said.flag,
-            said.flag_state,
+            *answered(said),
             _instant(at),
             " | ".join(words),
             entry.morning,

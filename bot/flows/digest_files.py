@@ -12,7 +12,7 @@ from markupsafe import Markup
 from bot.flows import digest_said, times
 from bot.flows.desk import Desk
 from bot.flows.weeks import Digest, Seen
-from bot.words.csv_file import Cell, csv_file
+from bot.words.csv_file import ANSWERED, Cell, answered, csv_file
 from db.schema import MeasureRow, Person
 from db.weeks import Lived
 from plans.comparing import MONTH
@@ -59,18 +59,7 @@ COLUMNS = (
     "day",
     "ease_level",
     "delivered",
-    "done",
-    "half",
-    "why_not",
-    "pain",
-    "pain_kind",
-    "pain_place",
-    "pain_area",
-    "pain_side",
-    "sore",
-    "tightness",
-    "red_flag",
-    "red_flag_state",
+    *ANSWERED,
     "next_morning",
     "verdict",
     "reason",
@@ -100,18 +89,7 @@ def _line(seen: Seen, row: Lived, tests: list[MeasureRow]) -> tuple[Cell, ...]:
         entry.day,
         entry.level,
         entry.delivered,
-        said.completion,
-        said.half,
-        said.why,
-        said.pain,
-        said.kind,
-        said.place,
-        said.area,
-        said.side,
-        said.sore or None,
-        said.tightness,
-        said.flag,
-        said.flag_state,
+        *answered(said),
         entry.morning,
         row.verdict.word if row.verdict is not None else None,
         row.reason,

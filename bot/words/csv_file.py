@@ -6,6 +6,8 @@ import csv
 from collections.abc import Iterable, Sequence
 from io import StringIO
 
+from plans.checkin import CheckIn
+
 _FORMULA = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")
 """What a spreadsheet may read as the beginning of a formula (OWASP, "CSV Injection")."""
 
@@ -34,3 +36,38 @@ def _cell(cell: Cell) -> str:
     if isinstance(cell, int | float):
         return f"{cell:g}" if isinstance(cell, float) else str(cell)
     return f"'{cell}" if cell.startswith(_FORMULA) or cell.lstrip().startswith(_FORMULA) else cell
+
+
+ANSWERED = (
+    "done",
+    "half",
+    "why_not",
+    "pain",
+    "pain_kind",
+    "pain_place",
+    "pain_area",
+    "pain_side",
+    "sore",
+    "tightness",
+    "red_flag",
+    "red_flag_state",
+)
+"""The columns of what was answered about a date, in every table that has one."""
+
+
+def answered(said: CheckIn) -> tuple[Cell, ...]:
+    """The cells under `ANSWERED`."""
+    return (
+        said.completion,
+        said.half,
+        said.why,
+        said.pain,
+        said.kind,
+        said.place,
+        said.area,
+        said.side,
+        said.sore or None,
+        said.tightness,
+        said.flag,
+        said.flag_state,
+    )
