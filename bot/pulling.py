@@ -37,10 +37,12 @@ class Puller(ABC, Generic[T]):
         self._wake = asyncio.Event()
         self._stopping = False
         self._tasks: set[asyncio.Task[None]] = set()
+        self.more_behind = True
+        """Whether rows may wait for those in hand to be done; a claim that knows better says so."""
 
     @abstractmethod
     async def claim(self, limit: int) -> Sequence[T]:
-        """Take at most `limit` rows; none if there is nothing to do now."""
+        """Take at most `limit` rows, all that may be taken now; fewer mean that there are no more."""
 
     @abstractmethod
     async def work(self, row: T) -> None:
@@ -53,7 +55,7 @@ class Puller(ABC, Generic[T]):
         """What happens after the last row, whatever ended the loop."""
 
     async def idle_seconds(self) -> float:
-        """How long at most to sleep when nothing was claimed."""
+        """How long at most to sleep after all that can be claimed was claimed."""
         return POLL_SECONDS
 
     def stop(self) -> None:
@@ -99,18 +101,23 @@ class Puller(ABC, Generic[T]):
         self._reap()
 
     async def _look_for_work(self) -> None:
+        self.more_behind = True
         room = self._concurrency - len(self._tasks)
         enough = room >= self._least or not self._tasks
         rows = await self.claim(room) if enough else []
         for row in rows:
             self._start(row)
-        if not rows:
+        if len(rows) < room or not enough:
             await self._sleep(await self.idle_seconds() if enough else None)
 
     def _start(self, row: T) -> None:
         task = asyncio.create_task(self.work(row))
         self._tasks.add(task)
-        task.add_done_callback(lambda _: self._wake.set())
+        task.add_done_callback(self._ended)
+
+    def _ended(self, task: asyncio.Task[None]) -> None:
+        if self.more_behind or task.cancelled() or task.exception() is not None:
+            self._wake.set()
 
     async def _sleep(self, seconds: float | None) -> None:
         try:

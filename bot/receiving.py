@@ -23,7 +23,7 @@ from bot.sending import TokenRefused
 from bot.transport import AiohttpRequest, TooMany
 from db import inbox
 from db.engine import Database
-from db.inbox import LEFT_OUT, Claimed, LeaseLost
+from db.inbox import LEFT_OUT, Behind, Claimed, LeaseLost
 from db.trouble import steadily
 from db.writer import Job
 
@@ -132,6 +132,7 @@ class InboxWorker(Puller[Claimed]):
         self._machine = machine
         self._worker = worker
         self._outcomes = (metrics or Metrics()).handled
+        self._behind: Behind | None = None
 
     async def begin(self) -> None:
         """Where only one process serves, frees what an earlier one had leased."""
@@ -145,19 +146,23 @@ class InboxWorker(Puller[Claimed]):
 
     async def idle_seconds(self) -> float:
         """Until the next update that failed may be tried again, five seconds at most."""
-        async with self.database.reading() as session:
-            due = await inbox.next_due(session)
-        return POLL_SECONDS if due is None else max(0.01, min(POLL_SECONDS, due - self._machine.now()))
+        if self._behind is None or self._behind.next_at is None:
+            return POLL_SECONDS
+        return max(0.01, min(POLL_SECONDS, self._behind.next_at - self._machine.now()))
 
     async def claim(self, limit: int) -> Sequence[Claimed]:
         """The next open update of as many chats."""
         now = self._machine.now()
-        return await self.database.write(lambda session: self._claimed(session, limit, now))
+        found, self._behind = await self.database.write(lambda session: self._claimed(session, limit, now))
+        self.more_behind = self._behind is None or self._behind.waits
+        return found
 
-    async def _claimed(self, session: AsyncSession, limit: int, now: float) -> list[Claimed]:
+    async def _claimed(self, session: AsyncSession, limit: int, now: float) -> tuple[list[Claimed], Behind | None]:
+        """Updates to handle, and what waits behind them if these are all that may be handled now."""
         if not self.database.alone:
             await inbox.recover(session, now)
-        return await inbox.claim(session, self._worker, machine_now=now, lease_seconds=LEASE_SECONDS, limit=limit)
+        found = await inbox.claim(session, self._worker, machine_now=now, lease_seconds=LEASE_SECONDS, limit=limit)
+        return found, await inbox.behind(session) if len(found) < limit else None
 
     async def work(self, row: Claimed) -> None:
         """Fetches the file that an update carries, then handles it in one write."""

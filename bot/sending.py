@@ -34,7 +34,7 @@ from db.budget import Budget, Log, budget_of
 from db.claims import Ask, claims
 from db.delivery import Failure, Kind, Reason, State
 from db.engine import Database
-from db.outbox import Letter, Mark, OnUnreachable
+from db.outbox import Behind, Letter, Mark, OnUnreachable
 from db.schema import Attachment
 from db.trouble import steadily
 from db.writer import Job
@@ -50,7 +50,7 @@ DRAWING_SECONDS = 30.0
 """For so long at most a message waits for its picture: well within the lease."""
 
 TIDY_SECONDS = 1.0
-"""How often late messages and dead workers' leases are looked for while there is other work. Our own choice."""
+"""How often at most late messages and dead workers' leases are looked for. Our own choice."""
 
 AHEAD = 3
 """Messages in hand for each request that may be open, so that claims and marks come in groups. Our own choice."""
@@ -97,6 +97,7 @@ class Sender(Puller[Letter]):
         self._painting = painting or Painting()
         self._metrics = metrics or Metrics()
         self._tidied_at = float("-inf")
+        self._behind: Behind | None = None
 
     async def begin(self) -> None:
         """Where only one process serves, what an earlier one was sending is dealt with like a lost answer."""
@@ -136,7 +137,9 @@ class Sender(Puller[Letter]):
         self._budget = got.budget
         self._metrics.skipped.inc(got.over)
         self._metrics.rate.set(got.budget.per_second)
-        self._tidied_at = now if got.tidied else self._tidied_at
+        self._tidied_at = now if ask.tidy else self._tidied_at
+        self._behind = got.behind
+        self.more_behind = got.behind is None or got.behind.waits
         self._log.grant([letter.id for letter in got.letters], now)
         return got.letters
 
@@ -146,9 +149,9 @@ class Sender(Puller[Letter]):
         blocked = self._budget.wait(now)
         if blocked:
             return min(POLL_SECONDS, max(0.01, blocked))
-        async with self.database.reading() as session:
-            due = await outbox.next_due(session, now)
-        return POLL_SECONDS if due is None else max(0.01, min(POLL_SECONDS, due - now))
+        if self._behind is None or self._behind.next_at is None:
+            return POLL_SECONDS
+        return max(0.01, min(POLL_SECONDS, self._behind.next_at - now))
 
     async def work(self, row: Letter) -> None:
         """Sends one message. Its outcome is written down even when the worker is being cancelled."""

@@ -10,14 +10,14 @@ from sqlalchemy.ext.asyncio import AsyncConnection
 
 from db import outbox, pace
 from db.budget import Budget, Log
-from db.outbox import Letter
+from db.outbox import Behind, Letter
 
 
 @dataclass(frozen=True, slots=True)
 class Ask:
     """Up to `limit` messages for `worker`, whose `log` says what it has sent; `most` is the rate that is set.
 
-    `tidy`: look for late messages and dead workers' leases too, as is done anyway when nothing else is found.
+    `tidy`: look for late messages and dead workers' leases too.
     """
 
     worker: str
@@ -32,15 +32,16 @@ class Ask:
 
 @dataclass(frozen=True, slots=True)
 class Got:
-    """What came of it: the budget as it now stands, the messages, and whether there was time to tidy.
+    """What came of it: the budget as it now stands, the messages, and what waits behind them.
 
-    `over` is how many messages were skipped as late or taken back from dead workers.
+    `over` is how many messages were skipped as late or taken back from dead workers; `behind` is None when the grant
+    was used up: there may be more for the next one.
     """
 
     budget: Budget
     letters: Sequence[Letter]
-    tidied: bool
     over: int
+    behind: Behind | None
 
 
 async def claims(connection: AsyncConnection, asks: Sequence[Ask]) -> list[Got]:
@@ -53,14 +54,14 @@ async def _claim(connection: AsyncConnection, ask: Ask) -> Got:
     before = budget.as_json()
     granted = budget.take(ask.limit, ask.worker, ask.log, now=ask.machine_now)
     letters = await _letters(connection, ask, granted)
-    tidied = ask.tidy or not letters
-    over = await outbox.tidy(connection, machine_now=ask.machine_now, now=ask.now) if tidied else 0
-    if over and not letters:
-        letters = await _letters(connection, ask, granted)
+    over = await outbox.tidy(connection, machine_now=ask.machine_now, now=ask.now) if ask.tidy else 0
+    if over:
+        letters += await _letters(connection, ask, granted - len(letters))
     budget.settle(ask.worker, granted - len(letters))
     if budget.as_json() != before:
         await pace.keep(connection, budget)
-    return Got(budget, letters, tidied, over)
+    behind = await outbox.behind(connection, ask.machine_now) if len(letters) < granted else None
+    return Got(budget, letters, over, behind)
 
 
 async def _letters(connection: AsyncConnection, ask: Ask, granted: int) -> list[Letter]:

@@ -203,11 +203,21 @@ async def recover(session: AsyncSession, machine_now: float) -> int:
     return await _release(session, died(Inbox.worker, machine_now))
 
 
-async def next_due(session: AsyncSession) -> float | None:
-    """When, by the machine clock, the next update that waits for another try may be tried; None if none does."""
-    return await session.scalar(
-        select(func.min(Inbox.lease_until)).where(Inbox.state.in_(_OPEN), Inbox.state == "waiting")
-    )
+@dataclass(frozen=True, slots=True)
+class Behind:
+    """Whether anything waits, and when by the machine clock the next of it that has failed may be tried again."""
+
+    waits: bool
+    next_at: float | None
+
+
+_WAITING = and_(Inbox.state.in_(_OPEN), Inbox.state == "waiting")
+_BEHIND = select(exists().where(_WAITING), select(func.min(Inbox.lease_until)).where(_WAITING).scalar_subquery())
+
+
+async def behind(session: AsyncSession) -> Behind:
+    """What still waits to be handled."""
+    return Behind(*(await session.execute(_BEHIND)).one())
 
 
 async def counts(session: AsyncSession) -> dict[str, int]:

@@ -515,15 +515,31 @@ _OVER = _dead(or_(Outbox.lease_until <= _MACHINE_NOW, died(Outbox.worker, _MACHI
 _ALL_BUT = _dead(Outbox.worker != bindparam("but", type_=Text()))
 
 
-async def next_due(session: AsyncSession, machine_now: float) -> float | None:
-    """When, by the machine clock, a message in backoff or of a paced chat may be sent next; None if none waits."""
+@dataclass(frozen=True, slots=True)
+class Behind:
+    """Whether anything waits, and when by the machine clock the next of it that is in backoff or paced may leave."""
+
+    waits: bool
+    next_at: float | None
+
+
+def _what_is_behind() -> Select[bool, float | None, float | None]:
+    waits = exists().where(Outbox.state == _WAITING)
     backoff = select(func.min(Outbox.next_at)).where(
-        Outbox.state == _WAITING, text("next_at > 0"), Outbox.next_at > machine_now
+        Outbox.state == _WAITING, text("next_at > 0"), Outbox.next_at > _MACHINE_NOW
     )
-    waiting = exists().where(Outbox.chat == ChatPace.chat, Outbox.state == _WAITING)
-    paced = select(ChatPace.free_at).where(ChatPace.free_at > machine_now, waiting).order_by(ChatPace.free_at).limit(1)
-    moments = [await session.scalar(backoff), await session.scalar(paced)]
-    return min((moment for moment in moments if moment is not None), default=None)
+    in_chat = exists().where(Outbox.chat == ChatPace.chat, Outbox.state == _WAITING)
+    paced = select(ChatPace.free_at).where(ChatPace.free_at > _MACHINE_NOW, in_chat).order_by(ChatPace.free_at).limit(1)
+    return select(waits, backoff.scalar_subquery(), paced.scalar_subquery())
+
+
+_BEHIND = _what_is_behind()
+
+
+async def behind(session: Executor, machine_now: float) -> Behind:
+    """What still waits to leave."""
+    waits, *moments = (await session.execute(_BEHIND, {"machine_now": machine_now})).one()
+    return Behind(waits, min((moment for moment in moments if moment is not None), default=None))
 
 
 async def counts(session: AsyncSession) -> dict[str, int]:

@@ -187,6 +187,8 @@ class Writer:
 
     async def _commit(self, waiting: Sequence[_Waiting]) -> _Group:
         """Small changes go without savepoints, which cost more than they do; if one fails, all again with them."""
+        if len(waiting) == 1 and waiting[0].job is not None:
+            return await self._alone(waiting[0].job, waiting[0].future)
         merging = _by_merger(waiting)
         if any(one.job is not None for one in waiting):
             return await self._carefully(merging, waiting)
@@ -199,6 +201,12 @@ class Writer:
             if passing(error):
                 raise
             return await self._carefully(merging, waiting)
+        return group
+
+    async def _alone(self, job: Job[Any], future: asyncio.Future[Any]) -> _Group:
+        """A function that has the transaction to itself: what undoes it undoes all there is."""
+        group = _Group()
+        await _run(AsyncSession(self._engine, expire_on_commit=False), job, future, group)
         return group
 
     async def _carefully(
@@ -214,7 +222,7 @@ class Writer:
                     group.errors.extend((one.future, error) for one in alike)
             for one in waiting:
                 if one.job is not None:
-                    await _run(connection, one.job, one.future, group)
+                    await _run(_session(connection), one.job, one.future, group)
         return group
 
     def _hand_over(self, group: _Group) -> None:
@@ -240,8 +248,8 @@ async def _merge(
     group.outcomes.extend((one.future, result) for one, result in zip(alike, results, strict=True))
 
 
-async def _run(connection: AsyncConnection, job: Job[Any], future: asyncio.Future[Any], group: _Group) -> None:
-    running = Running(_session(connection))
+async def _run(session: AsyncSession, job: Job[Any], future: asyncio.Future[Any], group: _Group) -> None:
+    running = Running(session)
     try:
         result = await running.run(job)
     except asyncio.CancelledError as error:

@@ -167,7 +167,7 @@ async def test_a_retry_waits_and_holds_up_only_its_own_chat(database: Database) 
     await database.write(lambda session: inbox.retry_or_fail(session, 1, "w", failure="X", machine_now=0))
     assert [c.update_id for c in await claim(database, at=0.5)] == [3]
     async with database.reading() as session:
-        assert await inbox.next_due(session) == 1.0
+        assert (await inbox.behind(session)).next_at == 1.0
     assert [c.update_id for c in await claim(database, at=1.5)] == [1]
 
 
@@ -280,7 +280,7 @@ async def test_a_worker_gives_back_what_it_had_and_no_more(database: Database) -
     assert (given_back.state, given_back.worker, given_back.lease_until) == ("waiting", None, None)
     assert (others.state, others.worker) == ("leased", "other")
     async with database.reading() as session:
-        assert await inbox.next_due(session) is None
+        assert (await inbox.behind(session)).next_at is None
 
 
 async def test_what_a_worker_held_that_gives_no_more_signs_of_life_is_free_before_its_lease_is_over(

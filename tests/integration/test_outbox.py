@@ -183,11 +183,11 @@ async def test_backoff_is_waited_for_and_its_end_can_be_asked(database: Database
     await fail(database, letter, Reason.SERVER_ERROR, at=100.0)
     assert await claim(database, at=100.5) == []
     async with database.reading() as session:
-        assert await outbox.next_due(session, 100.5) == 101.0
+        assert (await outbox.behind(session, 100.5)).next_at == 101.0
     (again,) = await claim(database, at=101.0)
     assert again.attempts == 1
     async with database.reading() as session:
-        assert await outbox.next_due(session, 101.0) is None
+        assert (await outbox.behind(session, 101.0)).next_at is None
 
 
 async def test_backoff_keeps_the_order_of_its_lane_until_it_has_failed_too_often(database: Database) -> None:
@@ -220,7 +220,7 @@ async def test_chats_that_are_paced_get_nothing_but_callback_answers(database: D
     await put(database, "c", Kind.TAP, chat=9, method="answer_callback_query")
     assert keys(await claim(database, at=0.9)) == ["b", "c"]
     async with database.reading() as session:
-        assert await outbox.next_due(session, 0.9) == 1.0
+        assert (await outbox.behind(session, 0.9)).next_at == 1.0
     assert keys(await claim(database, at=1.0)) == ["a"]
 
 
@@ -550,7 +550,7 @@ async def test_tidying_counts_what_is_late_what_has_nothing_to_edit_and_what_was
 async def test_the_next_moment_is_the_earliest_of_backoff_and_pace_that_somebody_waits_for(database: Database) -> None:
     async def next_due(at: float) -> float | None:
         async with database.reading() as session:
-            return await outbox.next_due(session, at)
+            return (await outbox.behind(session, at)).next_at
 
     for chat, free_at in ((7, 20.0), (8, 30.0)):
         id_ = await put(database, f"first to {chat}", chat=chat)

@@ -103,8 +103,16 @@ class Checks:
         if not self._made_since[course]:
             self._broken("a verdict moves once", f"course {course} went from day {was} to {now} without a new row")
         self._made_since[course] = 0
-        if not self._together and now > was + 1 + rests + 1:  # a rest day beside a day off is passed over
+        if self._together or self._was_moved(course, now):
+            return
+        if now > was + 1 + rests + 1:  # a rest day beside a day off is passed over
             self._broken("a verdict moves once", f"course {course} went from day {was} to {now}")
+
+    def _was_moved(self, course: int, day: int) -> bool:
+        """Whether the coach's word for the newest date of a course led there."""
+        moves = "SELECT max(applied_on) FROM overrule WHERE course_id = ? AND day = ?"
+        newest = self._record.value("SELECT max(local_date) FROM ledger WHERE course_id = ?", course)
+        return newest is not None and bool(self._record.value(moves, course, day) == newest)
 
     def _pain_is_told(self, row: Any) -> None:
         """What an answer calls for anew, by the table of the rules, must stand in an alert."""
