@@ -98,6 +98,7 @@ class Sender(Puller[Letter]):
         self._metrics = metrics or Metrics()
         self._tidied_at = float("-inf")
         self._behind: Behind | None = None
+        self._keep = 0
 
     async def begin(self) -> None:
         """Where only one process serves, what an earlier one was sending is dealt with like a lost answer."""
@@ -138,7 +139,7 @@ class Sender(Puller[Letter]):
         self._metrics.skipped.inc(got.over)
         self._metrics.rate.set(got.budget.per_second)
         self._tidied_at = now if ask.tidy else self._tidied_at
-        self._behind = got.behind
+        self._behind, self._keep = got.behind, got.keep
         self.more_behind = got.behind is None or got.behind.waits
         self._log.grant([letter.id for letter in got.letters], now)
         return got.letters
@@ -146,10 +147,9 @@ class Sender(Puller[Letter]):
     async def idle_seconds(self) -> float:
         """Until the budget, a paced chat or a message in backoff is ready, five seconds at most."""
         now = self._machine.now()
-        blocked = self._budget.wait(now)
-        if blocked:
-            return min(POLL_SECONDS, max(0.01, blocked))
-        if self._behind is None or self._behind.next_at is None:
+        if self._behind is None:
+            return max(0.01, min(POLL_SECONDS, self._budget.wait(now, self._keep)))
+        if self._behind.next_at is None:
             return POLL_SECONDS
         return max(0.01, min(POLL_SECONDS, self._behind.next_at - now))
 

@@ -17,6 +17,9 @@ RECOVERY_SECONDS = 60.0
 GRANT_SECONDS = 2.0
 """A request that was granted leaves within this time or is given back. Our own choice."""
 
+RESERVE = 3
+"""Requests a second, and a tenth of all at most, that are kept for what is urgent. Our own choice."""
+
 GRAIN = 0.02
 """Seconds: requests that leave closer together than this are counted in one, at the later moment."""
 
@@ -104,17 +107,26 @@ class Budget:
             self.workers[worker] = Spent(now, log.open + granted, tuple(log.left))
         return granted
 
+    def plain(self, granted: int, now: float) -> int:
+        """How many of the requests `granted` just now may be for what is not urgent: the others are kept for that."""
+        return max(0, granted - max(0, self.reserve - (self.per_second - self._used(now))))
+
+    @property
+    def reserve(self) -> int:
+        """How many requests a second are kept for what is urgent."""
+        return min(RESERVE, self.per_second // 10)
+
     def settle(self, worker: str, unused: int) -> None:
         """Takes back what was granted to `worker` just now and found nothing to send."""
         spent = self.workers.get(worker)
         if spent is not None:
             self.workers[worker] = Spent(spent.seen, spent.open - unused, spent.left)
 
-    def wait(self, now: float) -> float:
-        """Seconds until something may be sent, as far as is known here; 0 if it may be now."""
+    def wait(self, now: float, keep: int = 0) -> float:
+        """Seconds until something may be sent and `keep` more, as far as is known here; 0 if it may be now."""
         if now < self.paused_until:
             return self.paused_until - now
-        spare = self.per_second - self._used(now)
+        spare = self.per_second - self._used(now) - keep
         if spare > 0:
             return 0.0
         moments = sorted(part for spent in self.workers.values() for part in spent.counted(now))

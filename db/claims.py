@@ -10,7 +10,13 @@ from sqlalchemy.ext.asyncio import AsyncConnection
 
 from db import outbox, pace
 from db.budget import Budget, Log
+from db.delivery import LANES, Kind
 from db.outbox import Behind, Letter
+
+URGENT = LANES[Kind.ANSWER]
+"""The last of the lanes for which a part of the budget is kept: alerts, and what answers somebody."""
+
+LAST = max(LANES.values())
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,13 +41,14 @@ class Got:
     """What came of it: the budget as it now stands, the messages, and what waits behind them.
 
     `over` is how many messages were skipped as late or taken back from dead workers; `behind` is None when the grant
-    was used up: there may be more for the next one.
+    was used up: there may be more for the next one, which is worth asking for when `keep` more are left.
     """
 
     budget: Budget
     letters: Sequence[Letter]
     over: int
     behind: Behind | None
+    keep: int
 
 
 async def claims(connection: AsyncConnection, asks: Sequence[Ask]) -> list[Got]:
@@ -53,19 +60,23 @@ async def _claim(connection: AsyncConnection, ask: Ask) -> Got:
     budget = await pace.locked(connection, ask.most)
     before = budget.as_json()
     granted = budget.take(ask.limit, ask.worker, ask.log, now=ask.machine_now)
-    letters = await _letters(connection, ask, granted)
+    plain = budget.plain(granted, ask.machine_now)
+    most, lane = (plain, LAST) if plain else (granted, URGENT)
+    letters = await _letters(connection, ask, most, lane)
     over = await outbox.tidy(connection, machine_now=ask.machine_now, now=ask.now) if ask.tidy else 0
     if over:
-        letters += await _letters(connection, ask, granted - len(letters))
+        letters += await _letters(connection, ask, most - len(letters), lane)
     budget.settle(ask.worker, granted - len(letters))
     if budget.as_json() != before:
         await pace.keep(connection, budget)
-    behind = await outbox.behind(connection, ask.machine_now) if len(letters) < granted else None
-    return Got(budget, letters, over, behind)
+    used_up = len(letters) == most
+    behind = None if used_up or lane == URGENT else await outbox.behind(connection, ask.machine_now)
+    urgent_wait = used_up and (not letters or letters[-1].lane <= URGENT)
+    return Got(budget, letters, over, behind, 0 if urgent_wait else budget.reserve)
 
 
-async def _letters(connection: AsyncConnection, ask: Ask, granted: int) -> list[Letter]:
-    if not granted:
+async def _letters(connection: AsyncConnection, ask: Ask, most: int, lane: int) -> list[Letter]:
+    if not most:
         return []
     return await outbox.claim(
         connection,
@@ -73,5 +84,6 @@ async def _letters(connection: AsyncConnection, ask: Ask, granted: int) -> list[
         machine_now=ask.machine_now,
         now=ask.now,
         lease_seconds=ask.lease_seconds,
-        limit=granted,
+        limit=most,
+        lane=lane,
     )

@@ -187,9 +187,16 @@ def _check(method: str, payload: Mapping[str, Any], edits: int | None) -> None:
 
 
 async def claim(
-    session: Executor, worker: str, *, machine_now: float, now: datetime, lease_seconds: float, limit: int
+    session: Executor,
+    worker: str,
+    *,
+    machine_now: float,
+    now: datetime,
+    lease_seconds: float,
+    limit: int,
+    lane: int = max(LANES.values()),
 ) -> list[Letter]:
-    """Lease up to `limit` messages, one a chat, the most urgent lane first, then the oldest.
+    """Lease up to `limit` messages up to a lane, one a chat, the most urgent lane first, then the oldest.
 
     What is late is left alone, and a chat within its pace gets no new message yet. A message in backoff holds up
     its own lane of its chat, until it has failed too often.
@@ -198,6 +205,7 @@ async def claim(
         "machine_now": machine_now,
         "now": now,
         "most": limit,
+        "last": lane,
         "by": worker,
         "until": machine_now + lease_seconds,
     }
@@ -232,6 +240,7 @@ def _ready() -> Select[int]:
         select(Outbox.id)
         .where(
             Outbox.state == _WAITING,
+            Outbox.lane <= bindparam("last", type_=Integer()),
             Outbox.next_at <= _MACHINE_NOW,
             or_(Outbox.late_after.is_(None), Outbox.late_after > _NOW),
             _has_its_message(Outbox),

@@ -331,6 +331,19 @@ async def test_never_more_than_the_budget_in_any_second(road: Road) -> None:
     assert max(sum(1 for other in moments if start <= other < start + 0.9) for start in moments) <= 10
 
 
+async def test_an_alert_leaves_at_once_when_the_sessions_have_used_up_their_part_of_the_budget(road: Road) -> None:
+    machine = SetMachine()
+    sender = road.sender(machine=machine, per_second=20)
+    for n in range(40):
+        await road.put(f"session {n}", Kind.SESSION, chat=n)
+    assert len(await sender.claim(64)) == 18
+    assert await sender.claim(64) == []
+    assert sender.more_behind
+    assert await sender.idle_seconds() == pytest.approx(1.0)
+    await road.put("alert", Kind.ALERT, chat=99)
+    assert [letter.chat for letter in await sender.claim(64)] == [99]
+
+
 async def test_a_second_of_the_budget_begins_when_a_request_leaves(road: Road) -> None:
     machine = SetMachine()
     sender = road.sender(machine=machine, per_second=1)

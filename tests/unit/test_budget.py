@@ -110,3 +110,22 @@ def test_the_record_is_the_same_after_it_was_stored() -> None:
     stored = json.loads(json.dumps(budget.as_json()))
     assert budget_of(stored, 30) == budget
     assert budget_of(stored, 10).per_second == 10
+
+
+def test_a_tenth_and_three_at_most_is_kept_for_what_is_urgent() -> None:
+    assert [Budget(most, most).reserve for most in (1, 9, 10, 25, 30, 1000)] == [0, 0, 1, 2, 3, 3]
+    budget, log = Budget(30, 30), Log()
+    granted = budget.take(64, "w", log, now=0.0)
+    assert (granted, budget.plain(granted, 0.0)) == (30, 27)
+    budget.settle("w", 3)
+    log.grant(range(27), 0.0)
+    assert budget.wait(0.1) == 0.0, "an alert may leave at once"
+    assert budget.wait(0.1, keep=budget.reserve) == pytest.approx(1.0)
+    granted = budget.take(64, "w", log, now=0.1)
+    assert (granted, budget.plain(granted, 0.1)) == (3, 0)
+
+
+def test_where_there_is_room_nothing_is_kept_from_anybody() -> None:
+    budget = Budget(30, 30)
+    granted = budget.take(5, "w", Log(), now=0.0)
+    assert (granted, budget.plain(granted, 0.0)) == (5, 5)
