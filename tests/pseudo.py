@@ -25,7 +25,7 @@ def in_pseudo(text: str) -> str:
     """The text in that language.
 
     >>> in_pseudo("Day %(day)s: <b>rest</b>")
-    '⟦Dáý %(day)s: <b>rëšt</b>·······⟧'
+    '⟦Dáý %(day)s: <b>rëšt</b>······⟧'
     """
     parts, at = [], 0
     for kept in _KEPT.finditer(text):
