@@ -135,22 +135,24 @@ _NAME = re.compile(r"^  name: (.+)$", re.MULTILINE)
 class Library(Mapping[str, Movement]):
     """Movements by key, each read from its text when it is first asked for: a programme needs a few of many."""
 
-    def __init__(self, texts: Mapping[str, str]) -> None:
+    def __init__(self, texts: Mapping[str, str], written: dict[str, Movement] | None = None) -> None:
         self._texts = texts
-        self._read: dict[str, Movement] = {}
+        self._written = {} if written is None else written
+        """As they stand in their texts; read once for every language."""
+        self._said: dict[str, Movement] = {}
         self._own: dict[str, Movement] = {}
         self._say: Callable[[str], str] | None = None
 
     def said_by(self, say: Callable[[str], str]) -> Library:
         """The library in other words; a coach's own movements stay as they are."""
-        other = Library(self._texts)
+        other = Library(self._texts, self._written)
         other._own, other._say = self._own, say
         return other
 
     def with_own(self, movements: Iterable[Movement]) -> Library:
         """The library with a coach's own movements, which win where a key is the same."""
-        wider = Library(self._texts)
-        wider._read, wider._say = self._read, self._say
+        wider = Library(self._texts, self._written)
+        wider._said, wider._say = self._said, self._say
         wider._own = self._own | {movement.key: movement for movement in movements}
         return wider
 
@@ -164,11 +166,17 @@ class Library(Mapping[str, Movement]):
     def __getitem__(self, key: str) -> Movement:
         if key in self._own:
             return self._own[key]
-        if key not in self._read:
+        if self._say is None:
+            return self._as_written(key)
+        if key not in self._said:
+            self._said[key] = self._as_written(key).said_by(self._say)
+        return self._said[key]
+
+    def _as_written(self, key: str) -> Movement:
+        if key not in self._written:
             entries = YAML(typ="safe", pure=True).load(self._texts[key])
-            movement = Described(**entries[key]).keyed(key)
-            self._read[key] = movement.said_by(self._say) if self._say is not None else movement
-        return self._read[key]
+            self._written[key] = Described(**entries[key]).keyed(key)
+        return self._written[key]
 
     def __iter__(self) -> Iterator[str]:
         return iter({**self._texts, **self._own})

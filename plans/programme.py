@@ -293,4 +293,5 @@ class Programme:
 
     def catalogue(self) -> Library:
         """The library with the coach's own movements, which win where a key is the same."""
-        return library().said_by(self.say).with_own(self.movements)
+        said = library() if self.say is as_written else library().said_by(self.say)
+        return said.with_own(self.movements)
