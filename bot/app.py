@@ -37,9 +37,8 @@ from bot.settings import Settings
 from bot.ticks import Ticker, ticking
 from bot.transport import AiohttpRequest, TooMany
 from bot.words import LOCALES
-from db import links
-from db import migrate as migrations
-from db.engine import Database, answers, opened, served_alone, serving_lock
+from db import migrate
+from db.engine import Database, answers, opened, serving_lock
 from db.trouble import steadily
 
 log = logging.getLogger(__name__)
@@ -96,7 +95,7 @@ async def running(
         heartbeat.checked(settings.ping_url.get_secret_value())
     await steadily(lambda: answers(settings.database_url))
     async with serving_lock(settings.database_url):
-        await steadily(lambda: migrations.upgrade(settings.database_url))
+        await steadily(lambda: migrate.upgrade(settings.database_url))
         async with opened(settings.database_url) as database:
             await _share_clock(database, machine)
             application = built(settings.token.get_secret_value(), settings.api_url)
@@ -327,9 +326,6 @@ def _handling(application: QuietApplication, machine: Machine) -> Callable[..., 
     return handle
 
 
-# --- the commands that need all of it ------------------------------------------------------------
-
-
 async def serve(settings: Settings, role: Role) -> None:
     """Runs until a signal asks to stop, or a loop dies."""
     set_up_logs(settings.log_level)
@@ -342,31 +338,3 @@ async def serve(settings: Settings, role: Role) -> None:
         await program.until(stop)
         end_in(LAST_SECONDS)
     log.info("stopped")
-
-
-async def migrate(settings: Settings, say: Callable[[str], None]) -> None:
-    """Brings the database to this program's tables, alone with it."""
-    async with served_alone(settings.database_url):
-        say(f"the tables are at version {await migrations.upgrade(settings.database_url)}")
-
-
-async def invite_coach(settings: Settings, say: Callable[[str], None]) -> None:
-    """Prints a one-time link for a coach."""
-    if settings.token is None:
-        raise CannotServe("there is no token: set EASEWARD_TOKEN or EASEWARD_TOKEN_FILE")
-    await migrations.upgrade(settings.database_url)
-    application = built(settings.token.get_secret_value(), settings.api_url)
-    try:
-        await application.bot.initialize()
-        username = application.bot.username
-    except InvalidToken:
-        raise CannotServe("the platform refuses the token: check EASEWARD_TOKEN") from None
-    except TelegramError as error:
-        raise CannotServe(f"the platform does not answer at {settings.api_url}: {type(error).__name__}") from None
-    finally:
-        await application.bot.shutdown()
-    now = SystemCalendar().now()
-    async with opened(settings.database_url) as database:
-        token = await database.write(lambda session: links.new_coach_link(session, now))
-    say(f"https://t.me/{username}?start={token}")
-    say(f"It opens once, within {links.COACH_LINK_DAYS} days.")

@@ -18,7 +18,8 @@ from sqlalchemy import select
 
 from bot.app import Running
 from bot.flows.drafts import Draft
-from bot.invented import (
+from bot.logs import set_up_logs
+from bot.practice.invented import (
     DATES,
     PLAYING,
     ROWING,
@@ -32,13 +33,12 @@ from bot.invented import (
     by_programme,
     group,
 )
-from bot.logs import set_up_logs
-from bot.manners import CITY, Act, Say, Tap, asked, city_is_asked
+from bot.practice.manners import CITY, Act, Say, Tap, asked, city_is_asked
 from bot.practice.platform import Platform
 from bot.practice.showing import shown_all
 from bot.practice.store import Store
+from bot.practice.trying import sample
 from bot.practising import COACH, COACH_NAME, PracticeMover, Scene, practice_running, practise
-from bot.trying import sample
 from db import links, tests
 from db.engine import Database
 from db.schema import Course, LedgerRow, Person, ProgrammeVersion

@@ -18,7 +18,7 @@ import pytest
 from sqlalchemy import select
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from bot import examination
+from bot.cli import examination
 from bot.clocks import PlatformClock
 from bot.flows import day, joining
 from bot.flows.desk import Desk

@@ -12,7 +12,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from PIL.GifImagePlugin import GifImageFile
 
-from bot.drawing import NothingToDraw, picture_of
+from bot.cli.drawing import NothingToDraw, picture_of
 from bot.practice.pictures import film_sides
 from plans.figures import film
 from plans.figures.body import Body

@@ -7,7 +7,7 @@ from importlib.resources import files
 
 import pytest
 
-from bot.writing import judged
+from bot.words.judging import judged
 from plans.cert import missing
 from plans.dose import items, minutes
 from plans.easing import eased, hold_floor
