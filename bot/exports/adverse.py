@@ -12,7 +12,6 @@ from bot.exports.naming import name_of
 from bot.exports.records import CAUTION, Plain
 from bot.flows import bodies, deciding
 from bot.flows.desk import programme_in
-from bot.flows.showing import handed_out
 from bot.words.csv_file import csv_file
 from db.courses import CourseState
 from db.own_data import CoachWord
@@ -194,7 +193,7 @@ def _movements(kept: Kept, place: int | None) -> dict[str, str]:
     programme = _programme(kept, row.version_id)
     if row.day is None or row.day > len(programme.days):
         return {}
-    day = handed_out(programme, row, replace(bodies.fit_of(kept.course, row, pairs), barred=()))
+    day = bodies.handed_out(programme, row, replace(bodies.fit_of(kept.course, row, pairs), barred=()))
     return {item.movement.key: item.movement.name for _block, item in items(day.session)}
 
 

@@ -5,10 +5,11 @@ from __future__ import annotations
 
 from dataclasses import fields, replace
 
-from bot.flows import bodies, day, deciding, showing, telling
+from bot.flows import bodies, day, deciding, telling
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words.cards import picture_of_words
+from bot.words.checkin import ask, caution
 from bot.words.message import Message
 from db import courses, outbox, tests
 from db.courses import CourseState
@@ -164,7 +165,7 @@ async def _in_time(desk: Desk, course: Course, row: LedgerRow, said: CheckIn) ->
     """What is said of a session that was cut to the client's minutes."""
     programme = await desk.programme_of(course, row)
     fit = bodies.fit_of(course, row, await courses.history(desk.session, course))
-    short, whole = (showing.handed_out(programme, row, one) for one in (fit, replace(fit, minutes=None)))
+    short, whole = (bodies.handed_out(programme, row, one) for one in (fit, replace(fit, minutes=None)))
     return counted(said, whole, short)
 
 
@@ -227,7 +228,7 @@ async def _refer(desk: Desk, person: Person, course: Course, newest: LedgerRow, 
     if newest.kind in (RowKind.SESSION, RowKind.ASKING) and held.completion is None:
         newest.kind = RowKind.WAITING
     await outbox.withdraw(desk.session, person.chat, "waiting")
-    await desk.say(person, showing.caution(desk.words(person), said))
+    await desk.say(person, caution(desk.words(person), said))
 
 
 async def _answer_question(desk: Desk, person: Person, course: Course, newest: LedgerRow) -> None:
@@ -251,7 +252,7 @@ async def _late(
     missing = next_ask(said)
     open_today = newest.kind == RowKind.SESSION and await courses.said_of(desk.session, newest) == CheckIn()
     if missing is not None:
-        text, buttons = showing.ask(words, row.id, missing, said)
+        text, buttons = ask(words, row.id, missing, said)
         await desk.say(person, Message(text, buttons))
     elif open_today and any(vote.verdict is Verdict.REST for vote in fresh):
         position = courses.position_of(course)
@@ -309,4 +310,4 @@ async def take_morning(desk: Desk, person: Person, course: Course, row: LedgerRo
         await desk.edit(person, Message(words.say("checkin.morning_noted", answer=said)), row.outbox_id)
     await day.fill(desk, person, course, row)
     if course.state == CourseState.WAITING:
-        await desk.say(person, showing.caution(words, CheckIn()))
+        await desk.say(person, caution(words, CheckIn()))

@@ -6,7 +6,7 @@ from datetime import timedelta
 
 from pydantic import TypeAdapter
 
-from bot.flows import bodies, showing
+from bot.flows import bodies
 from bot.flows.desk import Desk
 from bot.flows.rights import own_course
 from bot.words.charts import doses_words
@@ -35,7 +35,7 @@ async def show(desk: Desk, person: Person, coach: Coach, course_id: int) -> None
         Handed(
             (row.local_date - first).days // 7,
             versions[row.version_id].day(row.day),
-            showing.handed_out(versions[row.version_id], row, bodies.fit_of(course, row, pairs[: number + 1])),
+            bodies.handed_out(versions[row.version_id], row, bodies.fit_of(course, row, pairs[: number + 1])),
             entry.checkin,
         )
         for number, (row, entry) in enumerate(pairs)

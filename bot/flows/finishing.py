@@ -6,7 +6,7 @@ from collections import Counter
 from dataclasses import dataclass
 from datetime import timedelta
 
-from bot.flows import bodies, photos, progress, showing, telling, times
+from bot.flows import bodies, photos, progress, telling, times
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words.ending import found_out
@@ -65,7 +65,7 @@ async def past_of(desk: Desk, course: Course) -> Past:
     for number, (row, entry) in enumerate(pairs):
         if entry.kind is RowKind.SESSION and row.day is not None:
             programme = await desk.programme_of(course, row)
-            day = showing.handed_out(programme, row, bodies.fit_of(course, row, pairs[: number + 1]))
+            day = bodies.handed_out(programme, row, bodies.fit_of(course, row, pairs[: number + 1]))
             handed[entry] = {item.movement.key: item.movement for _block, item in items(day.session)}
     return Past(tuple(entry for _row, entry in pairs), handed, bodies.lasting_fit(course))
 

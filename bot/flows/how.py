@@ -7,7 +7,7 @@ from importlib.util import find_spec
 
 from markupsafe import Markup
 
-from bot.flows import bodies, recordings, showing, times
+from bot.flows import bodies, recordings, times
 from bot.flows.desk import Desk
 from bot.flows.naming import MOST, named
 from bot.flows.rights import NotAllowed
@@ -67,7 +67,7 @@ async def _todays(desk: Desk, person: Person) -> Sequence[Item]:
     if row is None or row.day is None or row.kind not in (RowKind.SESSION, RowKind.MEASURE):
         return []
     pairs = [(r, e) for r, e in await courses.history(desk.session, course) if r.local_date <= row.local_date]
-    day = showing.handed_out(await desk.programme(course), row, bodies.fit_of(course, row, pairs))
+    day = bodies.handed_out(await desk.programme(course), row, bodies.fit_of(course, row, pairs))
     return [item for _block, item in items(day.session)]
 
 

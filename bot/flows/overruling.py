@@ -7,7 +7,7 @@ from datetime import date, timedelta
 
 from sqlalchemy import update
 
-from bot.flows import bodies, deciding, finishing, showing, times
+from bot.flows import bodies, deciding, finishing, times
 from bot.flows.asking import Asked, close, open_for
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed, own_course
@@ -21,6 +21,7 @@ from plans.heavier import More, more_of, movements_of
 from plans.ledger import Entry, RowKind
 from plans.past import Past
 from plans.programme import Programme
+from plans.replay import facts_of
 from plans.rules import Verdict
 
 TAPPED = frozenset({Word.REPEAT, Word.EASE, Word.CLIMB, Word.REST, Word.MOVE, Word.FINISH})
@@ -270,5 +271,5 @@ async def _end_now(desk: Desk, person: Person, at: Standing, *, sure: bool) -> N
 
 def because(words: Words, found: Decision) -> str:
     """Why a date brings what it brings, for the coach."""
-    facts = found.facts or (showing.facts_of(found.as_json()) if found.votes else {})
+    facts = found.facts or (facts_of(found.as_json()) if found.votes else {})
     return str(words.say("ruling.why", reason=found.reason, f=facts))
