@@ -63,8 +63,6 @@ class Ranked:
 
     movements: tuple[str, ...]
     went: Went
-    days_with: int
-    days_without: int
     plain: float | None = None
     change: float | None = None
     low: float | None = None
@@ -187,10 +185,10 @@ def _ranked(
     there = round(sum(column))
     others = len(column) - there
     if effect is None or min(there, others) < LEAST_DAYS:
-        return Ranked(group, Went.TOO_FEW, there, others, beside=beside, instead=instead)
+        return Ranked(group, Went.TOO_FEW, beside=beside, instead=instead)
     low, high = effect.change - Z95 * effect.error, effect.change + Z95 * effect.error
     went = Went.BETTER if high < 0 else Went.WORSE if low > 0 else Went.UNCLEAR
-    return Ranked(group, went, there, others, effect.plain, effect.change, low, high, beside, instead)
+    return Ranked(group, went, effect.plain, effect.change, low, high, beside, instead)
 
 
 def _place(group: Ranked) -> tuple[bool, float, tuple[str, ...]]:
