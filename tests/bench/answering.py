@@ -162,7 +162,7 @@ async def main(rates: Sequence[float], seconds: float, runs: int, webhook: bool)
         for rate in rates:
             for _ in range(runs):
                 for name, begin in subjects.items():
-                    async with platform(CROWD) as api:
+                    async with platform(module=CROWD) as api:
                         print(f"{rate:g} a second, {name}: {await run(begin, api, rate, seconds)}", flush=True)
 
 
