@@ -19,12 +19,11 @@ from sqlalchemy.ext.asyncio import AsyncSession
 from telegram import BotCommand
 from telegram.error import InvalidToken, TelegramError
 
-from bot import heartbeat, web, webhook
+from bot import failing, heartbeat, web, webhook
 from bot.alive import alive, worker_name
 from bot.clocks import Calendar, Machine, PlatformClock, SystemCalendar, SystemMachine
 from bot.commands import menu
 from bot.ending import LAST_SECONDS, cancelled, end_in, finished
-from bot.flows import failing
 from bot.handlers import STORED, Stored, handlers
 from bot.heartbeat import Heartbeat
 from bot.lead import Lead

@@ -39,7 +39,7 @@ from bot.practice.showing import shown_all
 from bot.practice.store import Store
 from bot.practice.trying import sample
 from bot.practising import COACH, COACH_NAME, PracticeMover, Scene, practice_running, practise
-from db import links, tests
+from db import links, measures
 from db.engine import Database
 from db.schema import Course, LedgerRow, Person, ProgrammeVersion
 from plans.ledger import RowKind
@@ -241,7 +241,7 @@ class World:
             task = stage.programme.day(row.day).measure if row.day is not None and row.kind in _WITH_DAY else None
             if task is not None:
                 course = await session.get_one(Course, row.course_id)
-                if row.day in await tests.days_tested(session, course, task.measure):
+                if row.day in await measures.days_tested(session, course, task.measure):
                     task = None
         load = stage.asked.get((row.day or 0, row.level)) if row.kind == RowKind.SESSION else None
         return Row(row.id, load, task.measure if task is not None else None)

@@ -105,7 +105,7 @@ def rehearse(
     from rich.progress import Progress
 
     from bot import rehearsing
-    from bot.rehearsal_picture import picture
+    from plans.charts.rehearsal import picture
 
     programme = _good_programme_in(file)
     source = file.read_text(encoding="utf-8-sig")

@@ -5,13 +5,13 @@ from __future__ import annotations
 
 from dataclasses import fields, replace
 
-from bot.flows import bodies, day, deciding, telling
+from bot.flows import day, telling
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words.cards import picture_of_words
 from bot.words.checkin import ask, caution
 from bot.words.message import Message
-from db import courses, outbox, tests
+from db import bodies, courses, measures, outbox
 from db.courses import CourseState
 from db.schema import Course, LedgerRow, Person
 from plans import course as way
@@ -138,7 +138,7 @@ async def change(
         after = await _in_time(desk, course, row, after)
     if after == before:
         return
-    await tests.close(desk.session, course, desk.now)
+    await measures.close(desk.session, course, desk.now)
     await _write(desk, person, row, before, after, quote)
     fresh = await _fresh_votes(desk, course, row, before, after)
     await telling.tell(desk, course, fresh, row=row, said=after, quote=quote)
@@ -198,7 +198,7 @@ async def note(desk: Desk, person: Person, row: LedgerRow | None, said: list[tup
 
 async def _fresh_votes(desk: Desk, course: Course, row: LedgerRow, before: CheckIn, after: CheckIn) -> list[Vote]:
     """The votes of this answer that the earlier one did not call for; a mere maybe is asked back first."""
-    settings = deciding.settings_of(await desk.programme(course))
+    settings = (await desk.programme(course)).settings
     rows = await courses.history(desk.session, course)
     usual = bodies.usual_of(course)
     past = Past.of((entry for r, entry in rows if r.local_date < row.local_date), settings, usual)
@@ -269,7 +269,7 @@ async def _soften(desk: Desk, course: Course, row: LedgerRow, before: CheckIn, a
     """What a report before the session does to a session that is already handed out."""
     if row.kind != RowKind.SESSION or after.completion is not None or next_ask(after) is not None:
         return
-    settings = deciding.settings_of(await desk.programme(course))
+    settings = (await desk.programme(course)).settings
     position = courses.position_of(course)
     now = way.soften_today(after, position, settings, bodies.usual_of(course))
     earlier = way.soften_today(before, position, settings, bodies.usual_of(course))

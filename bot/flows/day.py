@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
-from bot.flows import bodies, deciding, evening, finishing, moving, noting, showing, telling, times
+from bot.flows import deciding, evening, finishing, moving, noting, showing, telling, times
 from bot.flows.desk import Desk
 from bot.words import Words
 from bot.words.message import Button, Message, column
-from db import courses, due, outbox, tests
+from db import bodies, courses, due, measures, outbox
 from db.courses import CourseState
 from db.delivery import Kind
 from db.schema import Course, LedgerRow, Person
@@ -142,7 +142,7 @@ async def make(desk: Desk, person: Person, course: Course, day: date, *, by_itse
         if not by_itself:
             await desk.say(person, _pause_message(desk, person, course))
         return
-    await tests.close(desk.session, course, desk.now)
+    await measures.close(desk.session, course, desk.now)
     if await moving.at_the_boundary(desk, person, course):
         programme = await desk.programme(course)
     past = [entry for _row, entry in await courses.history(desk.session, course)]
@@ -153,7 +153,7 @@ async def make(desk: Desk, person: Person, course: Course, day: date, *, by_itse
     row = await courses.make_row(desk.session, course, decision, day=day, zone=times.zone_of(person), now=desk.now)
     row.lacks = deciding.lacking(programme, course, row)
     if not any(entry.day for entry in past):
-        await tests.adopt(desk.session, course, row, programme.day(row.day or 1).measure)
+        await measures.adopt(desk.session, course, row, programme.day(row.day or 1).measure)
     await _tell_of_making(desk, course, past, row, decision)
     if decision.kind is RowKind.WAITING:
         course.state = CourseState.WAITING

@@ -6,7 +6,6 @@ import base64
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from datetime import datetime
-from functools import lru_cache
 from typing import Any
 
 from markupsafe import Markup
@@ -15,14 +14,13 @@ from sqlalchemy.ext.asyncio import AsyncSession
 from bot.flows.installation import DEFAULTS, Installation
 from bot.words import Words, words
 from bot.words.message import Message
+from bot.words.programmes import programme_in
 from db import outbox
 from db.attachments import attach_recipe
 from db.courses import CourseState
 from db.delivery import Kind
 from db.schema import Course, LedgerRow, Person, ProgrammeVersion
 from plans.programme import Programme
-from plans.reading import read_programme
-from plans.translated import in_language
 from plans.units import Units
 
 TERMS = "2026-11-26"
@@ -215,15 +213,3 @@ class Desk:
     def _key(self) -> str:
         self._said += 1
         return f"{self.cause}:{self._said}"
-
-
-def programme_in(version: ProgrammeVersion, language: str | None = None) -> Programme:
-    """The programme of a stored version, as it is written or for a reader of a language."""
-    return _read(version.source, language)
-
-
-@lru_cache(maxsize=256)
-def _read(source: str, language: str | None) -> Programme:
-    if language is None:
-        return read_programme(source)
-    return in_language(_read(source, None), language, words(language).gettext)

@@ -6,13 +6,12 @@ from datetime import timedelta
 
 from pydantic import TypeAdapter
 
-from bot.flows import bodies
 from bot.flows.desk import Desk
 from bot.flows.rights import own_course
 from bot.words.charts import doses_words
 from bot.words.message import Message, Picture
 from bot.words.muscles import muscle_words
-from db import courses
+from db import bodies, courses
 from db.schema import Coach, Person
 from plans.charts.doses import Doses
 from plans.charts.doses import Muscle as Panel

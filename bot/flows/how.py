@@ -7,14 +7,14 @@ from importlib.util import find_spec
 
 from markupsafe import Markup
 
-from bot.flows import bodies, recordings, times
+from bot.flows import recordings, times
 from bot.flows.desk import Desk
 from bot.flows.naming import MOST, named
 from bot.flows.rights import NotAllowed
 from bot.words.cards import film_picture
 from bot.words.message import ON_PHONE, Button, Message, column
 from bot.words.muscles import muscle_words
-from db import courses
+from db import bodies, courses
 from db.schema import Person
 from plans.cautions import caution_words
 from plans.dose import items

@@ -9,11 +9,12 @@ from datetime import date, datetime, timedelta
 
 from bot.flows import drafts, times
 from bot.flows.asking import Asked, about, close, open_for
-from bot.flows.desk import Desk, programme_in
+from bot.flows.desk import Desk
 from bot.flows.drafts import Draft
 from bot.flows.rights import NotAllowed, acting_for, coach_of_version, may, own_version
 from bot.words import LOCALES, Words
 from bot.words.message import Button, Message, Picture, Rows, shortened
+from bot.words.programmes import programme_in
 from db import links, programmes
 from db.helpers import Right
 from db.links import Terms

@@ -21,9 +21,10 @@ from bot.flows import (
     times,
 )
 from bot.flows.asking import Asked, close, open_for
-from bot.flows.desk import TERMS, Desk, programme_in
+from bot.flows.desk import TERMS, Desk
 from bot.words import OWN_NAMES, Words
 from bot.words.message import Button, Message, column, joined
+from bot.words.programmes import programme_in
 from db import coaches, courses, due, links, people
 from db.courses import CourseState
 from db.links import LinkProblem

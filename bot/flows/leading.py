@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from markupsafe import Markup
 
-from bot.flows import bodies, checkin, day
+from bot.flows import checkin, day
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words import Words
@@ -14,7 +14,7 @@ from bot.words.checkin import first_buttons
 from bot.words.doses import item_line, named
 from bot.words.measured import side_words
 from bot.words.message import ON_PHONE, Button, Message, Rows
-from db import courses, outbox
+from db import bodies, courses, outbox
 from db.courses import CourseState
 from db.delivery import Kind
 from db.schema import Course, LedgerRow, Person

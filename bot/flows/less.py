@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from bot.flows import bodies, checkin, times
+from bot.flows import checkin, times
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words import Words
 from bot.words.message import Button, Message, column
-from db import courses
+from db import bodies, courses
 from db.courses import CourseState
 from db.schema import Course, LedgerRow, Person
 from plans import track

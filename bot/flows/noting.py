@@ -7,12 +7,12 @@ from datetime import date
 
 from markupsafe import Markup
 
-from bot.flows.bodies import NO_FIT, Pairs
 from bot.flows.showing import session, ways_into_test
 from bot.words import Words
 from bot.words.checkin import ask, first_buttons, fix_button, lead_button, numbers
 from bot.words.facts import facts
 from bot.words.message import ON_PHONE, Button, Message, Rows, column, joined
+from db.bodies import NO_FIT, Pairs
 from db.schema import LedgerRow
 from plans.checkin import CheckIn, Kind
 from plans.course import Decision

@@ -7,13 +7,13 @@ from datetime import date, timedelta
 
 from sqlalchemy import update
 
-from bot.flows import bodies, deciding, finishing, times
+from bot.flows import deciding, finishing, times
 from bot.flows.asking import Asked, close, open_for
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed, own_course
 from bot.words import Words
 from bot.words.message import Button, Message, Rows, column
-from db import alerts, courses
+from db import alerts, bodies, courses
 from db.courses import CourseState
 from db.schema import Answer, Coach, Course, Overrule, Person
 from plans.course import Decision, Overruling, Word
@@ -184,7 +184,7 @@ def _more(at: Standing, then: Decision) -> More | None:
     """In what the day to come is heavier than what was last done clean; None when it is not."""
     if then.day is None:
         return None
-    past = Past.of(at.past, deciding.settings_of(at.programme), bodies.usual_of(at.course))
+    past = Past.of(at.past, at.programme.settings, bodies.usual_of(at.course))
     done = [at.programme.day(number) for number in past.known if number <= len(at.programme.days)]
     known = {key for one in done for key in movements_of(one)}
     clean = [at.programme.day(number) for number in past.clean_days if number <= len(at.programme.days)]

@@ -7,7 +7,6 @@ from datetime import date
 
 from markupsafe import Markup
 
-from bot.flows.bodies import NO_FIT, Pairs, handed_out
 from bot.words import Words
 from bot.words.cards import session_picture
 from bot.words.checkin import (
@@ -23,6 +22,7 @@ from bot.words.checkin import (
 from bot.words.doses import headline, link_words, session_lines
 from bot.words.measured import ways_in
 from bot.words.message import ON_PHONE, Button, Message, Rows, column, joined
+from db.bodies import NO_FIT, Pairs, handed_out
 from db.schema import LedgerRow
 from plans.checkin import Area, CheckIn
 from plans.dose import minutes
