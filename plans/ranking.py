@@ -18,7 +18,7 @@ from itertools import combinations
 from plans.adherence import Z95
 from plans.checkin import Completion, Place
 from plans.ledger import Entry, RowKind
-from plans.pooling import Effect, Pooling, without_drift
+from plans.pooling import Effect, Pooling, dot, without_drift
 
 LEAST_DAYS = 5
 """Days with a movement, and days without it, that are too few to tell when there are fewer (own choice)."""
@@ -126,7 +126,7 @@ def ranking(days: Sequence[Followed], outcome: Outcome = Outcome.TIGHTNESS) -> R
     columns = [[float(bool(day.movements & set(group))) for day in ordered] for group in groups]
     times = [float((day.on - ordered[0].on).days) for day in ordered]
     rests = [without_drift(column, times) for column in columns]
-    told = [index for index, rest in enumerate(rests) if _product(rest, rest) > DRIFT]
+    told = [index for index, rest in enumerate(rests) if dot(rest, rest) > DRIFT]
     effects: dict[int, Effect] = {}
     if told and len(ordered) >= 2 * LEAST_DAYS:
         pooling = Pooling.of([columns[index] for index in told], [float(day.next) for day in ordered], times)
@@ -167,12 +167,8 @@ def _company(
 
 
 def _alike(first: Sequence[float], second: Sequence[float]) -> float:
-    size = (_product(first, first) * _product(second, second)) ** 0.5
-    return _product(first, second) / size if size > DRIFT else 0.0
-
-
-def _product(first: Sequence[float], second: Sequence[float]) -> float:
-    return sum(a * b for a, b in zip(first, second, strict=True))
+    size = (dot(first, first) * dot(second, second)) ** 0.5
+    return dot(first, second) / size if size > DRIFT else 0.0
 
 
 def _ranked(

@@ -18,19 +18,12 @@ from db.engine import Database, opened
 from db.schema import Due, Lease, Note
 from db.trouble import passing
 from db.writer import Job, NestedWrite, announce, inside_write
-from tests.integration.fakes import database_in
 from tests.postgres import Server
 from tests.stores import Databases, here, kept_in
 
 pytestmark = pytest.mark.usefixtures("store")
 
 AT = datetime(2026, 3, 2, 7, tzinfo=UTC)
-
-
-@pytest.fixture
-async def database(tmp_path: Path) -> AsyncIterator[Database]:
-    async with database_in(tmp_path) as database:
-        yield database
 
 
 def noting(name: str, value: int = 0) -> Job[str]:

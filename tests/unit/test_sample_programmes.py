@@ -15,16 +15,12 @@ from plans.heavier import is_heavier, movements_of
 from plans.lint import check
 from plans.movements import library
 from plans.programme import Day, Programme
-from plans.reading import read_programme
+from tests.samples import sample
 
 LENGTHS = {"rowing-club": 28, "hill-walkers": 29, "pit-musicians": 42}
 
 
-def read(name: str) -> Programme:
-    return read_programme(files("plans.library").joinpath(f"{name}.yaml").read_text(encoding="utf-8"), name=name)
-
-
-SAMPLES = {name: read(name) for name in LENGTHS}
+SAMPLES = {name: sample(name) for name in LENGTHS}
 every = pytest.mark.parametrize("sample", SAMPLES.values(), ids=SAMPLES)
 
 
@@ -76,8 +72,8 @@ def test_a_sample_begins_and_ends_with_the_same_test_and_rests_once_a_week(sampl
 
 
 def test_the_lengths_and_paces_are_these() -> None:
-    assert {name: len(sample.days) for name, sample in SAMPLES.items()} == LENGTHS
-    assert {name: sample.pace for name, sample in SAMPLES.items()} == {
+    assert {name: len(one.days) for name, one in SAMPLES.items()} == LENGTHS
+    assert {name: one.pace for name, one in SAMPLES.items()} == {
         "rowing-club": "own",
         "hill-walkers": "together",
         "pit-musicians": "own",

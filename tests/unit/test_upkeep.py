@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import date, timedelta
-from functools import cache
-from importlib.resources import files
 
 import pytest
 from hypothesis import given, settings
@@ -25,16 +23,10 @@ from plans.reading import read_programme
 from plans.upkeep import LEAST, MOST, USUAL_SETS, Upkeep, upkeep
 from plans.upkeep_file import Wording, upkeep_text
 from tests import mutating
-from tests.samples import programme, session
+from tests.samples import SAMPLES, programme, sample, session
 from tests.texts import HEAD
 
-SAMPLES = ("rowing-club", "hill-walkers", "pit-musicians")
 ALL_KINDS = tuple(MovementKind)
-
-
-@cache
-def sample(name: str) -> Programme:
-    return read_programme(files("plans.library").joinpath(f"{name}.yaml").read_text(encoding="utf-8"))
 
 
 def day(*items: str) -> str:
