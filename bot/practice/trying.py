@@ -11,7 +11,8 @@ from typing import Protocol
 
 from aiohttp import web
 
-from bot.practice.controls import Route, body_of, number_of, text_of
+from bot.practice.asked import body_of, number_of, text_of
+from bot.practice.controls import Route
 from bot.practice.journal import journal
 from bot.practice.manners import Act, Manner, Say, Scene, Tap, next_act
 from bot.practice.platform import Platform
