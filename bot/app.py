@@ -86,8 +86,7 @@ async def running(
     settings: Settings, *, calendar: Calendar, machine: SystemMachine, role: Role = Role.ALL
 ) -> AsyncIterator[Running]:
     """Everything that `serve` does, while the block runs. Raises CannotServe before it begins."""
-    if settings.token is None:
-        raise CannotServe("there is no token: set EASEWARD_TOKEN or EASEWARD_TOKEN_FILE")
+    token = token_of(settings)
     if settings.webhook_url and role is not Role.SENDER:
         webhook.checked(settings.webhook_url, _shown(settings.webhook_secret), settings.web_port)
     if settings.ping_url is not None:
@@ -97,7 +96,7 @@ async def running(
         await steadily(lambda: migrate.upgrade(settings.database_url))
         async with opened(settings.database_url) as database:
             await _share_clock(database, machine)
-            application = built(settings.token.get_secret_value(), settings.api_url)
+            application = built(token, settings.api_url)
             username = await _meet_platform(application)
             add_handlers(application, handlers(username, settings.installation))
             house = _House(settings, database, application, username, calendar, machine, Metrics())
@@ -106,6 +105,18 @@ async def running(
                     yield program
             finally:
                 await application.shutdown()
+
+
+def token_of(settings: Settings) -> str:
+    """The bot's token. Raises CannotServe."""
+    if settings.token is None:
+        raise CannotServe("there is no token: set EASEWARD_TOKEN or EASEWARD_TOKEN_FILE")
+    return settings.token.get_secret_value()
+
+
+def refused() -> CannotServe:
+    """What is to be said when the platform does not know the token."""
+    return CannotServe("the platform refuses the token: check EASEWARD_TOKEN")
 
 
 def _shown(secret: SecretStr | None) -> str | None:
@@ -128,7 +139,7 @@ async def _meet_platform(application: QuietApplication) -> str:
             await _show_menus(application)
             return str(application.bot.username)
         except InvalidToken:
-            raise CannotServe("the platform refuses the token: check EASEWARD_TOKEN") from None
+            raise refused() from None
         except TelegramError as error:
             pause = await _rest("platform-not-reached", error, pause)
 

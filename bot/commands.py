@@ -96,7 +96,7 @@ COMMANDS: Mapping[str, Command] = {
     "how": how.asked,
     "shorter": less.shorter,
     "lighter": _alone(less.lighter),
-    "measure": measuring.asked,
+    "measure": _alone(measuring.asked),
     "progress": _alone(progress.show),
     "away": away.asked,
     "settings": _alone(settings.show),

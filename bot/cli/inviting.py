@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 from telegram.error import InvalidToken, TelegramError
 
-from bot.app import CannotServe
+from bot.app import CannotServe, refused, token_of
 from bot.clocks import SystemCalendar
 from bot.receiving import built
 from bot.settings import Settings
@@ -16,14 +16,13 @@ from db.engine import opened
 
 async def invite_coach(settings: Settings, say: Callable[[str], None]) -> None:
     """Prints a one-time link for a coach. Raises CannotServe."""
-    if settings.token is None:
-        raise CannotServe("there is no token: set EASEWARD_TOKEN or EASEWARD_TOKEN_FILE")
+    token = token_of(settings)
     await migrate.upgrade(settings.database_url)
-    username = await _username(settings, settings.token.get_secret_value())
+    username = await _username(settings, token)
     now = SystemCalendar().now()
     async with opened(settings.database_url) as database:
-        token = await database.write(lambda session: links.new_coach_link(session, now))
-    say(f"https://t.me/{username}?start={token}")
+        link = await database.write(lambda session: links.new_coach_link(session, now))
+    say(f"https://t.me/{username}?start={link}")
     say(f"It opens once, within {links.COACH_LINK_DAYS} days.")
 
 
@@ -33,7 +32,7 @@ async def _username(settings: Settings, token: str) -> str:
         await application.bot.initialize()
         return str(application.bot.username)
     except InvalidToken:
-        raise CannotServe("the platform refuses the token: check EASEWARD_TOKEN") from None
+        raise refused() from None
     except TelegramError as error:
         raise CannotServe(f"the platform does not answer at {settings.api_url}: {type(error).__name__}") from None
     finally:

@@ -49,7 +49,7 @@ def question(desk: Desk, person: Person, course: Course, step: Step) -> Message:
     return Message(text, ((Button(_("Yes"), f"{prefix}:{YES}"), Button(_("No"), f"{prefix}:{NO}")),))
 
 
-async def answer(desk: Desk, course: Course, step: str, value: str) -> bool:
+async def answer(course: Course, step: str, value: str) -> bool:
     """Keeps one answer; False when the question is not the one that is open. Raises NotAllowed for a strange one."""
     said = course.screened or {}
     if next_step(said) != step:

@@ -244,7 +244,7 @@ async def screen(desk: Desk, person: Person, course: Course, step: str, value: s
     """One answer about age or health, at joining or when health has changed. Raises NotAllowed for a strange one."""
     if course.state not in (CourseState.JOINING, CourseState.WAITING):
         return
-    if not await health.answer(desk, course, step, value):
+    if not await health.answer(course, step, value):
         return
     if course.state == CourseState.WAITING:
         await health.ask_on(desk, person, course)

@@ -27,7 +27,7 @@ from plans.tries import Try, tries_in
 from plans.units import Units, kept, unit_in, value_in
 
 
-async def asked(desk: Desk, person: Person, wanted: str) -> None:
+async def asked(desk: Desk, person: Person) -> None:
     """Explains the programme's test and how to begin; of several it asks which. Raises NotAllowed."""
     course = await _course(desk, person)
     keys = (await desk.programme(course)).measures or tuple(sorted({t.measure for t in await _taken(desk, course)}))
@@ -257,7 +257,7 @@ async def _finished(desk: Desk, person: Person, course: Course) -> None:
     for test in [test for test in taken if test.begun_at == last.begun_at and test.measure == last.measure]:
         first = next(t for t in taken if t.measure == test.measure and t.side == test.side)
         noted.append((_field(test), f"{test.measure} {test.value:g}"))
-        said.append(result(desk.words(person), person, first, test))
+        said.append(result(desk.words(person), first, test))
     await checkin.note(desk, person, row, noted)
     await desk.say(person, Message(joined(*said, labels(desk.words(person), person, taken, last))))
     task = await _task_of(desk, course, last.measure)
@@ -272,7 +272,7 @@ def _field(test: MeasureRow) -> str:
 # --- in words -----------------------------------------------------------------------------------------------------
 
 
-def result(words: Words, person: Person, first: MeasureRow, last: MeasureRow) -> Markup:
+def result(words: Words, first: MeasureRow, last: MeasureRow) -> Markup:
     """What one side's test came to, and what that is worth beside the first one."""
     measure, units = MEASURES[last.measure], words.units
     before, after = (value_in(test.value or 0.0, measure.unit, units) for test in (first, last))

@@ -66,7 +66,7 @@ def empty(stock: bool) -> Begin:
     return begin
 
 
-def ours(place: Place, *, webhook: bool = False, workers: int = 1) -> Begin:
+def ours(place: Place, *, webhook: bool = False) -> Begin:
     """`easeward serve` on a fresh database."""
 
     @asynccontextmanager
@@ -140,7 +140,7 @@ async def _tapped(http: aiohttp.ClientSession, api: str, coming: list[Any], most
 
 
 @contextmanager
-def _places(safe: bool = True) -> Any:
+def _places() -> Any:
     with serving(options=SAFE, on_disk=True) as server:
         yield Files(), Databases(server)
 

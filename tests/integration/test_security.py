@@ -91,7 +91,7 @@ async def test_a_request_whose_end_is_told_in_two_ways_is_no_second_request(data
 
 
 async def test_an_error_inside_says_nothing_of_what_is_inside(
-    database: Database, monkeypatch: pytest.MonkeyPatch, caplog: pytest.LogCaptureFixture
+    database: Database, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     async def broken(*_anything: object) -> int:
         raise ValueError("Ada's knee")
