@@ -19,12 +19,11 @@ from sqlalchemy.ext.asyncio import AsyncSession
 from telegram import BotCommand
 from telegram.error import InvalidToken, TelegramError
 
-from bot import heartbeat, web, webhook
+from bot import failing, heartbeat, web, webhook
 from bot.alive import alive, worker_name
 from bot.clocks import Calendar, Machine, PlatformClock, SystemCalendar, SystemMachine
 from bot.commands import menu
 from bot.ending import LAST_SECONDS, cancelled, end_in, finished
-from bot.flows import failing
 from bot.handlers import STORED, Stored, handlers
 from bot.heartbeat import Heartbeat
 from bot.lead import Lead
@@ -37,9 +36,8 @@ from bot.settings import Settings
 from bot.ticks import Ticker, ticking
 from bot.transport import AiohttpRequest, TooMany
 from bot.words import LOCALES
-from db import links
-from db import migrate as migrations
-from db.engine import Database, answers, opened, served_alone, serving_lock
+from db import migrate
+from db.engine import Database, answers, opened, serving_lock
 from db.trouble import steadily
 
 log = logging.getLogger(__name__)
@@ -88,18 +86,17 @@ async def running(
     settings: Settings, *, calendar: Calendar, machine: SystemMachine, role: Role = Role.ALL
 ) -> AsyncIterator[Running]:
     """Everything that `serve` does, while the block runs. Raises CannotServe before it begins."""
-    if settings.token is None:
-        raise CannotServe("there is no token: set EASEWARD_TOKEN or EASEWARD_TOKEN_FILE")
+    token = token_of(settings)
     if settings.webhook_url and role is not Role.SENDER:
         webhook.checked(settings.webhook_url, _shown(settings.webhook_secret), settings.web_port)
     if settings.ping_url is not None:
         heartbeat.checked(settings.ping_url.get_secret_value())
     await steadily(lambda: answers(settings.database_url))
     async with serving_lock(settings.database_url):
-        await steadily(lambda: migrations.upgrade(settings.database_url))
+        await steadily(lambda: migrate.upgrade(settings.database_url))
         async with opened(settings.database_url) as database:
             await _share_clock(database, machine)
-            application = built(settings.token.get_secret_value(), settings.api_url)
+            application = built(token, settings.api_url)
             username = await _meet_platform(application)
             add_handlers(application, handlers(username, settings.installation))
             house = _House(settings, database, application, username, calendar, machine, Metrics())
@@ -108,6 +105,18 @@ async def running(
                     yield program
             finally:
                 await application.shutdown()
+
+
+def token_of(settings: Settings) -> str:
+    """The bot's token. Raises CannotServe."""
+    if settings.token is None:
+        raise CannotServe("there is no token: set EASEWARD_TOKEN or EASEWARD_TOKEN_FILE")
+    return settings.token.get_secret_value()
+
+
+def refused() -> CannotServe:
+    """What is to be said when the platform does not know the token."""
+    return CannotServe("the platform refuses the token: check EASEWARD_TOKEN")
 
 
 def _shown(secret: SecretStr | None) -> str | None:
@@ -130,7 +139,7 @@ async def _meet_platform(application: QuietApplication) -> str:
             await _show_menus(application)
             return str(application.bot.username)
         except InvalidToken:
-            raise CannotServe("the platform refuses the token: check EASEWARD_TOKEN") from None
+            raise refused() from None
         except TelegramError as error:
             pause = await _rest("platform-not-reached", error, pause)
 
@@ -327,9 +336,6 @@ def _handling(application: QuietApplication, machine: Machine) -> Callable[..., 
     return handle
 
 
-# --- the commands that need all of it ------------------------------------------------------------
-
-
 async def serve(settings: Settings, role: Role) -> None:
     """Runs until a signal asks to stop, or a loop dies."""
     set_up_logs(settings.log_level)
@@ -342,31 +348,3 @@ async def serve(settings: Settings, role: Role) -> None:
         await program.until(stop)
         end_in(LAST_SECONDS)
     log.info("stopped")
-
-
-async def migrate(settings: Settings, say: Callable[[str], None]) -> None:
-    """Brings the database to this program's tables, alone with it."""
-    async with served_alone(settings.database_url):
-        say(f"the tables are at version {await migrations.upgrade(settings.database_url)}")
-
-
-async def invite_coach(settings: Settings, say: Callable[[str], None]) -> None:
-    """Prints a one-time link for a coach."""
-    if settings.token is None:
-        raise CannotServe("there is no token: set EASEWARD_TOKEN or EASEWARD_TOKEN_FILE")
-    await migrations.upgrade(settings.database_url)
-    application = built(settings.token.get_secret_value(), settings.api_url)
-    try:
-        await application.bot.initialize()
-        username = application.bot.username
-    except InvalidToken:
-        raise CannotServe("the platform refuses the token: check EASEWARD_TOKEN") from None
-    except TelegramError as error:
-        raise CannotServe(f"the platform does not answer at {settings.api_url}: {type(error).__name__}") from None
-    finally:
-        await application.bot.shutdown()
-    now = SystemCalendar().now()
-    async with opened(settings.database_url) as database:
-        token = await database.write(lambda session: links.new_coach_link(session, now))
-    say(f"https://t.me/{username}?start={token}")
-    say(f"It opens once, within {links.COACH_LINK_DAYS} days.")

@@ -65,44 +65,13 @@ async def _privacy(desk: Desk, person: Person, rest: str) -> None:
     await desk.say(person, Message(desk.words(person).say("client.privacy")))
 
 
-async def _settings(desk: Desk, person: Person, rest: str) -> None:
-    await settings.show(desk, person)
+def _alone(act: Callable[[Desk, Person], Awaitable[None]]) -> Command:
+    """A command whose further words say nothing."""
 
+    async def command(desk: Desk, person: Person, rest: str) -> None:
+        await act(desk, person)
 
-async def _stop(desk: Desk, person: Person, rest: str) -> None:
-    await leaving.ask(desk, person)
-
-
-async def _today(desk: Desk, person: Person, rest: str) -> None:
-    await day.today(desk, person)
-
-
-async def _how(desk: Desk, person: Person, rest: str) -> None:
-    await how.asked(desk, person, rest)
-
-
-async def _mine(desk: Desk, person: Person, rest: str) -> None:
-    await mine.show(desk, person)
-
-
-async def _shorter(desk: Desk, person: Person, rest: str) -> None:
-    await less.shorter(desk, person, rest)
-
-
-async def _lighter(desk: Desk, person: Person, rest: str) -> None:
-    await less.lighter(desk, person)
-
-
-async def _progress(desk: Desk, person: Person, rest: str) -> None:
-    await progress.show(desk, person)
-
-
-async def _away(desk: Desk, person: Person, rest: str) -> None:
-    await away.asked(desk, person, rest)
-
-
-async def _measure(desk: Desk, person: Person, rest: str) -> None:
-    await measuring.asked(desk, person, rest)
+    return command
 
 
 def _for_coach(act: Callable[[Desk, Person, Coach], Awaitable[None]], right: Right) -> Command:
@@ -123,17 +92,17 @@ async def _people(desk: Desk, person: Person, rest: str) -> None:
 COMMANDS: Mapping[str, Command] = {
     "start": _start,
     "help": _help,
-    "today": _today,
-    "how": _how,
-    "shorter": _shorter,
-    "lighter": _lighter,
-    "measure": _measure,
-    "progress": _progress,
-    "away": _away,
-    "settings": _settings,
-    "mine": _mine,
+    "today": _alone(day.today),
+    "how": how.asked,
+    "shorter": less.shorter,
+    "lighter": _alone(less.lighter),
+    "measure": _alone(measuring.asked),
+    "progress": _alone(progress.show),
+    "away": away.asked,
+    "settings": _alone(settings.show),
+    "mine": _alone(mine.show),
     "privacy": _privacy,
-    "stop": _stop,
+    "stop": _alone(leaving.ask),
     "people": _people,
     "programmes": _for_coach(programmes.list_programmes, Right.PUBLISH),
     "invite": _for_coach(inviting.choose_invite, Right.PUBLISH),

@@ -18,7 +18,8 @@ from sqlalchemy import select
 
 from bot.app import Running
 from bot.flows.drafts import Draft
-from bot.invented import (
+from bot.logs import set_up_logs
+from bot.practice.invented import (
     DATES,
     PLAYING,
     ROWING,
@@ -32,14 +33,13 @@ from bot.invented import (
     by_programme,
     group,
 )
-from bot.logs import set_up_logs
-from bot.manners import CITY, Act, Say, Tap, asked, city_is_asked
+from bot.practice.manners import CITY, Act, Say, Tap, asked, city_is_asked
 from bot.practice.platform import Platform
 from bot.practice.showing import shown_all
 from bot.practice.store import Store
+from bot.practice.trying import sample
 from bot.practising import COACH, COACH_NAME, PracticeMover, Scene, practice_running, practise
-from bot.trying import sample
-from db import links, tests
+from db import links, measures
 from db.engine import Database
 from db.schema import Course, LedgerRow, Person, ProgrammeVersion
 from plans.ledger import RowKind
@@ -241,7 +241,7 @@ class World:
             task = stage.programme.day(row.day).measure if row.day is not None and row.kind in _WITH_DAY else None
             if task is not None:
                 course = await session.get_one(Course, row.course_id)
-                if row.day in await tests.days_tested(session, course, task.measure):
+                if row.day in await measures.days_tested(session, course, task.measure):
                     task = None
         load = stage.asked.get((row.day or 0, row.level)) if row.kind == RowKind.SESSION else None
         return Row(row.id, load, task.measure if task is not None else None)

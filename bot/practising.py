@@ -13,10 +13,10 @@ from pathlib import Path
 
 from pydantic import SecretStr
 
-from bot import trying
 from bot.app import Running, running
 from bot.clocks import SystemMachine
 from bot.logs import set_up_logs
+from bot.practice import trying
 from bot.practice.clock import StandingCalendar, Unsettled
 from bot.practice.controls import controls
 from bot.practice.faults import Faults

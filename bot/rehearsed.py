@@ -7,8 +7,8 @@ import json
 import sys
 from typing import Any
 
-from bot.rehearsal_picture import picture
 from bot.rehearsing import rehearse
+from plans.charts.rehearsal import picture
 from plans.figures.raster import png
 from plans.reading import read_programme
 

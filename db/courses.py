@@ -12,7 +12,7 @@ from sqlalchemy.ext.asyncio import AsyncSession
 
 from db.due import DueKind
 from db.schema import Alert, AlertCall, Answer, CheckInRow, Course, Due, LedgerRow, MeasureRow, Outbox, Person
-from plans.checkin import Area, CheckIn, Completion, Flag, FlagState, Kind, Morning, Place, Side, Why
+from plans.checkin import CheckIn, Morning, as_kept
 from plans.course import Decision, Position
 from plans.ledger import Entry, RowKind
 
@@ -28,17 +28,6 @@ class CourseState(StrEnum):
 
 
 OPEN = (CourseState.JOINING, CourseState.ACTIVE, CourseState.WAITING)
-
-_TYPES = {
-    "completion": Completion,
-    "kind": Kind,
-    "place": Place,
-    "area": Area,
-    "side": Side,
-    "why": Why,
-    "flag": Flag,
-    "flag_state": FlagState,
-}
 
 
 async def open_course(session: AsyncSession, person: Person) -> Course | None:
@@ -155,11 +144,7 @@ def as_checkin(row: CheckInRow | None) -> CheckIn:
     """A stored check-in as the rules read it."""
     if row is None:
         return CheckIn()
-    values = {name.name: getattr(row, name.name) for name in fields(CheckIn)}
-    for name, kind in _TYPES.items():
-        if values[name] is not None:
-            values[name] = kind(values[name])
-    return CheckIn(**values)
+    return as_kept({field.name: getattr(row, field.name) for field in fields(CheckIn)})
 
 
 def write_checkin(row: CheckInRow, said: CheckIn, now: datetime) -> None:

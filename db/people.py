@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
-from sqlalchemy import select, update
+from sqlalchemy import Select, or_, select, update
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from db.schema import Coach, Consent, Person
@@ -17,6 +17,22 @@ HEARD_ANEW = timedelta(hours=1)
 async def by_chat(session: AsyncSession, chat: int) -> Person | None:
     """The person of a chat, if this chat has spoken before."""
     return await session.scalar(select(Person).where(Person.chat == chat))
+
+
+async def named(session: AsyncSession, name: str, *, among: Select[int] | None = None) -> Person:
+    """The one person of a chat number or first name, among those of some ids where these are given.
+
+    Raises LookupError when there is nobody, or more than one.
+    """
+    number = int(name) if name.lstrip("-").isdecimal() else None
+    query = select(Person).where(or_(Person.chat == number, Person.label == name))
+    if among is not None:
+        query = query.where(Person.id.in_(among))
+    found = (await session.scalars(query)).all()
+    if len(found) != 1:
+        how = "nobody" if not found else f"{len(found)} people"
+        raise LookupError(f"{how} with the chat number or name {name!r}; a chat number is always one")
+    return found[0]
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import StrEnum
+from typing import Any
 
 
 class Completion(StrEnum):
@@ -112,3 +114,24 @@ class CheckIn:
     tightness: int | None = None
     flag: Flag | None = None
     flag_state: FlagState | None = None
+
+
+_WORDS: Mapping[str, type[StrEnum]] = {
+    "completion": Completion,
+    "kind": Kind,
+    "place": Place,
+    "area": Area,
+    "side": Side,
+    "why": Why,
+    "flag": Flag,
+    "flag_state": FlagState,
+}
+"""The fields of a check-in that are kept as words, and of which words."""
+
+
+def as_kept(values: Mapping[str, Any]) -> CheckIn:
+    """The check-in of these fields as they are kept. Raises ValueError for a word that this version does not know."""
+    read: dict[str, Any] = {
+        name: _WORDS[name](value) if name in _WORDS and value is not None else value for name, value in values.items()
+    }
+    return CheckIn(**read)

@@ -18,8 +18,6 @@ from plans.delivered import share_of
 from plans.ledger import Entry, RowKind
 
 WEEK, MONTH = timedelta(days=7), timedelta(days=28)
-LITTLE = 0.35
-"""An interval that is wider cannot tell 60 % from 95 % (own choice): it proves little."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,11 +43,6 @@ class Rate:
     low: float
     high: float
 
-    @property
-    def proves_little(self) -> bool:
-        """Whether the interval is too wide to tell a poor share from a good one; one client's week always is."""
-        return self.high - self.low > LITTLE
-
 
 @dataclass(frozen=True, slots=True)
 class Step:
@@ -61,19 +54,18 @@ class Step:
     high: float
 
     @property
-    def is_clear(self) -> bool:
-        """Whether it is surely up or surely down."""
-        return self.low > 0 or self.high < 0
+    def surely(self) -> int:
+        """1 when it is surely up, -1 when surely down, else 0."""
+        return (self.low > 0) - (self.high < 0)
 
 
 @dataclass(frozen=True, slots=True)
 class Figure:
-    """One figure in its three times, and how the week and the month stand against the month before."""
+    """One figure in its three times, and how the month stands against the month before."""
 
     week: Rate
     month: Rate
     before: Rate
-    week_step: Step
     month_step: Step
 
 
@@ -140,7 +132,7 @@ Groups = Sequence[Sequence[Due]]
 
 def _figure(week: Groups, month: Groups, before: Groups, count: _Count) -> Figure:
     this, now, then = (_Shares.of(groups, count) for groups in (week, month, before))
-    return Figure(this.rate(), now.rate(), then.rate(), this.step(then), now.step(then))
+    return Figure(this.rate(), now.rate(), then.rate(), now.step(then))
 
 
 @dataclass(frozen=True, slots=True)

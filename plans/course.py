@@ -71,15 +71,15 @@ def step(
     if way.together:
         position = Position(track.pace.group_day(today), position.level)
     if overruling is None:
-        return _ground(track, way, position, past, today, ask=ask).decision
+        return _ground(way, position, past, today, ask=ask).decision
     if overruling.goes_on and past.last is not None:
         ground = _go_on(way, position, past, today, let_go=True)
     else:
-        ground = _ground(track, way, position, past, today, ask=ask)
+        ground = _ground(way, position, past, today, ask=ask)
     return overruled(way, ground, overruling)
 
 
-def _ground(track: Track, way: Way, position: Position, past: Past, today: date, *, ask: bool) -> Ground:
+def _ground(way: Way, position: Position, past: Past, today: date, *, ask: bool) -> Ground:
     """What the rules alone make of a date, and what a coach's word would start from."""
     last = past.last
     if last is None:

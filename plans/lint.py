@@ -11,12 +11,12 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from plans import dose
 from plans.allowed import near
 from plans.cert import missing
-from plans.claims import promise
 from plans.equipment import is_at_hand
 from plans.findings import Finding, Grade, Report, gathered
 from plans.jumps import jumps
 from plans.movements import Movement, MovementKind, Muscle, easier_than
 from plans.programme import WEEK, Day, Programme, Sides, Span
+from plans.promises import promise
 from plans.translated import every_text, untranslated
 
 LEAST_A_WEEK, ENOUGH_A_WEEK, MUCH_A_WEEK, MUCH_A_SESSION = 120, 300, 600, 240

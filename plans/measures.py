@@ -169,11 +169,6 @@ _ALL = (
 MEASURES: Mapping[str, Measure] = MappingProxyType({measure.key: measure for measure in _ALL})
 
 
-def sem(sd: float, icc: float) -> float:
-    """Standard error of measurement, SD x sqrt(1 - ICC), in the unit of the SD."""
-    return sd * sqrt(1 - icc)
-
-
 def mdc95(standard_error: float) -> float:
     """The smallest change that repeating the test alone gives only once in twenty times: 1.96 x sqrt 2 x SEM."""
     return 1.96 * sqrt(2) * standard_error

@@ -196,19 +196,18 @@ def library() -> Library:
 
 def harder_than(key: str, movements: Mapping[str, Movement]) -> Iterator[str]:
     """The movements up the chain from one, nearest first; a chain never comes round."""
-    seen = {key}
-    following = movements[key].harder if key in movements else None
-    while following is not None and following in movements and following not in seen:
-        yield following
-        seen.add(following)
-        following = movements[following].harder
+    return _chain(key, movements, lambda movement: movement.harder)
 
 
 def easier_than(key: str, movements: Mapping[str, Movement]) -> Iterator[str]:
     """The movements down the chain from one, nearest first."""
+    return _chain(key, movements, lambda movement: movement.easier)
+
+
+def _chain(key: str, movements: Mapping[str, Movement], after: Callable[[Movement], str | None]) -> Iterator[str]:
     seen = {key}
-    following = movements[key].easier if key in movements else None
+    following = after(movements[key]) if key in movements else None
     while following is not None and following in movements and following not in seen:
         yield following
         seen.add(following)
-        following = movements[following].easier
+        following = after(movements[following])

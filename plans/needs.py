@@ -122,7 +122,7 @@ def _needs(client: Standing) -> Iterator[Need]:
 
 
 def _changes(client: Standing) -> Iterator[Need]:
-    if client.completion.month_step.high < 0:
+    if client.completion.month_step.surely < 0:
         rate, before = client.completion.month, client.completion.before
         facts = {"now": round(100 * rate.most), "before": round(100 * before.least)}
         yield Need(Why.LESS_DONE, facts, before.least - rate.most)

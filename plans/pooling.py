@@ -64,7 +64,7 @@ class Pooling:
             raise ValueError(f"{len(values)} values: at least four are needed beside a level and a drift")
         rest = [without_drift(column, times) for column in columns]
         y = without_drift(values, times)
-        return cls([[_dot(x, z) for z in rest] for x in rest], tuple(_dot(x, y) for x in rest), _dot(y, y), len(y) - 2)
+        return cls([[dot(x, z) for z in rest] for x in rest], tuple(dot(x, y) for x in rest), dot(y, y), len(y) - 2)
 
     def at(self, ratio: float) -> Solved:
         """The model when effects spread `ratio` times as much as single values. Raises ValueError for 0 and less."""
@@ -73,8 +73,8 @@ class Pooling:
         share = ratio * ratio
         matrix = [[share * value + (i == j) for j, value in enumerate(row)] for i, row in enumerate(self.together)]
         inverse, log_determinant = _inverse(matrix)
-        thetas = tuple(share * _dot(row, self.along) for row in inverse)
-        variance = (self.scatter - _dot(thetas, self.along)) / self.free
+        thetas = tuple(share * dot(row, self.along) for row in inverse)
+        variance = (self.scatter - dot(thetas, self.along)) / self.free
         likelihood = -(self.free * log(max(variance, TINY)) + log_determinant) / 2
         return Solved(likelihood, variance, thetas, [[variance * share * value for value in row] for row in inverse])
 
@@ -89,12 +89,12 @@ class Pooling:
         """The mean and spread of one effect, over the ratios and within each (a t distribution)."""
         own = self.together[index][index]
         mix = [value / own for value in self.together[index]]
-        means = [_dot(mix, one.thetas) for one in solved]
-        spreads = [_dot(mix, [_dot(row, mix) for row in one.covariance]) for one in solved]
+        means = [dot(mix, one.thetas) for one in solved]
+        spreads = [dot(mix, [dot(row, mix) for row in one.covariance]) for one in solved]
         heavy = self.free / (self.free - 2) if self.free > 2 else float(self.free + 1)
         total = sum(weights)
-        mean = _dot(weights, means) / total
-        within = heavy * _dot(weights, spreads) / total
+        mean = dot(weights, means) / total
+        within = heavy * dot(weights, spreads) / total
         between = sum(weight * (one - mean) ** 2 for weight, one in zip(weights, means, strict=True)) / total
         return Effect(self.along[index] / own, mean, (within + between) ** 0.5)
 
@@ -104,12 +104,13 @@ def without_drift(values: Column, times: Column) -> list[float]:
     count = len(values)
     middle, level = sum(times) / count, sum(values) / count
     clock = [time - middle for time in times]
-    width = _dot(clock, clock)
-    slope = _dot(clock, values) / width if width else 0.0
+    width = dot(clock, clock)
+    slope = dot(clock, values) / width if width else 0.0
     return [value - level - slope * time for value, time in zip(values, clock, strict=True)]
 
 
-def _dot(first: Column, second: Column) -> float:
+def dot(first: Column, second: Column) -> float:
+    """The sum of the products of two columns of one length."""
     return sum(a * b for a, b in zip(first, second, strict=True))
 
 

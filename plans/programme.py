@@ -8,6 +8,7 @@ from enum import StrEnum
 
 from plans.equipment import Thing
 from plans.movements import Library, Movement, Muscle, Variation, library
+from plans.rules import Settings
 
 WEEK = 7
 """Days of a week when no training days are named."""
@@ -225,15 +226,6 @@ class Day:
 
 
 @dataclass(frozen=True, slots=True)
-class RuleSettings:
-    """A programme's own cut-offs on the 0-10 pain scale; they can only make the rules stricter."""
-
-    pain_clean: int = 2
-    pain_acceptable: int = 5
-    pain_severe: int = 8
-
-
-@dataclass(frozen=True, slots=True)
 class Training:
     """Sessions on so many days a week: on these weekdays (Monday is 0), or on days that the client chooses."""
 
@@ -271,7 +263,7 @@ class Programme:
     """What belongs to the programme and is no exercise."""
     movements: tuple[Movement, ...] = ()
     """The coach's own movements."""
-    settings: RuleSettings = field(default_factory=RuleSettings)
+    settings: Settings = field(default_factory=Settings)
     texts: Mapping[str, Mapping[str, str]] = field(default_factory=dict)
     """Its own texts in other languages: by language, each by the text as it is written."""
     say: Say = field(default=as_written, compare=False, repr=False)

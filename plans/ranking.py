@@ -18,7 +18,7 @@ from itertools import combinations
 from plans.adherence import Z95
 from plans.checkin import Completion, Place
 from plans.ledger import Entry, RowKind
-from plans.pooling import Effect, Pooling, without_drift
+from plans.pooling import Effect, Pooling, dot, without_drift
 
 LEAST_DAYS = 5
 """Days with a movement, and days without it, that are too few to tell when there are fewer (own choice)."""
@@ -63,8 +63,6 @@ class Ranked:
 
     movements: tuple[str, ...]
     went: Went
-    days_with: int
-    days_without: int
     plain: float | None = None
     change: float | None = None
     low: float | None = None
@@ -128,7 +126,7 @@ def ranking(days: Sequence[Followed], outcome: Outcome = Outcome.TIGHTNESS) -> R
     columns = [[float(bool(day.movements & set(group))) for day in ordered] for group in groups]
     times = [float((day.on - ordered[0].on).days) for day in ordered]
     rests = [without_drift(column, times) for column in columns]
-    told = [index for index, rest in enumerate(rests) if _product(rest, rest) > DRIFT]
+    told = [index for index, rest in enumerate(rests) if dot(rest, rest) > DRIFT]
     effects: dict[int, Effect] = {}
     if told and len(ordered) >= 2 * LEAST_DAYS:
         pooling = Pooling.of([columns[index] for index in told], [float(day.next) for day in ordered], times)
@@ -169,12 +167,8 @@ def _company(
 
 
 def _alike(first: Sequence[float], second: Sequence[float]) -> float:
-    size = (_product(first, first) * _product(second, second)) ** 0.5
-    return _product(first, second) / size if size > DRIFT else 0.0
-
-
-def _product(first: Sequence[float], second: Sequence[float]) -> float:
-    return sum(a * b for a, b in zip(first, second, strict=True))
+    size = (dot(first, first) * dot(second, second)) ** 0.5
+    return dot(first, second) / size if size > DRIFT else 0.0
 
 
 def _ranked(
@@ -187,10 +181,10 @@ def _ranked(
     there = round(sum(column))
     others = len(column) - there
     if effect is None or min(there, others) < LEAST_DAYS:
-        return Ranked(group, Went.TOO_FEW, there, others, beside=beside, instead=instead)
+        return Ranked(group, Went.TOO_FEW, beside=beside, instead=instead)
     low, high = effect.change - Z95 * effect.error, effect.change + Z95 * effect.error
     went = Went.BETTER if high < 0 else Went.WORSE if low > 0 else Went.UNCLEAR
-    return Ranked(group, went, there, others, effect.plain, effect.change, low, high, beside, instead)
+    return Ranked(group, went, effect.plain, effect.change, low, high, beside, instead)
 
 
 def _place(group: Ranked) -> tuple[bool, float, tuple[str, ...]]:

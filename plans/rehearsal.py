@@ -19,7 +19,7 @@ from plans.ledger import Entry, Question, RowKind
 from plans.pace import Pace, pace_of
 from plans.past import Past
 from plans.programme import Programme
-from plans.rules import Settings, Tell, Verdict
+from plans.rules import Tell, Verdict
 from plans.simulated import Asked, Body, Nature
 from plans.track import track_of
 
@@ -76,8 +76,7 @@ class Stage:
         self.first = next((self.asked[day.number, 0].work for day in programme.days if day.kind == "session"), 1.0)
         self.pace = pace_of(programme, START)
         self.track = track_of(programme, self.pace)
-        asked = programme.settings
-        self.settings = Settings(clean=asked.pain_clean, acceptable=asked.pain_acceptable, severe=asked.pain_severe)
+        self.settings = programme.settings
 
 
 def journey(stage: Stage, nature: Nature, rng: random.Random, *, watch: Watch | None = None) -> Journey:

@@ -6,19 +6,9 @@ from collections.abc import Mapping
 from dataclasses import fields
 from typing import Any
 
-from plans.checkin import Area, CheckIn, Completion, Flag, FlagState, Kind, Morning, Place, Side, Why
+from plans.checkin import CheckIn, Morning, as_kept
 from plans.rules import Evidence, Lingering, Settings, Verdict, Vote, most_cautious, votes
 
-_CHECKIN: dict[str, Any] = {
-    "completion": Completion,
-    "kind": Kind,
-    "place": Place,
-    "area": Area,
-    "side": Side,
-    "why": Why,
-    "flag": Flag,
-    "flag_state": FlagState,
-}
 _EVIDENCE: dict[str, Any] = {"morning": Morning, "morning_before": Morning, "lingering": Lingering, "weeks": tuple}
 
 
@@ -40,13 +30,12 @@ def _differing(value: Any, usual: Any) -> dict[str, Any]:
 
 def evidence_of(stored: Mapping[str, Any]) -> Evidence:
     """The evidence from its stored form. Raises ValueError for a word that this version does not know."""
-    said = {name: _CHECKIN.get(name, lambda same: same)(value) for name, value in stored["checkin"].items()}
     rest = {
         name: _EVIDENCE.get(name, lambda same: same)(value)
         for name, value in stored.items()
         if name not in ("checkin", "settings")
     }
-    return Evidence(CheckIn(**said), settings=Settings(**stored["settings"]), **rest)
+    return Evidence(as_kept(stored["checkin"]), settings=Settings(**stored["settings"]), **rest)
 
 
 def replayed(decision: Mapping[str, Any]) -> tuple[Verdict, tuple[Vote, ...]] | None:
@@ -59,3 +48,11 @@ def replayed(decision: Mapping[str, Any]) -> tuple[Verdict, tuple[Vote, ...]] | 
     given = votes(evidence_of(decision["seen"]))
     lapsed = tuple(Vote("lapse", Verdict.REPEAT) for vote in decision["votes"] if vote["rule"] == "lapse")
     return most_cautious((*lapsed, *given)), given
+
+
+def facts_of(decision: Mapping[str, object] | None) -> dict[str, object]:
+    """The numbers behind the reason of a stored decision."""
+    decision = decision or {}
+    stored = decision.get("votes")
+    found = [v for v in stored if v["rule"] == decision.get("reason")] if isinstance(stored, list) else []
+    return dict(found[0]["facts"]) if found else {}

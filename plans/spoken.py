@@ -66,17 +66,18 @@ def _ordered(low: int, high: int, *, about: bool = False, up_to: bool = False) -
 
 
 def _effort(value: Any) -> Any:
-    text = _written(value) or ""
-    if not re.fullmatch(r"\d{1,2}(\s*[-–]\s*\d{1,2})?", text) or _span(text).high > 10:
-        raise ValueError("1 to 10 of 10, or a range like 5-6")
-    return _span(text)
+    return _small(value, 10, "1 to 10 of 10, or a range like 5-6")
 
 
 def _turns(value: Any) -> Any:
     """Sets or rounds: 3, or 2-3 when the last one is only for those who like."""
+    return _small(value, 20, "1 to 20, or a range like 2-3")
+
+
+def _small(value: Any, most: int, otherwise: str) -> Any:
     text = _written(value) or ""
-    if not re.fullmatch(r"\d{1,2}(\s*[-–]\s*\d{1,2})?", text) or _span(text).high > 20:
-        raise ValueError("1 to 20, or a range like 2-3")
+    if not re.fullmatch(r"\d{1,2}(\s*[-–]\s*\d{1,2})?", text) or _span(text).high > most:
+        raise ValueError(otherwise)
     return _span(text)
 
 

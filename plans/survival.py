@@ -40,21 +40,14 @@ class Step:
 
 @dataclass(frozen=True, slots=True)
 class Curve:
-    """The share that is still there after each time; `median` is when it first is a half or less, None before that.
-
-    `median_low` and `median_high` are the times at which a half first is inside the interval, and no longer is
-    (Brookmeyer & Crowley 1982); None: not yet.
-    """
+    """The share that is still there after each time at which somebody left."""
 
     people: int
     steps: tuple[Step, ...]
-    median: int | None
-    median_low: int | None
-    median_high: int | None
 
-    def share_after(self, time: int) -> float:
-        """The share that stays longer than a time, 0-1."""
-        return next((step.share for step in reversed(self.steps) if step.time <= time), 1.0)
+    def at(self, time: int) -> Step | None:
+        """The step that holds at a time; none while nobody has left."""
+        return next((step for step in reversed(self.steps) if step.time <= time), None)
 
 
 def kaplan_meier(stays: Iterable[Stay]) -> Curve:
@@ -79,13 +72,7 @@ def kaplan_meier(stays: Iterable[Stay]) -> Curve:
         else:  # the formula ends at a share of 0; the upper end stays what it was (own choice)
             low, high = 0.0, steps[-1].high if steps else wilson(0, there)[1]
         steps.append(Step(time, there, gone, share, low, high))
-    return Curve(
-        people=len(found),
-        steps=tuple(steps),
-        median=next((step.time for step in steps if step.share <= 0.5), None),
-        median_low=next((step.time for step in steps if step.low <= 0.5), None),
-        median_high=next((step.time for step in steps if step.high <= 0.5), None),
-    )
+    return Curve(len(found), tuple(steps))
 
 
 def _interval(share: float, greenwood: float) -> tuple[float, float]:

@@ -41,21 +41,6 @@ class Direction(StrEnum):
 
 
 @dataclass(frozen=True, slots=True)
-class Line:
-    """A slope per unit of time with its interval, and where the line stands at time 0.
-
-    `low` and `high` are None when there are too few points for any interval of that confidence. `intercept` is the
-    median of what is left when the slope is taken off; the line through both medians stands at `through_medians`.
-    """
-
-    slope: float
-    low: float | None
-    high: float | None
-    intercept: float
-    through_medians: float
-
-
-@dataclass(frozen=True, slots=True)
 class Trend:
     """The change over a span of days in points of the 0-10 scale, with its 95 % interval, from so many answers.
 
@@ -72,39 +57,20 @@ class Trend:
     high: float | None = None
 
 
-def theil_sen(points: Sequence[Point], *, confidence: float = CONFIDENCE, alike: float = 0.0) -> Line:
-    """The line through points at different times, with Sen's interval by the normal approximation (his 2.6).
-
-    `alike`, from 0 to below 1, is the correlation of neighbouring points. Raises ValueError for fewer than two points
-    or for two points at one time.
-
-    >>> line = theil_sen([(1, 9), (2, 15), (3, 19), (4, 20), (10, 45), (12, 55), (18, 78)], confidence=0.93)
-    >>> line.slope, line.low, line.high, line.intercept, line.through_medians
-    (4.0, 3.7142857142857144, 4.375, 6.0, 4.0)
-    """
-    if len(points) < 2 or len({t for t, _y in points}) < len(points):
-        raise ValueError("a slope needs values at two times at least, and one value at each time")
-    slopes = _slopes(points)
-    slope = median(slopes)
-    low, high = _interval(slopes, _spread([y for _t, y in points], alike), confidence)
-    return Line(
-        slope=slope,
-        low=low,
-        high=high,
-        intercept=median(y - slope * t for t, y in points),
-        through_medians=median(y for _t, y in points) - slope * median(t for t, _y in points),
-    )
-
-
-def _slopes(points: Sequence[Point]) -> list[float]:
-    """All slopes between two points, the least first."""
+def slopes(points: Sequence[Point]) -> list[float]:
+    """All slopes between two points at different times, the least first; Theil-Sen's own is their median."""
     return sorted((y - x) / (t - s) for (s, x), (t, y) in combinations(sorted(points), 2))
 
 
-def _interval(slopes: Sequence[float], spread: float, confidence: float) -> tuple[float, float] | tuple[None, None]:
-    """Sen's interval of the median slope; none where there are too few for that confidence."""
-    off = floor((len(slopes) - NormalDist().inv_cdf((1 + confidence) / 2) * spread) / 2) - 1
-    return (slopes[off], slopes[-1 - off]) if off >= 0 else (None, None)
+def interval(between: Sequence[float], error: float, confidence: float) -> tuple[float, float] | tuple[None, None]:
+    """Sen's interval of the median slope by the normal approximation (his 2.6); none where there are too few for it.
+
+    >>> points = [(1, 9), (2, 15), (3, 19), (4, 20), (10, 45), (12, 55), (18, 78)]
+    >>> median(slopes(points)), interval(slopes(points), spread([y for _t, y in points]), 0.93)
+    (4.0, (3.7142857142857144, 4.375))
+    """
+    off = floor((len(between) - NormalDist().inv_cdf((1 + confidence) / 2) * error) / 2) - 1
+    return (between[off], between[-1 - off]) if off >= 0 else (None, None)
 
 
 def kendall(values: Sequence[float], *, alike: float = 0.0) -> float:
@@ -113,16 +79,17 @@ def kendall(values: Sequence[float], *, alike: float = 0.0) -> float:
     Corrected for continuity, and for equal values; 0 when all are equal.
     """
     signs = sum((later > earlier) - (later < earlier) for earlier, later in combinations(values, 2))
-    spread = _spread(values, alike)
-    if abs(signs) <= 1 or spread == 0:
+    error = spread(values, alike)
+    if abs(signs) <= 1 or error == 0:
         return 0.0
-    return (signs - (1 if signs > 0 else -1)) / spread
+    return (signs - (1 if signs > 0 else -1)) / error
 
 
-def _spread(values: Sequence[float], alike: float) -> float:
+def spread(values: Sequence[float], alike: float = 0.0) -> float:
     """The standard error of Kendall's statistic without a trend.
 
-    Neighbours that are alike widen it by (1 + r) / (1 - r) in its square, as they do for a mean.
+    Neighbours that correlate by `alike` (r, from 0 to below 1) widen it by (1 + r) / (1 - r) in its square, as they do
+    for a mean.
     """
     count = len(values)
     equal = sum(same * (same - 1) * (2 * same + 5) for same in Counter(values).values())
@@ -136,10 +103,10 @@ def trend(said: Iterable[tuple[date, int]], until: date) -> Trend:
     if len(found) < LEAST_ANSWERS or days < LEAST_SPAN:
         return Trend(Direction.TOO_FEW, len(found), days)
     points = [((on - found[0][0]).days, value) for on, value in found]
-    slopes, values = _slopes(points), [value for _t, value in points]
-    slope = median(slopes)
+    between, values = slopes(points), [value for _t, value in points]
+    slope = median(between)
     alike = _alike([(t, y - slope * t) for t, y in points])
-    low, high = _interval(slopes, _spread(values, alike), CONFIDENCE)
+    low, high = interval(between, spread(values, alike), CONFIDENCE)
     if low is None or high is None:
         return Trend(Direction.TOO_FEW, len(found), days)
     direction = _direction(kendall(values, alike=alike), low, high)

@@ -35,11 +35,10 @@ WARM_UP = "Walk on the spot for two minutes and move every joint that you will u
 
 @dataclass(frozen=True, slots=True)
 class Upkeep:
-    """What is done three times a week; `left_over` are the programme's muscles that no allowed movement works."""
+    """What is done three times a week, for those muscles of the programme that an allowed movement works."""
 
     session: Session
     muscles: tuple[Muscle, ...]
-    left_over: tuple[Muscle, ...]
 
     @property
     def minutes(self) -> int:
@@ -75,8 +74,7 @@ def upkeep(
         raise ValueError(f"{programme.title}: no movement is left for {', '.join(programme.muscles)}")
     plan.shorten(kept)
     plan.fill(kept)
-    left_over = tuple(muscle for muscle in programme.muscles if muscle not in kept)
-    return Upkeep(plan.session(), kept, left_over)
+    return Upkeep(plan.session(), kept)
 
 
 @dataclass(frozen=True, slots=True, eq=False)

@@ -9,7 +9,8 @@ from typing import Any
 
 from plans.equipment import Thing
 from plans.movements import Movement
-from plans.programme import Item, MeasureTask, Programme, RuleSettings, Say, Session, Sides, Span, as_written
+from plans.programme import Item, MeasureTask, Programme, Say, Session, Sides, Span, as_written
+from plans.rules import Settings
 from plans.spoken import OLDEST
 from plans.upkeep import A_WEEK, WEEKS, Upkeep
 from plans.yaml_text import yaml_text
@@ -114,11 +115,11 @@ def _ages(ages: Span | None) -> str | None:
     return f"{ages.low}+" if ages.high == OLDEST else f"{ages.low}-{ages.high}"
 
 
-def _settings(settings: RuleSettings) -> dict[str, int]:
+def _settings(settings: Settings) -> dict[str, int]:
     return {
-        "pain-clean": settings.pain_clean,
-        "pain-acceptable": settings.pain_acceptable,
-        "pain-severe": settings.pain_severe,
+        "pain-clean": settings.clean,
+        "pain-acceptable": settings.acceptable,
+        "pain-severe": settings.severe,
     }
 
 

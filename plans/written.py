@@ -10,7 +10,7 @@ from plans.changing import MOMENT, Changing, Moment
 from plans.equipment import Equipment
 from plans.measures import MEASURES
 from plans.movements import Closed, Described, Key, Link, Muscle, Text
-from plans.programme import ONCE, WARM_UP, BuildUp, RuleSettings, Sides, Span
+from plans.programme import ONCE, WARM_UP, BuildUp, Sides, Span
 from plans.rules import Settings
 from plans.spoken import Ages, AnySpan, Effort, Rest, Seconds, Short, StartTime, TrainingDays, Turns, Weight
 
@@ -245,12 +245,12 @@ class WrittenSettings(Closed):
 
     @model_validator(mode="after")
     def _keeps_the_hard_bounds(self) -> WrittenSettings:
-        Settings(clean=self.pain_clean, acceptable=self.pain_acceptable, severe=self.pain_severe)
+        self.plain()
         return self
 
-    def plain(self) -> RuleSettings:
-        """The same as plain values."""
-        return RuleSettings(self.pain_clean, self.pain_acceptable, self.pain_severe)
+    def plain(self) -> Settings:
+        """The same for the rules. Raises ValueError for what would loosen them."""
+        return Settings(clean=self.pain_clean, acceptable=self.pain_acceptable, severe=self.pain_severe)
 
 
 class WrittenProgramme(Closed):

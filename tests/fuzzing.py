@@ -16,35 +16,25 @@ from importlib.resources import files
 from typing import Any
 
 from sqlalchemy.ext.asyncio import AsyncSession
-from telegram import User
 
 from bot import webhook
 from bot.commands import COMMANDS
-from bot.handlers import STORED, Stored, handlers
-from bot.receiving import QuietApplication, add_handlers, built, dispatch
+from bot.receiving import QuietApplication
 from bot.taps import TAPS
 from db import due, inbox
 from db.engine import Database
 from db.schema import Coach, Course, Person, ProgrammeVersion
+from tests.integration import updates
 from tests.log_fuzz import replies
 from tests.mutating import mutant
 
 NOW = datetime(2026, 5, 4, 6, 0, tzinfo=UTC)
 COACH, CLIENT, STRANGER = 11, 12, 13
-BOT = {"id": 1000, "is_bot": True, "first_name": "Easeward", "username": "easeward_bot"}
+BOT: dict[str, Any] = {"id": 1000, "is_bot": True, "first_name": "Easeward", "username": "easeward_bot"}
 SAMPLE = files("plans.library").joinpath("rowing-club.yaml").read_text(encoding="utf-8")
 
 Update = dict[str, Any]
 Rng = random.Random
-
-
-def application() -> QuietApplication:
-    """The chat library's application with all handlers and no platform."""
-    found = built("1000:practice", "http://127.0.0.1:9")
-    found.bot._bot_user = User.de_json(BOT, None)
-    found._initialized = True
-    add_handlers(found, handlers("easeward_bot"))
-    return found
 
 
 async def people(session: AsyncSession) -> None:
@@ -252,18 +242,14 @@ async def handled(database: Database, app: QuietApplication, update: Mapping[str
     """Handles an update as the inbox's worker does. Raises what its handler raises."""
 
     async def job(_session: AsyncSession) -> None:
-        token = STORED.set(Stored(NOW, document))
-        try:
-            await dispatch(app, inbox.without_identity(update))
-        finally:
-            STORED.reset(token)
+        await updates.handled(app, inbox.without_identity(update), NOW, document)
 
     await database.write(job)
 
 
 async def run(database: Database, seed: int, count: int) -> tuple[Counter[str], list[str]]:
     """Lets so many updates in, most of them possible; what came of them, and what should not have."""
-    rng, app, found, wrong = Rng(seed), application(), Counter[str](), list[str]()
+    rng, app, found, wrong = Rng(seed), updates.offline(BOT["username"]), Counter[str](), list[str]()
     for number in range(1, count + 1):
         is_broken = rng.random() < 0.3
         update = broken(rng, number) if is_broken else possible(rng, number)

@@ -11,8 +11,7 @@ from functools import cache
 from sqlalchemy import update
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from bot.flows import deciding
-from db import alerts, courses, outbox, tests
+from db import alerts, courses, measures, outbox
 from db.courses import CourseState
 from db.schema import Coach, Course, LedgerRow, Outbox, Person, ProgrammeVersion
 from plans import course as way
@@ -159,7 +158,7 @@ class _Living:
             courses.position_of(self.course),
             [*self.past, *asked],
             on,
-            settings=deciding.settings_of(self.programme),
+            settings=self.programme.settings,
             pace=pace_of(self.programme, START),
         )
 
@@ -237,11 +236,11 @@ class _Living:
         if day is None or day.measure is None or any(entry.recorded and entry.day == row.day for entry in self.past):
             return False
         base = 20 + self.rng.randint(-8, 8) - (self.life.better if row.day != 1 else 0)
-        await tests.begin(
+        await measures.begin(
             self.session, self.course, MEASURES[day.measure.measure], tries=3, warm=True, row=row, now=_at(on, 9)
         )
-        for test in await tests.open_ones(self.session, self.course):
-            tests.add(test, [base + self.rng.choice((0, 0.5, 1)) for _ in range(3)], _at(on, 9))
+        for test in await measures.open_ones(self.session, self.course):
+            measures.add(test, [base + self.rng.choice((0, 0.5, 1)) for _ in range(3)], _at(on, 9))
         await self.session.flush()
         return True
 

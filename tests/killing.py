@@ -66,7 +66,7 @@ class Lab:
             os.kill(number, signal.SIGKILL)
         except ProcessLookupError:
             raise RuntimeError(f"a worker ended by itself: {self.log.read_text()[-2000:]}") from None
-        while _is_there(number):
+        while is_there(number):
             await asyncio.sleep(0.002)
         return role
 
@@ -204,7 +204,8 @@ async def lab(folder: Path, *, delay: float = 0.01, per_second: int = 400) -> As
             await process.wait()
 
 
-def _is_there(number: int) -> bool:
+def is_there(number: int) -> bool:
+    """Whether a process runs."""
     try:
         os.kill(number, 0)
     except ProcessLookupError:

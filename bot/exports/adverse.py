@@ -10,10 +10,9 @@ from pydantic import Field
 
 from bot.exports.naming import name_of
 from bot.exports.records import CAUTION, Plain
-from bot.flows import bodies, deciding
-from bot.flows.desk import programme_in
-from bot.flows.showing import handed_out
 from bot.words.csv_file import csv_file
+from bot.words.programmes import programme_in
+from db import bodies
 from db.courses import CourseState
 from db.own_data import CoachWord
 from db.record import Kept
@@ -79,7 +78,7 @@ def adverse_events(kept: Sequence[Kept], made_at: datetime) -> AdverseEvents:
 
 def events_of(kept: Kept) -> list[AdverseEvent]:
     """The events of one course, oldest first; words outside its dates come last."""
-    settings, usual = deciding.settings_of(programme_in(kept.version)), bodies.usual_of(kept.course)
+    settings, usual = programme_in(kept.version).settings, bodies.usual_of(kept.course)
     history = [entry for _row, entry, _at in kept.rows]
     inside = [_inside(kept, event) for event in adverse.events(history, settings, usual)]
     return [*inside, *_outside(kept)]
@@ -194,7 +193,7 @@ def _movements(kept: Kept, place: int | None) -> dict[str, str]:
     programme = _programme(kept, row.version_id)
     if row.day is None or row.day > len(programme.days):
         return {}
-    day = handed_out(programme, row, replace(bodies.fit_of(kept.course, row, pairs), barred=()))
+    day = bodies.handed_out(programme, row, replace(bodies.fit_of(kept.course, row, pairs), barred=()))
     return {item.movement.key: item.movement.name for _block, item in items(day.session)}
 
 

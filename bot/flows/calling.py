@@ -9,10 +9,11 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from datetime import date, datetime, timedelta
 
-from bot.flows import answering, rights, showing, times
+from bot.flows import answering, rights, times
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words import Words
+from bot.words.checkin import area_words
 from bot.words.facts import facts
 from bot.words.message import Button, Message, column
 from db import alerts, courses, due, helpers, people
@@ -219,7 +220,7 @@ def _said(said: CheckIn, words: Words) -> str:
 def _where(said: CheckIn, words: Words) -> str:
     _ = words.gettext
     sides = {"left": _("left"), "right": _("right"), "both": _("both sides")}
-    place = {Place.HERE: _("where we stretch"), Place.ELSEWHERE: showing.area_words(said.area, words)}
+    place = {Place.HERE: _("where we stretch"), Place.ELSEWHERE: area_words(said.area, words)}
     parts = (place.get(said.place) if said.place else None, sides.get(said.side) if said.side else None)
     return ", ".join(part for part in parts if part)
 

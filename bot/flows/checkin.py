@@ -5,12 +5,13 @@ from __future__ import annotations
 
 from dataclasses import fields, replace
 
-from bot.flows import bodies, day, deciding, showing, telling
+from bot.flows import day, telling
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words.cards import picture_of_words
+from bot.words.checkin import ask, caution
 from bot.words.message import Message
-from db import courses, outbox, tests
+from db import bodies, courses, measures, outbox
 from db.courses import CourseState
 from db.schema import Course, LedgerRow, Person
 from plans import course as way
@@ -137,7 +138,7 @@ async def change(
         after = await _in_time(desk, course, row, after)
     if after == before:
         return
-    await tests.close(desk.session, course, desk.now)
+    await measures.close(desk.session, course, desk.now)
     await _write(desk, person, row, before, after, quote)
     fresh = await _fresh_votes(desk, course, row, before, after)
     await telling.tell(desk, course, fresh, row=row, said=after, quote=quote)
@@ -164,7 +165,7 @@ async def _in_time(desk: Desk, course: Course, row: LedgerRow, said: CheckIn) ->
     """What is said of a session that was cut to the client's minutes."""
     programme = await desk.programme_of(course, row)
     fit = bodies.fit_of(course, row, await courses.history(desk.session, course))
-    short, whole = (showing.handed_out(programme, row, one) for one in (fit, replace(fit, minutes=None)))
+    short, whole = (bodies.handed_out(programme, row, one) for one in (fit, replace(fit, minutes=None)))
     return counted(said, whole, short)
 
 
@@ -197,7 +198,7 @@ async def note(desk: Desk, person: Person, row: LedgerRow | None, said: list[tup
 
 async def _fresh_votes(desk: Desk, course: Course, row: LedgerRow, before: CheckIn, after: CheckIn) -> list[Vote]:
     """The votes of this answer that the earlier one did not call for; a mere maybe is asked back first."""
-    settings = deciding.settings_of(await desk.programme(course))
+    settings = (await desk.programme(course)).settings
     rows = await courses.history(desk.session, course)
     usual = bodies.usual_of(course)
     past = Past.of((entry for r, entry in rows if r.local_date < row.local_date), settings, usual)
@@ -227,7 +228,7 @@ async def _refer(desk: Desk, person: Person, course: Course, newest: LedgerRow, 
     if newest.kind in (RowKind.SESSION, RowKind.ASKING) and held.completion is None:
         newest.kind = RowKind.WAITING
     await outbox.withdraw(desk.session, person.chat, "waiting")
-    await desk.say(person, showing.caution(desk.words(person), said))
+    await desk.say(person, caution(desk.words(person), said))
 
 
 async def _answer_question(desk: Desk, person: Person, course: Course, newest: LedgerRow) -> None:
@@ -251,7 +252,7 @@ async def _late(
     missing = next_ask(said)
     open_today = newest.kind == RowKind.SESSION and await courses.said_of(desk.session, newest) == CheckIn()
     if missing is not None:
-        text, buttons = showing.ask(words, row.id, missing, said)
+        text, buttons = ask(words, row.id, missing, said)
         await desk.say(person, Message(text, buttons))
     elif open_today and any(vote.verdict is Verdict.REST for vote in fresh):
         position = courses.position_of(course)
@@ -268,7 +269,7 @@ async def _soften(desk: Desk, course: Course, row: LedgerRow, before: CheckIn, a
     """What a report before the session does to a session that is already handed out."""
     if row.kind != RowKind.SESSION or after.completion is not None or next_ask(after) is not None:
         return
-    settings = deciding.settings_of(await desk.programme(course))
+    settings = (await desk.programme(course)).settings
     position = courses.position_of(course)
     now = way.soften_today(after, position, settings, bodies.usual_of(course))
     earlier = way.soften_today(before, position, settings, bodies.usual_of(course))
@@ -309,4 +310,4 @@ async def take_morning(desk: Desk, person: Person, course: Course, row: LedgerRo
         await desk.edit(person, Message(words.say("checkin.morning_noted", answer=said)), row.outbox_id)
     await day.fill(desk, person, course, row)
     if course.state == CourseState.WAITING:
-        await desk.say(person, showing.caution(words, CheckIn()))
+        await desk.say(person, caution(words, CheckIn()))

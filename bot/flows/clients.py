@@ -7,7 +7,7 @@ from datetime import datetime
 
 from sqlalchemy import select
 
-from bot.flows import deciding, overruling, photos, progress, showing, steering, times
+from bot.flows import deciding, overruling, photos, progress, steering, times
 from bot.flows.asking import turn_away
 from bot.flows.desk import Desk
 from bot.flows.rights import own_course
@@ -21,6 +21,7 @@ from db.schema import Alert, Answer, Coach, Course, LedgerRow, Person, Programme
 from plans.ledger import Entry
 from plans.localtime import local
 from plans.overruling import Word
+from plans.replay import facts_of
 
 DATES = 14
 """Dates on the page."""
@@ -139,7 +140,7 @@ def _why(words: Words, reason: str | None, row: LedgerRow) -> str:
     """Why a date had what it had. What is "not done yet" for the next row was not done before this one."""
     if reason in ("no-vote", "not-done"):
         return words.gettext("not done before")
-    return words.say("ruling.why", reason=reason, f=showing.facts_of(row.decision))
+    return words.say("ruling.why", reason=reason, f=facts_of(row.decision))
 
 
 def _what(words: Words, row: LedgerRow, entry: Entry) -> str:

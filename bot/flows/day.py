@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
-from bot.flows import bodies, deciding, evening, finishing, moving, showing, telling, times
+from bot.flows import deciding, evening, finishing, moving, noting, showing, telling, times
 from bot.flows.desk import Desk
 from bot.words import Words
 from bot.words.message import Button, Message, column
-from db import courses, due, outbox, tests
+from db import bodies, courses, due, measures, outbox
 from db.courses import CourseState
 from db.delivery import Kind
 from db.schema import Course, LedgerRow, Person
@@ -142,7 +142,7 @@ async def make(desk: Desk, person: Person, course: Course, day: date, *, by_itse
         if not by_itself:
             await desk.say(person, _pause_message(desk, person, course))
         return
-    await tests.close(desk.session, course, desk.now)
+    await measures.close(desk.session, course, desk.now)
     if await moving.at_the_boundary(desk, person, course):
         programme = await desk.programme(course)
     past = [entry for _row, entry in await courses.history(desk.session, course)]
@@ -153,7 +153,7 @@ async def make(desk: Desk, person: Person, course: Course, day: date, *, by_itse
     row = await courses.make_row(desk.session, course, decision, day=day, zone=times.zone_of(person), now=desk.now)
     row.lacks = deciding.lacking(programme, course, row)
     if not any(entry.day for entry in past):
-        await tests.adopt(desk.session, course, row, programme.day(row.day or 1).measure)
+        await measures.adopt(desk.session, course, row, programme.day(row.day or 1).measure)
     await _tell_of_making(desk, course, past, row, decision)
     if decision.kind is RowKind.WAITING:
         course.state = CourseState.WAITING
@@ -303,7 +303,7 @@ async def message_of(desk: Desk, person: Person, course: Course, row: LedgerRow)
     words = desk.words(person)
     waiting = course.state == CourseState.WAITING
     if len(upto) < len(pairs):
-        return showing.noted_late(words, row.id, said, waiting=waiting)
+        return noting.noted_late(words, row.id, said, waiting=waiting)
     if course.paused is not None and next_ask(said) is None:
         return _pause_message(desk, person, course, row.id)
     if row.kind == RowKind.ASKING:
@@ -314,9 +314,9 @@ async def message_of(desk: Desk, person: Person, course: Course, row: LedgerRow)
         follows = await deciding.ahead(desk, course, coming, [entry for _row, entry in pairs], row.local_date)
         when = deciding.pace_on(coming, course, row.local_date).next_training(row.local_date)
         fit, usual = bodies.fit_of(course, row, upto), bodies.usual_of(course)
-        return showing.noted(words, programme, upto, follows, when, waiting=waiting, fit=fit, usual=usual)
+        return noting.noted(words, programme, upto, follows, when, waiting=waiting, fit=fit, usual=usual)
     if row.kind in (RowKind.WAITING, RowKind.AWAY):
-        return showing.noted_late(words, row.id, said, waiting=waiting)
+        return noting.noted_late(words, row.id, said, waiting=waiting)
     when = deciding.pace_on(programme, course, row.local_date).next_training(row.local_date)
     return showing.day(words, programme, upto, bodies.fit_of(course, row, upto), when)
 
@@ -342,7 +342,7 @@ async def _tell_of_making(desk: Desk, course: Course, past: list[Entry], row: Le
     if decision.kind is RowKind.SESSION:
         pairs = await courses.history(desk.session, course)
         programme = await desk.programme(course)
-        if showing.handed_out(programme, row, bodies.fit_of(course, row, pairs)).session is None:
+        if bodies.handed_out(programme, row, bodies.fit_of(course, row, pairs)).session is None:
             await telling.tell_of(desk, course, cause="nothing-left", at_once=False, row=row)
     unmeasured = [e for e in past[-2:] if e.kind is RowKind.MEASURE and not e.recorded]
     if decision.reason == "not-measured" and len(unmeasured) == 2:

@@ -8,9 +8,9 @@ from datetime import date
 
 from sqlalchemy import select, update
 
-from bot.flows import bodies, telling
+from bot.flows import telling
 from bot.flows.desk import Desk
-from db import courses
+from db import bodies, courses
 from db.schema import Course, LedgerRow, Overrule
 from plans import course as way
 from plans.ahead import Coming
@@ -20,7 +20,6 @@ from plans.fitting import things
 from plans.ledger import Entry, RowKind
 from plans.pace import Pace, pace_of
 from plans.programme import Programme
-from plans.rules import Settings
 
 
 async def ahead(desk: Desk, course: Course, programme: Programme, past: list[Entry], day: date) -> Decision:
@@ -45,7 +44,7 @@ def what_if(
         position,
         _within(programme, past),
         pace.next_training(day),
-        settings=settings_of(programme),
+        settings=programme.settings,
         usual=bodies.usual_of(course),
         pace=pace,
         overruling=overruling,
@@ -63,7 +62,7 @@ def plan_ahead(
         _within(programme, past),
         first,
         dates,
-        settings=settings_of(programme),
+        settings=programme.settings,
         usual=bodies.usual_of(course),
         pace=pace_on(programme, course, first),
         overruling=overruling,
@@ -82,12 +81,6 @@ def pace_on(programme: Programme, course: Course, day: date) -> Pace:
     chosen = tuple(course.weekdays) if course.weekdays else None
     pace = pace_of(programme, course.group_start or course.starts_on or day, chosen)
     return pace if course.pace is None else replace(pace, together=course.pace == "together")
-
-
-def settings_of(programme: Programme) -> Settings:
-    """A programme's cut-offs; it can only make the rules stricter."""
-    asked = programme.settings
-    return Settings(clean=asked.pain_clean, acceptable=asked.pain_acceptable, severe=asked.pain_severe)
 
 
 async def pending(desk: Desk, course: Course) -> Overrule | None:
@@ -132,7 +125,7 @@ async def decide(
         courses.position_of(course),
         _within(programme, past),
         day,
-        settings=settings_of(programme),
+        settings=programme.settings,
         usual=bodies.usual_of(course),
         pace=pace_on(programme, course, day),
         overruling=_as_overruling(found, await courses.last_answer_id(desk.session, course)),

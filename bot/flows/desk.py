@@ -6,7 +6,6 @@ import base64
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from datetime import datetime
-from functools import lru_cache
 from typing import Any
 
 from markupsafe import Markup
@@ -15,14 +14,13 @@ from sqlalchemy.ext.asyncio import AsyncSession
 from bot.flows.installation import DEFAULTS, Installation
 from bot.words import Words, words
 from bot.words.message import Message
+from bot.words.programmes import programme_in
 from db import outbox
 from db.attachments import attach_recipe
 from db.courses import CourseState
 from db.delivery import Kind
 from db.schema import Course, LedgerRow, Person, ProgrammeVersion
 from plans.programme import Programme
-from plans.reading import read_programme
-from plans.translated import in_language
 from plans.units import Units
 
 TERMS = "2026-11-26"
@@ -75,33 +73,19 @@ class Desk:
         With `skipped`, a rule's name, it does not leave, and the row says why.
         """
         message = message.fitting()
-        return await outbox.put(
-            self.session,
-            key=key,
-            chat=person.chat,
-            kind=kind,
-            method=message.picture.method if message.picture else "send_message",
-            payload=await self._payload(message),
-            now=self.now,
-            late_after=late_after,
-            lane=lane,
-            skipped=skipped,
-        )
+        method = message.picture.method if message.picture else "send_message"
+        more = {"late_after": late_after, "lane": lane, "skipped": skipped}
+        return await self._put(person, method, await self._payload(message), key=key, kind=kind, **more)
 
     async def photos(self, person: Person, shown: Sequence[tuple[str, str]]) -> None:
         """Shows up to ten photos that the platform keeps, as (its id of the file, caption), side by side."""
         album = [{"type": "photo", "media": file_id, "caption": caption} for file_id, caption in shown]
         (file_id, caption), *others = shown
         alone = {"photo": {"file_id": file_id}, "caption": caption}
-        await outbox.put(
-            self.session,
-            key=self._key(),
-            chat=person.chat,
-            kind=Kind.ANSWER,
-            method="send_media_group" if others else "send_photo",
-            payload={"media": album} if others else alone,
-            now=self.now,
-        )
+        if others:
+            await self._put(person, "send_media_group", {"media": album})
+        else:
+            await self._put(person, "send_photo", alone)
 
     async def recording(self, person: Person, message: Message, kind: str, file_id: str) -> None:
         """Sends a coach's own video, animation or photo, by the platform's id, in the place of a message's picture.
@@ -114,27 +98,11 @@ class Desk:
         own = {"caption": str(message.text), "parse_mode": "HTML"} | {
             name: value for name, value in message.payload().items() if name == "reply_markup"
         }
-        await outbox.put(
-            self.session,
-            key=self._key(),
-            chat=person.chat,
-            kind=Kind.ANSWER,
-            method=f"send_{kind}",
-            payload={kind: {"file_id": file_id}, **own, "otherwise": otherwise},
-            now=self.now,
-        )
+        await self._put(person, f"send_{kind}", {kind: {"file_id": file_id}, **own, "otherwise": otherwise})
 
     async def picture(self, person: Person, file: dict[str, str], caption: Markup) -> None:
         """Sends a picture that is there already, as `base64` with its `filename`."""
-        await outbox.put(
-            self.session,
-            key=self._key(),
-            chat=person.chat,
-            kind=Kind.ANSWER,
-            method="send_photo",
-            payload={"photo": file, "caption": str(caption), "parse_mode": "HTML"},
-            now=self.now,
-        )
+        await self._put(person, "send_photo", {"photo": file, "caption": str(caption), "parse_mode": "HTML"})
 
     async def document(
         self,
@@ -152,16 +120,8 @@ class Desk:
         Without a `key` it is an answer to what set this off.
         """
         file = {"base64": base64.b64encode(body).decode(), "filename": filename}
-        await outbox.put(
-            self.session,
-            key=key or self._key(),
-            chat=person.chat,
-            kind=kind,
-            method="send_document",
-            payload={"document": file, "caption": str(caption), "parse_mode": "HTML"},
-            now=self.now,
-            late_after=late_after,
-        )
+        payload = {"document": file, "caption": str(caption), "parse_mode": "HTML"}
+        await self._put(person, "send_document", payload, key=key, kind=kind, late_after=late_after)
 
     async def edit(self, person: Person, message: Message, row: int, *, after: float | None = None) -> None:
         """Changes a message sent before, named by its outbox row; it keeps its picture unless a new one comes.
@@ -169,14 +129,11 @@ class Desk:
         With `after` it is a timer: it leaves so many seconds from now, unless it is dropped before.
         """
         message = message.fitting()
-        await outbox.put(
-            self.session,
-            key=self._key(),
-            chat=person.chat,
+        await self._put(
+            person,
+            "edit_message_media" if message.picture else "edit_message_text",
+            await self._payload(message),
             kind=Kind.EDIT if after is None else Kind.TIMER,
-            method="edit_message_media" if message.picture else "edit_message_text",
-            payload=await self._payload(message),
-            now=self.now,
             edits=row,
             not_before=0.0 if after is None else self.machine_now + after,
         )
@@ -186,14 +143,23 @@ class Desk:
         if self.tapped is None:
             await self.say(person, message)
             return
-        await outbox.put(
-            self.session,
-            key=self._key(),
-            chat=person.chat,
-            kind=Kind.EDIT,
-            method="edit_message_text",
-            payload=message.payload() | {"message_id": self.tapped},
-            now=self.now,
+        payload = message.payload() | {"message_id": self.tapped}
+        await self._put(person, "edit_message_text", payload, kind=Kind.EDIT)
+
+    async def _put(
+        self,
+        person: Person,
+        method: str,
+        payload: dict[str, Any],
+        *,
+        key: str | None = None,
+        kind: Kind = Kind.ANSWER,
+        **more: Any,
+    ) -> int:
+        """An outbox row to a person; without a `key` it is an answer to what set this off."""
+        key, chat = key or self._key(), person.chat
+        return await outbox.put(
+            self.session, key=key, chat=chat, kind=kind, method=method, payload=payload, now=self.now, **more
         )
 
     async def _payload(self, message: Message) -> dict[str, Any]:
@@ -208,27 +174,12 @@ class Desk:
 
     async def take_buttons(self, person: Person, message_id: int) -> None:
         """Takes the buttons of an answered question away."""
-        await outbox.put(
-            self.session,
-            key=self._key(),
-            chat=person.chat,
-            kind=Kind.EDIT,
-            method="edit_message_reply_markup",
-            payload={"message_id": message_id},
-            now=self.now,
-        )
+        await self._put(person, "edit_message_reply_markup", {"message_id": message_id}, kind=Kind.EDIT)
 
     async def answer_tap(self, person: Person, query: str, text: str = "") -> None:
         """Tells the platform that a tap was seen; `text` (at most 200 characters) shows for a moment."""
-        await outbox.put(
-            self.session,
-            key=self._key(),
-            chat=person.chat,
-            kind=Kind.TAP,
-            method="answer_callback_query",
-            payload={"callback_query_id": query, "text": text[:200]},
-            now=self.now,
-        )
+        payload = {"callback_query_id": query, "text": text[:200]}
+        await self._put(person, "answer_callback_query", payload, kind=Kind.TAP)
 
     async def programme(self, course: Course) -> Programme:
         """The programme version that a course keeps, in its client's language."""
@@ -262,15 +213,3 @@ class Desk:
     def _key(self) -> str:
         self._said += 1
         return f"{self.cause}:{self._said}"
-
-
-def programme_in(version: ProgrammeVersion, language: str | None = None) -> Programme:
-    """The programme of a stored version, as it is written or for a reader of a language."""
-    return _read(version.source, language)
-
-
-@lru_cache(maxsize=256)
-def _read(source: str, language: str | None) -> Programme:
-    if language is None:
-        return read_programme(source)
-    return in_language(_read(source, None), language, words(language).gettext)

@@ -6,13 +6,12 @@ from datetime import timedelta
 
 from pydantic import TypeAdapter
 
-from bot.flows import bodies, showing
 from bot.flows.desk import Desk
 from bot.flows.rights import own_course
 from bot.words.charts import doses_words
 from bot.words.message import Message, Picture
 from bot.words.muscles import muscle_words
-from db import courses
+from db import bodies, courses
 from db.schema import Coach, Person
 from plans.charts.doses import Doses
 from plans.charts.doses import Muscle as Panel
@@ -35,7 +34,7 @@ async def show(desk: Desk, person: Person, coach: Coach, course_id: int) -> None
         Handed(
             (row.local_date - first).days // 7,
             versions[row.version_id].day(row.day),
-            showing.handed_out(versions[row.version_id], row, bodies.fit_of(course, row, pairs[: number + 1])),
+            bodies.handed_out(versions[row.version_id], row, bodies.fit_of(course, row, pairs[: number + 1])),
             entry.checkin,
         )
         for number, (row, entry) in enumerate(pairs)

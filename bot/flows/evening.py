@@ -8,9 +8,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import timedelta
 
-from bot.flows import deciding, showing, times
+from bot.flows import deciding, times
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
+from bot.words.checkin import first_buttons
 from bot.words.message import Button, Message, column
 from db import courses, due, outbox
 from db.courses import CourseState
@@ -75,7 +76,7 @@ async def nudge(desk: Desk, row_id: int) -> None:
     words = desk.words(person)
     await desk.send(
         person,
-        Message(words.say("day.nudge"), showing.first_buttons(words, row.id, verb=NUDGED)),
+        Message(words.say("day.nudge"), first_buttons(words, row.id, verb=NUDGED)),
         key=_nudge_key(row),
         kind=Kind.NUDGE,
         late_after=times.at(person, row.local_date, times.QUIET),

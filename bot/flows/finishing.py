@@ -6,12 +6,12 @@ from collections import Counter
 from dataclasses import dataclass
 from datetime import timedelta
 
-from bot.flows import bodies, photos, progress, showing, telling, times
+from bot.flows import photos, progress, telling, times
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words.ending import found_out
 from bot.words.message import ON_PHONE, Button, Message, Rows, column
-from db import courses, due, tests
+from db import bodies, courses, due, measures
 from db.courses import CourseState
 from db.schema import Course, Person
 from plans.checkin import Completion
@@ -65,7 +65,7 @@ async def past_of(desk: Desk, course: Course) -> Past:
     for number, (row, entry) in enumerate(pairs):
         if entry.kind is RowKind.SESSION and row.day is not None:
             programme = await desk.programme_of(course, row)
-            day = showing.handed_out(programme, row, bodies.fit_of(course, row, pairs[: number + 1]))
+            day = bodies.handed_out(programme, row, bodies.fit_of(course, row, pairs[: number + 1]))
             handed[entry] = {item.movement.key: item.movement for _block, item in items(day.session)}
     return Past(tuple(entry for _row, entry in pairs), handed, bodies.lasting_fit(course))
 
@@ -99,7 +99,7 @@ async def finish(desk: Desk, person: Person, course: Course, *, ended_by: Person
 
 async def _offer_test(desk: Desk, person: Person, course: Course) -> None:
     """Offers each of the programme's tests that was not taken in the last days of the course."""
-    recent = {t.measure for t in await tests.taken(desk.session, course) if desk.now - t.at <= FRESH}
+    recent = {t.measure for t in await measures.taken(desk.session, course) if desk.now - t.at <= FRESH}
     missing = [MEASURES[key] for key in (await desk.programme(course)).measures if key not in recent]
     if missing:
         buttons = (

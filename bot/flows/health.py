@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from bot.flows import showing, telling
+from bot.flows import telling
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
+from bot.words.checkin import numbers
 from bot.words.message import Button, Message, column
 from db import alerts, courses, outbox
 from db.courses import CourseState
@@ -35,7 +36,7 @@ def question(desk: Desk, person: Person, course: Course, step: Step) -> Message:
     prefix = f"screen:{course.id}:{step}"
     text = words.say("health.question", step=str(step))
     if step is Step.USUAL:
-        return Message(text, showing.numbers(prefix, 0))
+        return Message(text, numbers(prefix, 0))
     if step is Step.AGE:
         ages = ((_("18 to 64"), ADULT), (_("65 or over"), OLDER), (_("Under 18"), YOUNG))
         return Message(text, column(*(Button(label, f"{prefix}:{value}") for label, value in ages)))
@@ -48,7 +49,7 @@ def question(desk: Desk, person: Person, course: Course, step: Step) -> Message:
     return Message(text, ((Button(_("Yes"), f"{prefix}:{YES}"), Button(_("No"), f"{prefix}:{NO}")),))
 
 
-async def answer(desk: Desk, course: Course, step: str, value: str) -> bool:
+async def answer(course: Course, step: str, value: str) -> bool:
     """Keeps one answer; False when the question is not the one that is open. Raises NotAllowed for a strange one."""
     said = course.screened or {}
     if next_step(said) != step:

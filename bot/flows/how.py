@@ -7,14 +7,14 @@ from importlib.util import find_spec
 
 from markupsafe import Markup
 
-from bot.flows import bodies, recordings, showing, times
+from bot.flows import recordings, times
 from bot.flows.desk import Desk
 from bot.flows.naming import MOST, named
 from bot.flows.rights import NotAllowed
 from bot.words.cards import film_picture
 from bot.words.message import ON_PHONE, Button, Message, column
 from bot.words.muscles import muscle_words
-from db import courses
+from db import bodies, courses
 from db.schema import Person
 from plans.cautions import caution_words
 from plans.dose import items
@@ -67,7 +67,7 @@ async def _todays(desk: Desk, person: Person) -> Sequence[Item]:
     if row is None or row.day is None or row.kind not in (RowKind.SESSION, RowKind.MEASURE):
         return []
     pairs = [(r, e) for r, e in await courses.history(desk.session, course) if r.local_date <= row.local_date]
-    day = showing.handed_out(await desk.programme(course), row, bodies.fit_of(course, row, pairs))
+    day = bodies.handed_out(await desk.programme(course), row, bodies.fit_of(course, row, pairs))
     return [item for _block, item in items(day.session)]
 
 

@@ -9,11 +9,12 @@ from datetime import date, datetime, timedelta
 
 from bot.flows import drafts, times
 from bot.flows.asking import Asked, about, close, open_for
-from bot.flows.desk import Desk, programme_in
+from bot.flows.desk import Desk
 from bot.flows.drafts import Draft
-from bot.flows.rights import NotAllowed, acting_for, coach_of_version, may, own_version
+from bot.flows.rights import NotAllowed, acting_for, coach_of_version, coachs_today, may, own_version
 from bot.words import LOCALES, Words
 from bot.words.message import Button, Message, Picture, Rows, shortened
+from bot.words.programmes import programme_in
 from db import links, programmes
 from db.helpers import Right
 from db.links import Terms
@@ -124,7 +125,7 @@ async def tapped(desk: Desk, person: Person, words: list[str]) -> None:
         await _show(desk, person, coach, draft)
     elif what in drafts.FIELDS:
         _wait_for(person, draft, what)
-        buttons = drafts.choices(draft, what, await _today(desk, coach), desk.words(person))
+        buttons = drafts.choices(draft, what, await coachs_today(desk, coach), desk.words(person))
         await desk.say(person, Message(desk.words(person).say("inviting.which", field=what), buttons))
     else:
         raise NotAllowed("checkin.not_yours")
@@ -138,7 +139,7 @@ async def typed(desk: Desk, person: Person, text: str) -> None:
     """A typed number or date for the draft that asks for it. Raises NotAllowed for somebody else's version."""
     draft, field = drafts.read((person.asking or "").split(":")[1:])
     coach = await coach_of_version(desk, person, draft.version, Right.PUBLISH)
-    changed = drafts.typed(draft, field, text, await _today(desk, coach))
+    changed = drafts.typed(draft, field, text, await coachs_today(desk, coach))
     if changed is None:
         await desk.say(person, Message(desk.words(person).say("inviting.not_read", field=field)))
         return
@@ -212,10 +213,6 @@ async def _closes(desk: Desk, coach: Coach, draft: Draft) -> datetime:
 async def _last_date(desk: Desk, coach: Coach, closes: datetime) -> date:
     person = await desk.session.get_one(Person, coach.person_id)
     return localtime.local(closes - timedelta(seconds=1), times.zone_of(person)).date()
-
-
-async def _today(desk: Desk, coach: Coach) -> date:
-    return times.today(await desk.session.get_one(Person, coach.person_id), desk.now)
 
 
 # --- what is open -------------------------------------------------------------------------------------------------

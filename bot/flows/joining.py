@@ -21,9 +21,10 @@ from bot.flows import (
     times,
 )
 from bot.flows.asking import Asked, close, open_for
-from bot.flows.desk import TERMS, Desk, programme_in
+from bot.flows.desk import TERMS, Desk
 from bot.words import OWN_NAMES, Words
 from bot.words.message import Button, Message, column, joined
+from bot.words.programmes import programme_in
 from db import coaches, courses, due, links, people
 from db.courses import CourseState
 from db.links import LinkProblem
@@ -243,7 +244,7 @@ async def screen(desk: Desk, person: Person, course: Course, step: str, value: s
     """One answer about age or health, at joining or when health has changed. Raises NotAllowed for a strange one."""
     if course.state not in (CourseState.JOINING, CourseState.WAITING):
         return
-    if not await health.answer(desk, course, step, value):
+    if not await health.answer(course, step, value):
         return
     if course.state == CourseState.WAITING:
         await health.ask_on(desk, person, course)

@@ -6,14 +6,15 @@ from collections.abc import Iterator, Sequence
 
 from markupsafe import Markup
 
-from bot.flows import bodies, checkin, day, showing
+from bot.flows import checkin, day
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words import Words
+from bot.words.checkin import first_buttons
 from bot.words.doses import item_line, named
 from bot.words.measured import side_words
 from bot.words.message import ON_PHONE, Button, Message, Rows
-from db import courses, outbox
+from db import bodies, courses, outbox
 from db.courses import CourseState
 from db.delivery import Kind
 from db.schema import Course, LedgerRow, Person
@@ -58,7 +59,7 @@ async def tapped(desk: Desk, person: Person, row_id: int, what: str) -> None:
 async def _steps(desk: Desk, person: Person, course: Course, row: LedgerRow) -> Sequence[Step]:
     """The steps of a row's session as it was handed out."""
     pairs = [(r, e) for r, e in await courses.history(desk.session, course) if r.local_date <= row.local_date]
-    whole = showing.handed_out(await desk.programme_of(course, row), row, bodies.fit_of(course, row, pairs))
+    whole = bodies.handed_out(await desk.programme_of(course, row), row, bodies.fit_of(course, row, pairs))
     return steps_of(in_units(whole, desk.words(person).units))
 
 
@@ -74,7 +75,7 @@ async def _end(desk: Desk, person: Person, row: LedgerRow) -> None:
     await _show(desk, person, row, Message(words.say("leading.over")))
     row.step = None
     if (await courses.said_of(desk.session, row)).completion is None:
-        asked = Message(words.say("leading.how_was_it"), showing.first_buttons(words, row.id))
+        asked = Message(words.say("leading.how_was_it"), first_buttons(words, row.id))
         await day.put(desk, person, row, asked)
 
 

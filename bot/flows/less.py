@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from bot.flows import bodies, checkin, showing, times
+from bot.flows import checkin, times
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words import Words
 from bot.words.message import Button, Message, column
-from db import courses
+from db import bodies, courses
 from db.courses import CourseState
 from db.schema import Course, LedgerRow, Person
 from plans import track
@@ -28,7 +28,7 @@ async def shorter(desk: Desk, person: Person, wanted: str) -> None:
         await _cut(desk, person, course, row, wanted.split()[0])
         return
     whole = replace(bodies.fit_of(course, row, await courses.history(desk.session, course)), minutes=None)
-    full = minutes(showing.handed_out(await desk.programme(course), row, whole))[1]
+    full = minutes(bodies.handed_out(await desk.programme(course), row, whole))[1]
     await desk.say(person, _how_short(desk.words(person), row.id, full))
 
 

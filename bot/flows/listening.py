@@ -8,7 +8,6 @@ from dataclasses import replace
 from bot.flows import (
     absences,
     assistants,
-    bodies,
     checkin,
     coach_page,
     day,
@@ -32,7 +31,7 @@ from bot.flows.asking import OF_A_COACH, Asked, about, close, open_for, waits_fo
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed, coach_of_course, coach_only
 from bot.words.message import Message, joined
-from db import courses, people
+from db import bodies, courses, people
 from db.courses import CourseState
 from db.helpers import Right
 from db.schema import Coach, Course, LedgerRow, Person

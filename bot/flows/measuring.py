@@ -13,7 +13,7 @@ from bot.words import Words
 from bot.words.cards import picture_of_test
 from bot.words.measured import side_words, ways_in
 from bot.words.message import Button, Message, Rows, column, joined
-from db import courses, tests
+from db import courses, measures
 from db.courses import CourseState
 from db.schema import Course, LedgerRow, MeasureRow, Person
 from plans.checkin import CheckIn
@@ -27,7 +27,7 @@ from plans.tries import Try, tries_in
 from plans.units import Units, kept, unit_in, value_in
 
 
-async def asked(desk: Desk, person: Person, wanted: str) -> None:
+async def asked(desk: Desk, person: Person) -> None:
     """Explains the programme's test and how to begin; of several it asks which. Raises NotAllowed."""
     course = await _course(desk, person)
     keys = (await desk.programme(course)).measures or tuple(sorted({t.measure for t in await _taken(desk, course)}))
@@ -51,7 +51,7 @@ async def tapped(desk: Desk, person: Person, key: str, what: str) -> None:
         opened = [test for test in await _open_today(desk, person, course) if test.measure == key]
         if not opened or any(test.tries for test in opened):
             await _begin(desk, person, course, MEASURES[key], warm=None)
-        for test in await tests.open_ones(desk.session, course):
+        for test in await measures.open_ones(desk.session, course):
             test.warm = what == "warm"
         await _ask(desk, person, course)
     elif what in ("enough", "back"):
@@ -130,15 +130,15 @@ async def _course(desk: Desk, person: Person) -> Course:
 
 
 async def _taken(desk: Desk, course: Course) -> Sequence[MeasureRow]:
-    return await tests.taken(desk.session, course)
+    return await measures.taken(desk.session, course)
 
 
 async def _open_today(desk: Desk, person: Person, course: Course) -> Sequence[MeasureRow]:
     """The sides of the open test; one that was begun on an earlier date is closed with what it has."""
-    opened = await tests.open_ones(desk.session, course)
+    opened = await measures.open_ones(desk.session, course)
     today = times.today(person, desk.now)
     if any(local(test.begun_at, times.zone_of(person)).date() < today for test in opened):
-        await tests.close(desk.session, course, desk.now)
+        await measures.close(desk.session, course, desk.now)
         return []
     return opened
 
@@ -154,7 +154,7 @@ async def _task_of_day(desk: Desk, course: Course, row: LedgerRow) -> MeasureTas
     """The test that a row asks for; None for a row without one, and for a day whose test has been taken before."""
     programme = await desk.programme_of(course, row)
     task = programme.day(row.day).measure if row.day is not None and row.kind != RowKind.REST else None
-    if task is None or row.day in await tests.days_tested(desk.session, course, task.measure):
+    if task is None or row.day in await measures.days_tested(desk.session, course, task.measure):
         return None
     return task
 
@@ -164,12 +164,12 @@ async def _begin(desk: Desk, person: Person, course: Course, measure: Measure, *
     task = await _task_of_day(desk, course, row) if row is not None else None
     row = row if task is not None and task.measure == measure.key else None
     tries = (await _task_of(desk, course, measure.key)).trials + measure.practice
-    await tests.begin(desk.session, course, measure, tries=tries, warm=warm, row=row, now=desk.now)
+    await measures.begin(desk.session, course, measure, tries=tries, warm=warm, row=row, now=desk.now)
 
 
 async def _ask(desk: Desk, person: Person, course: Course, noted: Markup | None = None) -> None:
     """Asks for the next try, or says what the test came to."""
-    opened = await tests.open_ones(desk.session, course)
+    opened = await measures.open_ones(desk.session, course)
     if not opened:
         raise LookupError(f"course {course.id} has no open test")
     test, words = opened[0], desk.words(person)
@@ -213,7 +213,7 @@ async def _take(desk: Desk, person: Person, course: Course, opened: Sequence[Mea
     for one in found:
         test = next((t for t in opened if t.value is None and one.side in (None, t.side)), None)
         if test is not None:
-            tests.add(test, [one.value], desk.now)
+            measures.add(test, [one.value], desk.now)
     shown = ", ".join(words.number(value_in(one.value, measure.unit, units)) for one in found)
     noted = words.say("measuring.noted", values=shown, unit=words.unit(measure.unit))
     await _go_on(desk, person, course, opened, noted)
@@ -235,7 +235,7 @@ async def _enough(desk: Desk, person: Person, course: Course, key: str) -> None:
     opened = [test for test in await _open_today(desk, person, course) if test.measure == key]
     if not opened or not opened[0].tries:
         raise NotAllowed("checkin.not_yours")
-    tests.add(opened[0], (), desk.now, enough=True)
+    measures.add(opened[0], (), desk.now, enough=True)
     await _go_on(desk, person, course, opened)
 
 
@@ -257,7 +257,7 @@ async def _finished(desk: Desk, person: Person, course: Course) -> None:
     for test in [test for test in taken if test.begun_at == last.begun_at and test.measure == last.measure]:
         first = next(t for t in taken if t.measure == test.measure and t.side == test.side)
         noted.append((_field(test), f"{test.measure} {test.value:g}"))
-        said.append(result(desk.words(person), person, first, test))
+        said.append(result(desk.words(person), first, test))
     await checkin.note(desk, person, row, noted)
     await desk.say(person, Message(joined(*said, labels(desk.words(person), person, taken, last))))
     task = await _task_of(desk, course, last.measure)
@@ -272,7 +272,7 @@ def _field(test: MeasureRow) -> str:
 # --- in words -----------------------------------------------------------------------------------------------------
 
 
-def result(words: Words, person: Person, first: MeasureRow, last: MeasureRow) -> Markup:
+def result(words: Words, first: MeasureRow, last: MeasureRow) -> Markup:
     """What one side's test came to, and what that is worth beside the first one."""
     measure, units = MEASURES[last.measure], words.units
     before, after = (value_in(test.value or 0.0, measure.unit, units) for test in (first, last))

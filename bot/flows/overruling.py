@@ -7,13 +7,13 @@ from datetime import date, timedelta
 
 from sqlalchemy import update
 
-from bot.flows import bodies, deciding, finishing, showing, times
+from bot.flows import deciding, finishing, times
 from bot.flows.asking import Asked, close, open_for
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed, own_course
 from bot.words import Words
 from bot.words.message import Button, Message, Rows, column
-from db import alerts, courses
+from db import alerts, bodies, courses
 from db.courses import CourseState
 from db.schema import Answer, Coach, Course, Overrule, Person
 from plans.course import Decision, Overruling, Word
@@ -21,6 +21,7 @@ from plans.heavier import More, more_of, movements_of
 from plans.ledger import Entry, RowKind
 from plans.past import Past
 from plans.programme import Programme
+from plans.replay import facts_of
 from plans.rules import Verdict
 
 TAPPED = frozenset({Word.REPEAT, Word.EASE, Word.CLIMB, Word.REST, Word.MOVE, Word.FINISH})
@@ -183,7 +184,7 @@ def _more(at: Standing, then: Decision) -> More | None:
     """In what the day to come is heavier than what was last done clean; None when it is not."""
     if then.day is None:
         return None
-    past = Past.of(at.past, deciding.settings_of(at.programme), bodies.usual_of(at.course))
+    past = Past.of(at.past, at.programme.settings, bodies.usual_of(at.course))
     done = [at.programme.day(number) for number in past.known if number <= len(at.programme.days)]
     known = {key for one in done for key in movements_of(one)}
     clean = [at.programme.day(number) for number in past.clean_days if number <= len(at.programme.days)]
@@ -270,5 +271,5 @@ async def _end_now(desk: Desk, person: Person, at: Standing, *, sure: bool) -> N
 
 def because(words: Words, found: Decision) -> str:
     """Why a date brings what it brings, for the coach."""
-    facts = found.facts or (showing.facts_of(found.as_json()) if found.votes else {})
+    facts = found.facts or (facts_of(found.as_json()) if found.votes else {})
     return str(words.say("ruling.why", reason=found.reason, f=facts))

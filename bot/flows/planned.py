@@ -7,11 +7,12 @@ from datetime import timedelta
 
 from bot.exports.calendar import Dated, calendar
 from bot.exports.naming import name_of
-from bot.flows import bodies, deciding, times
-from bot.flows.desk import Desk, programme_in
+from bot.flows import deciding, times
+from bot.flows.desk import Desk
 from bot.words import Words
 from bot.words.doses import day_length, day_title
-from db import courses
+from bot.words.programmes import programme_in
+from db import bodies, courses
 from db.courses import CourseState
 from db.schema import Course, Person, ProgrammeVersion
 from plans.ahead import Coming

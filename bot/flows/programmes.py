@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from bot import writing
 from bot.flows import inviting, moving, previewing
 from bot.flows.desk import Desk
 from bot.flows.rights import own_version
+from bot.words.judging import judged
 from bot.words.message import Button, Message, Rows, column, shortened
 from db import programmes
 from db.schema import Coach, Person
@@ -41,7 +41,7 @@ async def receive_file(desk: Desk, person: Person, coach: Coach, name: str, body
 
 async def _report(desk: Desk, person: Person, coach: Coach, programme: Programme, source: str) -> None:
     words = desk.words(person)
-    report = writing.judged(programme)
+    report = judged(programme)
     findings = [str(finding)[:250] for finding in (*report.errors, *report.warnings, *report.notes)]
     lengths = [dose.minutes(day) for day in programme.days if day.kind == "session"]
     text = words.say(

@@ -8,13 +8,13 @@ from typing import Any
 
 from pydantic import TypeAdapter
 
-from bot.flows import bodies, deciding, times
+from bot.flows import times
 from bot.flows.desk import Desk
 from bot.words import Words
 from bot.words.charts import fortnight_words, progress_words
 from bot.words.measured import side_words
 from bot.words.message import Message, Picture
-from db import courses, tests
+from db import bodies, courses, measures
 from db.schema import Course, LedgerRow, MeasureRow, Person
 from plans.adherence import week_of
 from plans.charts.days import Day, Did, Line
@@ -116,7 +116,7 @@ def _did(entry: Entry) -> Did | None:
 
 def _lines(words: Words, programme: Programme, course: Course) -> tuple[Line, ...]:
     """Across the pain: from where a day is repeated, and the client's usual pain."""
-    usual, settings = bodies.usual_of(course), deciding.settings_of(programme)
+    usual, settings = bodies.usual_of(course), programme.settings
     found = [Line(settings.clean + 0.5, words.gettext("above: the day comes again"))]
     if usual:
         found.append(Line(usual, words.gettext("your usual pain")))
@@ -133,7 +133,7 @@ async def results(desk: Desk, words: Words, course: Course) -> dict[str, object]
 async def _by_side(desk: Desk, course: Course) -> list[list[MeasureRow]]:
     """The course's tests, those of one measure and side together, oldest first."""
     found: dict[tuple[str, str | None], list[MeasureRow]] = {}
-    for row in await tests.taken(desk.session, course):
+    for row in await measures.taken(desk.session, course):
         found.setdefault((row.measure, row.side), []).append(row)
     return list(found.values())
 

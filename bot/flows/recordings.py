@@ -7,10 +7,11 @@ from collections.abc import Sequence
 from sqlalchemy import delete, select
 
 from bot.flows.asking import Asked, close, open_for
-from bot.flows.desk import Desk, programme_in
+from bot.flows.desk import Desk
 from bot.flows.naming import MOST, named
 from bot.flows.rights import NotAllowed, coach_only
 from bot.words.message import ON_PHONE, Button, Message, Rows, column
+from bot.words.programmes import programme_in
 from db import courses, people, programmes
 from db.schema import Coach, Person, Recording
 from plans.dose import items

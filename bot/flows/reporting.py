@@ -8,14 +8,14 @@ from dataclasses import dataclass
 from markupsafe import Markup
 from pydantic import TypeAdapter
 
-from bot.flows import bodies
-from bot.flows.desk import Desk, programme_in
+from bot.flows.desk import Desk
 from bot.flows.rights import own_version
 from bot.words import Words, reported
 from bot.words.changes import changes
 from bot.words.csv_file import Cell, csv_file
 from bot.words.message import Message, Picture
-from db import programmes, weeks
+from bot.words.programmes import programme_in
+from db import bodies, programmes, weeks
 from db.courses import CourseState
 from db.schema import Coach, MeasureRow, Person, ProgrammeVersion
 from plans.charts.staying import Staying

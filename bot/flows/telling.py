@@ -6,10 +6,10 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import asdict
 from typing import Any
 
-from bot.flows import bodies, calling, times
+from bot.flows import calling, times
 from bot.flows.desk import Desk
 from bot.words.message import Button, Message, column
-from db import alerts, courses, due, helpers, outbox
+from db import alerts, bodies, courses, due, helpers, outbox
 from db.alerts import News
 from db.delivery import LANES, Kind
 from db.schema import Alert, Coach, Course, LedgerRow, Person

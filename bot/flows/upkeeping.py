@@ -5,11 +5,12 @@ from __future__ import annotations
 from datetime import timedelta
 
 from bot.flows import day, evening, finishing, telling, times
-from bot.flows.desk import TERMS, Desk, programme_in
+from bot.flows.desk import TERMS, Desk
 from bot.flows.rights import NotAllowed, coach_only, own_course
 from bot.words import LOCALES, words
 from bot.words.doses import Gettext, session_lines
 from bot.words.message import Button, Message, column
+from bot.words.programmes import programme_in
 from db import alerts, courses, due, people, programmes
 from db.courses import CourseState
 from db.delivery import Kind

@@ -7,9 +7,9 @@ from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from functools import cached_property
 
-from bot.flows import bodies, times
+from bot.flows import times
 from bot.flows.desk import Desk
-from db import weeks
+from db import bodies, weeks
 from db.courses import OPEN, CourseState
 from db.schema import Coach, Course, MeasureRow, Person
 from plans import needs, weekly

@@ -7,7 +7,6 @@ when the calendar cannot be moved on.
 
 from __future__ import annotations
 
-import base64
 import json
 import mimetypes
 from collections.abc import Awaitable, Callable, Mapping, Sequence
@@ -17,6 +16,7 @@ from typing import Any, Literal
 
 from aiohttp import web
 
+from bot.practice.asked import asked_of, body_of, bytes_of, degrees_of, first_name_of, number_of, text_of
 from bot.practice.clock import Mover, Unsettled
 from bot.practice.errors import ApiError
 from bot.practice.faults import MESSAGES, Fault, Faults, Trouble
@@ -161,69 +161,6 @@ def _problem(status: int, text: str) -> web.Response:
     return web.json_response({"error": text}, status=status)
 
 
-# --- reading a request --------------------------------------------------------------------------------------------
-
-
-async def body_of(request: web.Request) -> dict[str, Any]:
-    """A request's JSON object. Raises ValueError."""
-    try:
-        body = await request.json()
-    except ValueError as error:
-        raise ValueError("the request's body is no JSON: send an object") from error
-    if not isinstance(body, dict):
-        raise ValueError(f"the request's body is a {type(body).__name__}: send a JSON object")
-    return body
-
-
-def number_of(body: Mapping[str, Any], name: str) -> int:
-    """A field that is a whole number. Raises ValueError."""
-    value = body.get(name)
-    if isinstance(value, bool) or not isinstance(value, int):
-        raise ValueError(f"{name} is {value!r}: a whole number is needed")
-    return value
-
-
-def _degrees(body: Mapping[str, Any], name: str) -> float:
-    value = body.get(name)
-    if isinstance(value, bool) or not isinstance(value, int | float):
-        raise ValueError(f"{name} is {value!r}: degrees are needed, such as 38.72")
-    return float(value)
-
-
-def text_of(body: Mapping[str, Any], name: str, default: str | None = None) -> str:
-    """A field that is a text of whole characters, not empty without a default. Raises ValueError."""
-    value = body.get(name, default)
-    if not isinstance(value, str) or (not value and default is None):
-        raise ValueError(f"{name} is {value!r}: a text is needed")
-    if any("\ud800" <= character <= "\udfff" for character in value):
-        raise ValueError(f"{name} holds half a character: a text of whole ones is needed")
-    return value
-
-
-def _first_name(body: Mapping[str, Any]) -> str | None:
-    return text_of(body, "first_name", "").strip()[:64] or None
-
-
-def _bytes(body: Mapping[str, Any]) -> bytes:
-    try:
-        return base64.b64decode(text_of(body, "base64"), validate=True)
-    except ValueError as error:
-        raise ValueError(f"base64 cannot be read: {error}") from error
-
-
-def _asked(request: web.Request, name: str, default: float | None = None) -> float:
-    text = request.query.get(name)
-    if text is None and default is not None:
-        return default
-    try:
-        found = float(text or "")
-    except ValueError as error:
-        raise ValueError(f"{name} is {text!r}: a number is needed") from error
-    if not 0 <= found < 2**52:
-        raise ValueError(f"{name} is {text!r}: a number from 0 is needed")
-    return found
-
-
 class _Side:
     """Everything that people do and see."""
 
@@ -235,7 +172,7 @@ class _Side:
         body = await body_of(request)
         chat, text = number_of(body, "chat"), text_of(body, "text")
         language = text_of(body, "language", "en")[:35]
-        said = self._platform.say(chat, text, first_name=_first_name(body), language=language)
+        said = self._platform.say(chat, text, first_name=first_name_of(body), language=language)
         return web.json_response({"id": said})
 
     async def edit(self, request: web.Request) -> web.Response:
@@ -246,7 +183,7 @@ class _Side:
     async def open(self, request: web.Request) -> web.Response:
         body = await body_of(request)
         chat, start = number_of(body, "chat"), text_of(body, "start")
-        return web.json_response({"id": self._platform.open_link(chat, start, first_name=_first_name(body))})
+        return web.json_response({"id": self._platform.open_link(chat, start, first_name=first_name_of(body))})
 
     async def tap(self, request: web.Request) -> web.Response:
         body = await body_of(request)
@@ -257,32 +194,32 @@ class _Side:
     async def document(self, request: web.Request) -> web.Response:
         body = await body_of(request)
         chat, name = number_of(body, "chat"), text_of(body, "name")[:200]
-        content = _bytes(body) if "base64" in body else text_of(body, "text", "" if "text" in body else None).encode()
+        content = bytes_of(body) if "base64" in body else text_of(body, "text", "" if "text" in body else None).encode()
         caption = text_of(body, "caption", "")
         return web.json_response(
-            {"id": self._platform.send_document(chat, name, content, caption=caption, first_name=_first_name(body))}
+            {"id": self._platform.send_document(chat, name, content, caption=caption, first_name=first_name_of(body))}
         )
 
     async def location(self, request: web.Request) -> web.Response:
         body = await body_of(request)
-        chat, latitude, longitude = number_of(body, "chat"), _degrees(body, "latitude"), _degrees(body, "longitude")
+        chat, latitude, longitude = number_of(body, "chat"), degrees_of(body, "latitude"), degrees_of(body, "longitude")
         return web.json_response(
-            {"id": self._platform.share_location(chat, latitude, longitude, first_name=_first_name(body))}
+            {"id": self._platform.share_location(chat, latitude, longitude, first_name=first_name_of(body))}
         )
 
     async def photo(self, request: web.Request) -> web.Response:
         body = await body_of(request)
-        chat, content, caption = number_of(body, "chat"), _bytes(body), text_of(body, "caption", "")
+        chat, content, caption = number_of(body, "chat"), bytes_of(body), text_of(body, "caption", "")
         return web.json_response(
-            {"id": self._platform.send_photo(chat, content, caption=caption, first_name=_first_name(body))}
+            {"id": self._platform.send_photo(chat, content, caption=caption, first_name=first_name_of(body))}
         )
 
     async def video(self, request: web.Request) -> web.Response:
         body = await body_of(request)
-        chat, content, caption = number_of(body, "chat"), _bytes(body), text_of(body, "caption", "")
+        chat, content, caption = number_of(body, "chat"), bytes_of(body), text_of(body, "caption", "")
         name = text_of(body, "name", "video.mp4")[:200] or "video.mp4"
         return web.json_response(
-            {"id": self._platform.send_video(chat, name, content, caption=caption, first_name=_first_name(body))}
+            {"id": self._platform.send_video(chat, name, content, caption=caption, first_name=first_name_of(body))}
         )
 
     async def block(self, request: web.Request) -> web.Response:
@@ -311,9 +248,9 @@ class _Side:
         return web.json_response(found)
 
     async def messages(self, request: web.Request) -> web.Response:
-        chat = int(_asked(request, "chat"))
-        after, since = int(_asked(request, "after", 0)), int(_asked(request, "since", 0))
-        until = self._platform.machine.now() + min(LONGEST_WAIT, _asked(request, "wait", 0))
+        chat = int(asked_of(request, "chat"))
+        after, since = int(asked_of(request, "after", 0)), int(asked_of(request, "since", 0))
+        until = self._platform.machine.now() + min(LONGEST_WAIT, asked_of(request, "wait", 0))
         with self._platform.messages_news.heard() as event:
             while not (found := self._platform.messages(chat, after=after, since=since)):
                 left = until - self._platform.machine.now()

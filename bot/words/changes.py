@@ -47,9 +47,9 @@ def _fields(old: Programme, new: Programme) -> Iterator[tuple[str, str, str]]:
         "pace": lambda p: p.pace,
         "days a week": lambda p: p.week,
         "weekdays": lambda p: ", ".join(str(day + 1) for day in p.training.weekdays) if p.training else "",
-        "pain up to which a day is clean": lambda p: p.settings.pain_clean,
-        "pain up to which a day is repeated": lambda p: p.settings.pain_acceptable,
-        "pain from which the coach decides": lambda p: p.settings.pain_severe,
+        "pain up to which a day is clean": lambda p: p.settings.clean,
+        "pain up to which a day is repeated": lambda p: p.settings.acceptable,
+        "pain from which the coach decides": lambda p: p.settings.severe,
     }
     for name, read in reads.items():
         yield name, str(read(old)), str(read(new))

@@ -41,7 +41,7 @@ def _figure(name: str, found: Figure, gettext: Gettext) -> FigureWords:
     compared = found.month.sessions > 0 and found.before.sessions > 0
     month = found.month
     step = found.month_step
-    clear = (step.low > 0) - (step.high < 0)
+    clear = step.surely
     ends = (-step.high, -step.low) if clear < 0 else (step.low, step.high)
     return FigureWords(
         name,

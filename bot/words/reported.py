@@ -79,7 +79,7 @@ def _last(found: ProgrammeReport) -> int:
 
 
 def _share(found: ProgrammeReport, day: int) -> str:
-    step = next((step for step in reversed(found.staying.steps) if step.time <= day), None)
+    step = found.staying.at(day)
     if step is None:  # nobody has left yet: as if those who came so far were all (own choice)
         there = sum(1 for stay in found.stays if stay >= day)
         return f"{percent(1, 1)} ({percent(*wilson(there, there))})"

@@ -8,8 +8,6 @@ Point = tuple[float, float, float]
 Frame = tuple[Point, Point, Point]
 """Three rows: a turn of space. Its columns are the turned forward, left and up."""
 
-UPRIGHT: Frame = ((1.0, 0.0, 0.0), (0.0, 1.0, 0.0), (0.0, 0.0, 1.0))
-
 
 def add(a: Point, b: Point) -> Point:
     """The sum of two points."""

@@ -45,7 +45,7 @@ OneTurn = Annotated[WrittenTurn, BeforeValidator(_turn)]
 
 
 def _both(found: Any) -> Any:
-    """One turn for both sides, or `left` and `right` apart; a side that is not named is straight."""
+    """The same for both sides, or `left` and `right` apart; a side that is not named is straight."""
     if isinstance(found, dict) and set(found) <= set(SIDES):
         return found
     return dict.fromkeys(SIDES, found)
@@ -127,13 +127,7 @@ def _hand(found: Any) -> Any:
 OneHand = Annotated[Handhold, BeforeValidator(_hand)]
 
 
-def _hands(found: Any) -> Any:
-    if isinstance(found, dict) and set(found) <= set(SIDES):
-        return found
-    return dict.fromkeys(SIDES, found)
-
-
-Hands = Annotated[dict[Side, OneHand], BeforeValidator(_hands)]
+Hands = Annotated[dict[Side, OneHand], BeforeValidator(_both)]
 
 Base = Literal[
     "stand",

@@ -6,29 +6,20 @@ import asyncio
 import base64
 import json
 import re
-from collections.abc import AsyncIterator
 from datetime import datetime, timedelta
 from pathlib import Path
 
 import jsonschema
 import pytest
-import pytest_asyncio
 
 import plans.library
-from tests.acceptance.driver import Practice, Said, practice
+from tests.acceptance.driver import Practice, Said
 from tests.acceptance.people import COACH, NEXT, Client, link
 from tests.integration.practice.places import png
 
 SAMPLES = Path(plans.library.__file__).parent
 
 pytestmark = pytest.mark.asyncio(loop_scope="module")
-
-
-@pytest_asyncio.fixture(scope="module", loop_scope="module")
-async def chat(tmp_path_factory: pytest.TempPathFactory) -> AsyncIterator[Practice]:
-    folder: Path = tmp_path_factory.mktemp("client")
-    async with practice(folder) as (found, _process):
-        yield found
 
 
 # --- joining --------------------------------------------------------------------------------------------------------

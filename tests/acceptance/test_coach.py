@@ -3,24 +3,14 @@
 from __future__ import annotations
 
 import re
-from collections.abc import AsyncIterator
 from datetime import datetime, timedelta
-from pathlib import Path
 
 import pytest
-import pytest_asyncio
 
-from tests.acceptance.driver import Practice, Said, practice
+from tests.acceptance.driver import Practice, Said
 from tests.acceptance.people import COACH, NEXT, Client
 
 pytestmark = pytest.mark.asyncio(loop_scope="module")
-
-
-@pytest_asyncio.fixture(scope="module", loop_scope="module")
-async def chat(tmp_path_factory: pytest.TempPathFactory) -> AsyncIterator[Practice]:
-    folder: Path = tmp_path_factory.mktemp("coach")
-    async with practice(folder) as (found, _process):
-        yield found
 
 
 def token_in(said: Said) -> str:

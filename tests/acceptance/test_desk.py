@@ -5,26 +5,16 @@ from __future__ import annotations
 import asyncio
 import base64
 import re
-from collections.abc import AsyncIterator
 from importlib.resources import files
-from pathlib import Path
 
 import pytest
-import pytest_asyncio
 
-from tests.acceptance.driver import Practice, Said, practice
+from tests.acceptance.driver import Practice, Said
 from tests.acceptance.people import COACH, Client
 
 pytestmark = pytest.mark.asyncio(loop_scope="module")
 
 ROWING = files("plans.library").joinpath("rowing-club.yaml").read_text(encoding="utf-8")
-
-
-@pytest_asyncio.fixture(scope="module", loop_scope="module")
-async def chat(tmp_path_factory: pytest.TempPathFactory) -> AsyncIterator[Practice]:
-    folder: Path = tmp_path_factory.mktemp("desk")
-    async with practice(folder) as (found, _process):
-        yield found
 
 
 async def page_of(chat: Practice, name: str) -> Said:

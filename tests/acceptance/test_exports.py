@@ -7,33 +7,20 @@ import csv
 import json
 import os
 import sys
-from collections.abc import AsyncIterator
 from datetime import datetime
 from io import BytesIO, StringIO
 from pathlib import Path
 from zipfile import ZipFile
 
 import pytest
-import pytest_asyncio
 from fhir.resources.R4B.bundle import Bundle
 from icalendar import Calendar
 
-from tests.acceptance.driver import Practice, Said, practice
+from tests.acceptance.driver import Practice, Said
 from tests.acceptance.people import COACH, Client
 from tests.fhir_rules import complaints
 
 pytestmark = pytest.mark.asyncio(loop_scope="module")
-
-
-@pytest_asyncio.fixture(scope="module", loop_scope="module")
-async def folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    return tmp_path_factory.mktemp("files")
-
-
-@pytest_asyncio.fixture(scope="module", loop_scope="module")
-async def chat(folder: Path) -> AsyncIterator[Practice]:
-    async with practice(folder) as (found, _process):
-        yield found
 
 
 async def got(chat: Practice, person: int, under: Said, label: str) -> dict[str, bytes]:

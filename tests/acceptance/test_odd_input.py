@@ -3,13 +3,11 @@
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import AsyncIterator
 from pathlib import Path
 
 import pytest
-import pytest_asyncio
 
-from tests.acceptance.driver import Practice, practice
+from tests.acceptance.driver import Practice
 from tests.texts import HEAD, REST, TEST, session
 
 COACH, CLIENT, STRANGER = 1001, 2001, 3333
@@ -18,17 +16,6 @@ REACH = "            - {movement: reach, hold: 30, side: each}\n"
 
 
 pytestmark = pytest.mark.asyncio(loop_scope="module")
-
-
-@pytest.fixture(scope="module")
-def folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    return tmp_path_factory.mktemp("odd")
-
-
-@pytest_asyncio.fixture(scope="module", loop_scope="module")
-async def chat(folder: Path) -> AsyncIterator[Practice]:
-    async with practice(folder) as (found, _process):
-        yield found
 
 
 def facts(folder: Path) -> list[list[tuple[object, ...]]]:

@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 
 from tests.acceptance.test_workers import _hold, broken_promises, under_way
-from tests.killing import Lab, lab
+from tests.killing import Lab, is_there, lab
 from tests.stores import Place
 
 pytestmark = pytest.mark.timeout(240)
@@ -25,18 +25,10 @@ async def stopped(place: Lab, number: int) -> float:
     begun = time.monotonic()
     os.kill(number, signal.SIGTERM)
     async with asyncio.timeout(3 * IN_TIME):
-        while _is_there(number):
+        while is_there(number):
             await asyncio.sleep(0.02)
     place.alive.pop(number)
     return time.monotonic() - begun
-
-
-def _is_there(number: int) -> bool:
-    try:
-        os.kill(number, 0)
-    except ProcessLookupError:
-        return False
-    return True
 
 
 async def outcomes(place: Lab) -> dict[str, int]:

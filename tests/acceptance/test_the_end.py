@@ -3,13 +3,10 @@
 from __future__ import annotations
 
 import re
-from collections.abc import AsyncIterator
-from pathlib import Path
 
 import pytest
-import pytest_asyncio
 
-from tests.acceptance.driver import Practice, Said, practice
+from tests.acceptance.driver import Practice, Said
 from tests.acceptance.people import COACH, NEXT, Client
 
 pytestmark = pytest.mark.asyncio(loop_scope="module")
@@ -37,13 +34,6 @@ days:
   - {session: legs, times: 5}
   - {title: The test again, measure: {which: fingertip-to-floor, trials: 1}}
 """
-
-
-@pytest_asyncio.fixture(scope="module", loop_scope="module")
-async def chat(tmp_path_factory: pytest.TempPathFactory) -> AsyncIterator[Practice]:
-    folder: Path = tmp_path_factory.mktemp("end")
-    async with practice(folder) as (found, _process):
-        yield found
 
 
 WITHOUT_RETEST = SHORT.replace("times: 5", "times: 8").partition("  - {title: The test again")[0]

@@ -43,7 +43,7 @@ async def one_run(place: Place, alerts: int, rate: float, per_second: int, *, wa
             await Town(database, coaches=COACHES).fill(alerts, waking=waking)
             if waiting:
                 await fill(database, waiting)
-            async with platform(CROWD) as api, served(url, api, per_second=per_second) as process:
+            async with platform(module=CROWD) as api, served(url, api, per_second=per_second) as process:
                 await ready(process)
                 await asyncio.sleep(2)
                 before, begun = _used(process, place), time.perf_counter()

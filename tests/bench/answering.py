@@ -66,7 +66,7 @@ def empty(stock: bool) -> Begin:
     return begin
 
 
-def ours(place: Place, *, webhook: bool = False, workers: int = 1) -> Begin:
+def ours(place: Place, *, webhook: bool = False) -> Begin:
     """`easeward serve` on a fresh database."""
 
     @asynccontextmanager
@@ -140,7 +140,7 @@ async def _tapped(http: aiohttp.ClientSession, api: str, coming: list[Any], most
 
 
 @contextmanager
-def _places(safe: bool = True) -> Any:
+def _places() -> Any:
     with serving(options=SAFE, on_disk=True) as server:
         yield Files(), Databases(server)
 
@@ -162,7 +162,7 @@ async def main(rates: Sequence[float], seconds: float, runs: int, webhook: bool)
         for rate in rates:
             for _ in range(runs):
                 for name, begin in subjects.items():
-                    async with platform(CROWD) as api:
+                    async with platform(module=CROWD) as api:
                         print(f"{rate:g} a second, {name}: {await run(begin, api, rate, seconds)}", flush=True)
 
 

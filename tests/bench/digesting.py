@@ -172,14 +172,8 @@ def _numbers(figure: Figure) -> list[float]:
         for rate in (figure.week, figure.month, figure.before)
         for number in (rate.sessions, rate.least, rate.most, rate.low, rate.high)
     ]
-    return [
-        *rates,
-        *(
-            number
-            for step in (figure.week_step, figure.month_step)
-            for number in (step.least, step.most, step.low, step.high)
-        ),
-    ]
+    step = figure.month_step
+    return [*rates, step.least, step.most, step.low, step.high]
 
 
 # --- by dataframes --------------------------------------------------------------------------------------------------
@@ -264,14 +258,13 @@ def by_dataframes(file: Path) -> dict[str, Any]:
                 for end, s in ((0, low), (1, high))
             ]
             numbers += [low[4], low[0], high[0], *bounds]
-        for low, high in three[:2]:
-            then = three[2]
-            numbers += [
-                low[0] - then[1][0],
-                high[0] - then[0][0],
-                difference(low, then[1])[0],
-                difference(high, then[0])[1],
-            ]
+        (low, high), then = three[1:]
+        numbers += [
+            low[0] - then[1][0],
+            high[0] - then[0][0],
+            difference(low, then[1])[0],
+            difference(high, then[0])[1],
+        ]
         rates.append([float(number) for number in numbers])
 
     counts, quartiles = [], []

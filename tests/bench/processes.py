@@ -61,11 +61,11 @@ def _children(parent: int) -> Iterator[int]:
 
 
 @asynccontextmanager
-async def platform(module: str = "tests.bench.platform") -> AsyncIterator[str]:
+async def platform(*words: str, module: str = "tests.bench.platform") -> AsyncIterator[str]:
     """A platform in a process of its own; yields its address."""
     port = free_port()
     process = await asyncio.create_subprocess_exec(
-        sys.executable, "-m", module, str(port), stdout=asyncio.subprocess.PIPE
+        sys.executable, "-m", module, str(port), *words, stdout=asyncio.subprocess.PIPE
     )
     if process.stdout is None:
         raise RuntimeError("the platform has no output")

@@ -35,27 +35,12 @@ from db import outbox
 from db.engine import Database, opened
 from db.schema import Outbox
 from db.writer import announce
-from tests.postgres import SAFE, free_port, serving
+from tests.bench.processes import platform
+from tests.postgres import SAFE, serving
 from tests.stores import Databases, Files, Place
 
 TEXT = "Day 9: hips and hamstrings, 14 minutes.\n" + "Split-stance hinge: 2 x 5 a side, hold the last 20 s.\n" * 5
 CONCURRENCIES = (16, 32, 64, 128)
-
-
-@asynccontextmanager
-async def platform(delay: float) -> AsyncIterator[str]:
-    """The platform in its own process; yields its address."""
-    port = free_port()
-    process = await asyncio.create_subprocess_exec(
-        sys.executable, "-m", "tests.bench.platform", str(port), "--delay", str(delay), stdout=asyncio.subprocess.PIPE
-    )
-    assert process.stdout is not None
-    await process.stdout.readline()
-    try:
-        yield f"http://127.0.0.1:{port}"
-    finally:
-        process.kill()
-        await process.wait()
 
 
 async def arrived(url: str) -> dict[str, int]:
@@ -188,7 +173,7 @@ async def sweep(name: str, runs: int, run: Callable[[int], Awaitable[float]], co
 
 async def main(messages: int, runs: int, delay: float, profile: bool) -> None:
     """The whole comparison."""
-    async with platform(delay) as url:
+    async with platform("--delay", str(delay)) as url:
 
         async def same_transport(concurrency: int) -> float:
             async with bot_at(url, AiohttpRequest()) as bot:
@@ -272,7 +257,7 @@ async def together(place: Databases, api: str, messages: int, count: int) -> flo
 
 async def compare_workers(messages: int, runs: int) -> None:
     """One, two and four workers on PostgreSQL, against a platform that takes 50 ms for each answer."""
-    async with platform(0.05) as api:
+    async with platform("--delay", "0.05") as api:
         with serving(options=SAFE, on_disk=True) as server:
             place, medians = Databases(server), {}
             for count in WORKERS:

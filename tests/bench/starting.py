@@ -25,7 +25,7 @@ from db.schema import LedgerRow, Outbox
 from tests.acceptance.test_workers import clients_due_now
 from tests.bench.processes import platform, ready, served
 
-CHECK = "import bot.cli, bot.writing, plans.reading"
+CHECK = "import bot.cli, bot.cli.writing, bot.words.judging, plans.reading"
 
 
 def imported(words: str) -> tuple[float, float]:

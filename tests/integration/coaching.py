@@ -18,9 +18,9 @@ from sqlalchemy.ext.asyncio import AsyncSession
 from telegram import Bot
 
 from bot.clocks import Machine, SystemMachine
+from bot.failing import Hooks
 from bot.flows import joining, listening
 from bot.flows.desk import Desk
-from bot.flows.failing import Hooks
 from bot.flows.installation import DEFAULTS, Installation
 from bot.sending import Sender
 from bot.taps import tap

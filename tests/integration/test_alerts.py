@@ -10,7 +10,7 @@ from typing import Any
 import pytest
 from sqlalchemy import select
 
-from bot import examination
+from bot.cli import examination
 from bot.clocks import SystemMachine
 from bot.flows import answering, calling, telling
 from bot.flows.desk import Desk

@@ -11,10 +11,10 @@ import pytest
 from pydantic import SecretStr
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from bot.examination import examine
-from bot.finding import Finding
+from bot.cli.examination import examine
+from bot.cli.finding import Finding
+from bot.cli.surroundings import is_open, of_settings
 from bot.settings import Settings
-from bot.surroundings import is_open, of_settings
 from db import migrate
 from db.engine import opened
 from db.schema import Inbox

@@ -15,7 +15,7 @@ from sqlalchemy import insert, text
 from sqlalchemy.exc import IntegrityError
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from bot.examination import _commits
+from bot.cli.examination import _commits
 from db.engine import UnfitDatabase, forgetful, opened, serving_lock
 from db.schema import Note
 from db.trouble import AlreadyServing

@@ -10,7 +10,7 @@ import pytest
 from sqlalchemy import select
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from bot.explaining import explain, in_words
+from bot.cli.explaining import explain, in_words
 from db import courses
 from db.schema import LedgerRow
 from plans.checkin import CheckIn, Completion

@@ -19,7 +19,7 @@ from jsonschema import Draft202012Validator
 from sqlalchemy import func, select, update
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from bot import exporting as command
+from bot.cli import exporting as command
 from bot.coach_taps import OF_COACHES
 from bot.exports import files, schemas
 from bot.flows import mine, settings

@@ -42,6 +42,20 @@ async def handle(database: Database, application: QuietApplication, update: Mapp
 message = partial(updates.message, now=NOW)
 
 
+def tapped(data: str) -> dict[str, Any]:
+    """A stranger taps a button with this data."""
+    return {
+        "update_id": 1,
+        "callback_query": {
+            "id": "7",
+            "from": {"id": 5, "is_bot": False, "first_name": "Kim"},
+            "chat_instance": "5",
+            "data": data,
+            "message": message(1, text="x")["message"],
+        },
+    }
+
+
 async def said(database: Database) -> list[str]:
     async with database.reading() as session:
         return [str(row.get("text")) for row in await session.scalars(select(Outbox.payload).order_by(Outbox.id))]
@@ -62,16 +76,7 @@ async def test_every_command_answers_a_stranger_and_changes_nothing(
 async def test_every_button_of_a_stranger_is_answered_and_changes_nothing(
     database: Database, application: QuietApplication, verb: str, rest: str
 ) -> None:
-    tap = {
-        "update_id": 1,
-        "callback_query": {
-            "id": "7",
-            "from": {"id": 5, "is_bot": False, "first_name": "Kim"},
-            "chat_instance": "5",
-            "data": f"{verb}:{rest}",
-            "message": message(1, text="x")["message"],
-        },
-    }
+    tap = tapped(f"{verb}:{rest}")
     await handle(database, application, tap)
     async with database.reading() as session:
         methods = list(await session.scalars(select(Outbox.method)))
@@ -84,16 +89,7 @@ async def test_every_button_of_a_stranger_is_answered_and_changes_nothing(
 async def test_a_coachs_button_under_anybody_elses_finger_says_so_and_nothing_more(
     database: Database, application: QuietApplication
 ) -> None:
-    tap = {
-        "update_id": 1,
-        "callback_query": {
-            "id": "7",
-            "from": {"id": 5, "is_bot": False, "first_name": "Kim"},
-            "chat_instance": "5",
-            "data": "rule:1:ease",
-            "message": message(1, text="x")["message"],
-        },
-    }
+    tap = tapped("rule:1:ease")
     await handle(database, application, tap)
     async with database.reading() as session:
         (payload,) = await session.scalars(select(Outbox.payload))

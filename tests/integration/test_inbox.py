@@ -2,9 +2,7 @@ from __future__ import annotations
 
 import asyncio
 import json
-from collections.abc import AsyncIterator
 from datetime import timedelta
-from pathlib import Path
 from typing import Any
 
 import pytest
@@ -13,15 +11,9 @@ from db import inbox, leads
 from db.engine import Database
 from db.inbox import Claimed, LeaseLost
 from db.schema import Inbox
-from tests.integration.fakes import NOON, database_in, plan
+from tests.integration.fakes import NOON, plan
 
 pytestmark = pytest.mark.usefixtures("store")
-
-
-@pytest.fixture
-async def database(tmp_path: Path) -> AsyncIterator[Database]:
-    async with database_in(tmp_path) as database:
-        yield database
 
 
 def said(update_id: int, chat: int = 7, text: str = "done") -> dict[str, Any]:

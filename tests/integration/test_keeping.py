@@ -12,7 +12,7 @@ from pydantic import SecretStr
 from sqlalchemy import JSON, BigInteger, Boolean, Date, Double, LargeBinary, Table, Text, Time, func, insert, select
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from bot import keeping
+from bot.cli import keeping
 from bot.settings import Settings
 from db import copying, erasure, migrate, outbox
 from db.engine import opened, served_alone, serving_lock

@@ -1,9 +1,7 @@
 from __future__ import annotations
 
 import asyncio
-from collections.abc import AsyncIterator
 from datetime import datetime, timedelta
-from pathlib import Path
 from typing import Any
 
 import pytest
@@ -17,15 +15,9 @@ from db.delivery import Failure, Kind, Next, Reason, State
 from db.engine import Database
 from db.outbox import Letter, Mark
 from db.schema import Attachment, Outbox, Person
-from tests.integration.fakes import NOON, database_in, plan
+from tests.integration.fakes import NOON, plan
 
 pytestmark = pytest.mark.usefixtures("store")
-
-
-@pytest.fixture
-async def database(tmp_path: Path) -> AsyncIterator[Database]:
-    async with database_in(tmp_path) as database:
-        yield database
 
 
 async def put(database: Database, key: str, kind: Kind = Kind.ANSWER, chat: int = 7, **more: Any) -> int:

@@ -9,8 +9,8 @@ from typing import Any
 
 import pytest
 
-import bot.flows.desk
 import bot.words
+import bot.words.programmes
 from tests.pseudo import Pseudo, english_in, read
 from tests.simulation.faults import NONE
 from tests.simulation.phones import Phone, Seen
@@ -55,7 +55,7 @@ def _read_by_its_people(self: Phone, body: Mapping[str, Any]) -> Seen:
 
 def _forget() -> None:
     bot.words.words.cache_clear()
-    bot.flows.desk._read.cache_clear()
+    bot.words.programmes._read.cache_clear()
 
 
 def _texts(params: Mapping[str, Any]) -> Iterator[str]:

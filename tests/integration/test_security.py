@@ -17,9 +17,10 @@ from bot.transport import AiohttpRequest
 from bot.webhook import HEADER
 from db import inbox, links
 from db.engine import Database
-from tests.fuzzing import CLIENT, NOW, STRANGER, Update, application, handled, people
+from tests.fuzzing import CLIENT, NOW, STRANGER, Update, handled, people
 from tests.integration.fakes import SetCalendar
 from tests.integration.practice.places import Place, place
+from tests.integration.updates import offline
 from tests.postgres import free_port
 
 SECRET = "a-secret-of-enough-letters"
@@ -34,7 +35,7 @@ def said(chat: int, text: str) -> Update:
 
 async def actions(database: Database, caplog: pytest.LogCaptureFixture, *updates: Update) -> list[str]:
     caplog.set_level("INFO", "bot")
-    app = application()
+    app = offline()
     for update in updates:
         await handled(database, app, update, None)
     return [record.message for record in caplog.records]
@@ -90,7 +91,7 @@ async def test_a_request_whose_end_is_told_in_two_ways_is_no_second_request(data
 
 
 async def test_an_error_inside_says_nothing_of_what_is_inside(
-    database: Database, monkeypatch: pytest.MonkeyPatch, caplog: pytest.LogCaptureFixture
+    database: Database, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     async def broken(*_anything: object) -> int:
         raise ValueError("Ada's knee")

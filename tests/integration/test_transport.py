@@ -2,7 +2,6 @@ from __future__ import annotations
 
 import asyncio
 import logging
-import socket
 from collections.abc import AsyncIterator, Iterator
 from pathlib import Path
 
@@ -13,6 +12,7 @@ from telegram.error import BadRequest, Forbidden, InvalidToken, NetworkError, Te
 
 from bot.transport import AiohttpRequest, AnswerLost, CallInsideWrite, NeverConnected, TooMany, quiet_library_logs
 from tests.integration.fakes import TOKEN, FakePlatform, bot_at, database_in, platform_running
+from tests.postgres import free_port
 
 
 @pytest.fixture
@@ -24,12 +24,6 @@ async def platform() -> FakePlatform:
 async def bot(platform: FakePlatform) -> AsyncIterator[Bot]:
     async with platform_running(platform) as url, bot_at(url, read_timeout=0.3) as bot:
         yield bot
-
-
-def free_port() -> int:
-    with socket.socket() as probe:
-        probe.bind(("127.0.0.1", 0))
-        return int(probe.getsockname()[1])
 
 
 async def test_a_message_arrives_with_its_fields_and_comes_back_with_its_id(bot: Bot, platform: FakePlatform) -> None:

@@ -9,9 +9,9 @@ from pathlib import Path
 
 import pytest
 
-from bot.explaining import explain
+from bot.cli.explaining import explain
+from bot.practice.trying import SAMPLES
 from bot.practising import CLIENT, COACH
-from bot.trying import SAMPLES
 from tests.integration.trials import Trial, trial
 
 

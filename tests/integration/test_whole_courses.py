@@ -25,7 +25,7 @@ from bot.exports import tables
 from bot.flows import digest_files, weeks
 from bot.flows.desk import Desk
 from bot.grouping import World
-from bot.invented import PLAYING, ROWING, WALKING, Member, Turn
+from bot.practice.invented import PLAYING, ROWING, WALKING, Member, Turn
 from bot.practice.platform import Platform
 from bot.practice.showing import shown_all
 from bot.practising import COACH, PracticeMover, practice_running

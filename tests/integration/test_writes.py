@@ -18,19 +18,12 @@ from db.engine import Database, opened
 from db.schema import Due, Lease, Note
 from db.trouble import passing
 from db.writer import Job, NestedWrite, announce, inside_write
-from tests.integration.fakes import database_in
 from tests.postgres import Server
 from tests.stores import Databases, here, kept_in
 
 pytestmark = pytest.mark.usefixtures("store")
 
 AT = datetime(2026, 3, 2, 7, tzinfo=UTC)
-
-
-@pytest.fixture
-async def database(tmp_path: Path) -> AsyncIterator[Database]:
-    async with database_in(tmp_path) as database:
-        yield database
 
 
 def noting(name: str, value: int = 0) -> Job[str]:
@@ -77,25 +70,31 @@ async def test_a_savepoint_inside_a_job_undoes_its_part_alone(database: Database
 
 
 async def test_a_job_cannot_ask_for_another(database: Database) -> None:
-    async def job(_session: AsyncSession) -> None:
+    async def job(session: AsyncSession) -> None:
         assert inside_write()
+        await noting("outer")(session)
         await database.write(noting("inner"))
 
     with pytest.raises(NestedWrite):
         await database.write(job)
     assert not inside_write()
+    assert await names(database) == []
 
 
 async def test_a_cancelled_caller_does_not_undo_its_job(database: Database) -> None:
+    started, go_on = asyncio.Event(), asyncio.Event()
+
     async def job(session: AsyncSession) -> None:
-        await asyncio.sleep(0.05)
+        started.set()
+        await go_on.wait()
         await noting("done")(session)
 
     task = asyncio.create_task(database.write(job))
-    await asyncio.sleep(0.02)
+    await started.wait()
     task.cancel()
     with pytest.raises(asyncio.CancelledError):
         await task
+    go_on.set()
     async with asyncio.timeout(5):
         while await names(database) != ["done"]:
             await asyncio.sleep(0.01)

@@ -11,15 +11,15 @@ from telegram import User
 from bot.handlers import STORED, Stored, handlers
 from bot.receiving import QuietApplication, add_handlers, built, dispatch
 
-BOT = {"id": 1000, "is_bot": True, "first_name": "Easeward", "username": "easeward_practice_bot"}
+BOT: dict[str, Any] = {"id": 1000, "is_bot": True, "first_name": "Easeward", "username": "easeward_practice_bot"}
 
 
-def offline() -> QuietApplication:
+def offline(username: str = BOT["username"]) -> QuietApplication:
     """The application with our handlers; a call to the platform fails."""
     found = built("1000:practice", "http://127.0.0.1:9")
-    found.bot._bot_user = User.de_json(BOT, None)
+    found.bot._bot_user = User.de_json(BOT | {"username": username}, None)
     found._initialized = True
-    add_handlers(found, handlers("easeward_practice_bot"))
+    add_handlers(found, handlers(username))
     return found
 
 

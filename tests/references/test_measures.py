@@ -6,7 +6,7 @@ from datetime import time
 
 import pytest
 
-from plans.measures import MEASURES, Change, at_another_time, compare, counted, mdc95, plausible, sem
+from plans.measures import MEASURES, Change, at_another_time, compare, counted, mdc95, plausible
 
 LOPEZ_SEM = (
     "2.3 4.0 2.5 2.5 2.2 3.4 1.4 1.3 2.7 3.2 2.6 2.1 2.4 3.3 1.2 1.4 2.3 2.7 2.5 2.4 2.5 2.7 1.4 1.4 2.8 4.0 3.0 4.2"
@@ -27,10 +27,6 @@ def test_the_smallest_detectable_change_is_the_printed_one_in_all_cells() -> Non
 )
 def test_worked_examples_agree_to_two_places(error: float, printed: float) -> None:
     assert mdc95(error) == pytest.approx(printed, abs=0.005)
-
-
-def test_the_standard_error_is_that_of_jacobson_and_truax() -> None:
-    assert sem(7.5, 0.80) == pytest.approx(3.354, abs=5e-4)  # Jacobson & Truax 1991
 
 
 @pytest.mark.parametrize(

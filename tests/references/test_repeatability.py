@@ -9,7 +9,6 @@ import pytest
 from statsmodels.formula.api import ols
 from statsmodels.stats.anova import anova_lm
 
-from plans.measures import sem
 from plans.repeatability import repeatability
 
 SHROUT = [[9, 2, 5, 8], [6, 1, 3, 2], [8, 4, 6, 8], [7, 1, 2, 6], [10, 5, 6, 9], [6, 2, 4, 7]]
@@ -42,14 +41,6 @@ def test_random_groups_agree_with_a_reference_librarys_analysis_of_variance(seed
     agreement = (between - rest) / (between + (tries - 1) * rest + tries * (trial - rest) / people)
     assert found.agreement == pytest.approx(agreement)
     assert found.smallest_change == pytest.approx(1.96 * (2 * rest) ** 0.5)
-
-
-def test_the_error_is_the_spread_times_the_root_of_what_is_not_reliable() -> None:
-    """SEM = SD x sqrt(1 - ICC), with the spread of one try about its trial's mean: consistency takes trials out."""
-    rows = [[1.0, 2.0], [4.0, 5.5], [9.0, 9.0], [14.0, 15.5], [20.0, 20.5]]
-    found = repeatability(rows)
-    between_and_rest = found.error**2 / (1 - found.consistency)
-    assert sem(between_and_rest**0.5, found.consistency) == pytest.approx(found.error)
 
 
 @pytest.mark.parametrize("rows", [[], [[1, 2]], [[1], [2]], [[1, 2], [3]], [[5, 5], [5, 5]]])

@@ -28,10 +28,6 @@ def test_both_published_curves_come_out() -> None:
     assert shares == [0.857, 0.807, 0.753, 0.690, 0.627, 0.538, 0.448]
 
 
-def test_the_published_median_comes_out() -> None:
-    assert kaplan_meier(SIX_MP).median == 23
-
-
 def test_the_intervals_are_those_that_statistics_programs_print_for_it() -> None:
     """Values from memory: the log(-log) intervals that Stata's `sts list` prints for these data."""
     printed = [
@@ -65,28 +61,6 @@ def test_a_second_implementation_agrees_on_random_stays() -> None:
                 spread = 1.959963984540054 * error / abs(share * math.log(share))
                 assert step.low == pytest.approx(math.exp(math.log(share) * math.exp(spread)))
                 assert step.high == pytest.approx(math.exp(math.log(share) * math.exp(-spread)))
-
-
-def test_medians_and_their_intervals_are_the_second_implementations() -> None:
-    chance = random.Random(1982)
-    compared = 0
-    for _ in range(200):
-        found = [Stay(chance.randint(1, 40), chance.random() < 0.8) for _ in range(chance.randint(20, 41))]
-        found.append(Stay(41, False))  # at a share of 0 the second divides by 0
-        curve = kaplan_meier(found)
-        second = SurvfuncRight([stay.time for stay in found], [int(stay.left) for stay in found])
-        if any(abs(step.share - 0.5) < 1e-9 for step in curve.steps):
-            continue  # of a flat stretch at exactly a half it takes the middle, ours the beginning
-        assert (curve.median or math.inf) == _or_never(second.quantile(0.5))
-        low, high = second.quantile_ci(0.5, method="cloglog")
-        assert (curve.median_low or math.inf) == _or_never(low)
-        assert (curve.median_high or math.inf) == _or_never(high)
-        compared += 1
-    assert compared > 100
-
-
-def _or_never(value: float) -> float:
-    return math.inf if math.isnan(value) else float(value)
 
 
 def test_intervals_hold_the_truth_nearly_as_often_as_they_say() -> None:

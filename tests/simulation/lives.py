@@ -12,9 +12,9 @@ from typing import Any, TypeVar
 from sqlalchemy import text
 from sqlalchemy.ext.asyncio import AsyncSession
 
+from bot import failing
 from bot.alive import alive
 from bot.clocks import Calendar, Machine
-from bot.flows import failing
 from bot.handlers import STORED, Stored, handlers
 from bot.lead import Lead
 from bot.painting import NotDrawn, Painting

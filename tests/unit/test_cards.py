@@ -12,7 +12,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from bot import painter
-from bot.drawing import NothingToDraw, card_of
+from bot.cli.drawing import NothingToDraw, card_of
 from bot.words import LOCALES
 from bot.words import words as words_of
 from bot.words.cards import session_card, session_picture

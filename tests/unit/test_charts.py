@@ -12,9 +12,9 @@ from typing import Any
 import pytest
 from pydantic import TypeAdapter
 
-from bot import rehearsal_picture
 from bot.rehearsing import rehearse
 from plans.charts import marks
+from plans.charts import rehearsal as rehearsal_chart
 from plans.charts.days import Day, Line
 from plans.charts.digest import Digest, Pain, Share, digest_svg
 from plans.charts.doses import Dose, Doses, Muscle, doses_svg
@@ -272,7 +272,7 @@ def test_what_cannot_be_is_refused(wrong: Any, message: str) -> None:
 def test_a_rehearsal_is_on_the_same_paper() -> None:
     source = files("plans.library").joinpath("rowing-club.yaml").read_text(encoding="utf-8")
     found, plain = rehearse(source, 30, 7), rehearse(source, 30, 7, adapted=False)
-    svg = rehearsal_picture.picture("Oberschenkelrückseite", found, plain)
+    svg = rehearsal_chart.picture("Oberschenkelrückseite", found, plain)
     check_paper(svg)
     number = axis(svg, "of the group")
     counts = Counter(found.finished)
@@ -281,7 +281,7 @@ def test_a_rehearsal_is_on_the_same_paper() -> None:
     number = axis(svg, "For each session day, times a client")
     assert [number(y) for _x, y in circles(svg)][1:] == pytest.approx([day.pained for day in found.days], abs=0.01)
     tops: dict[float, float] = {}
-    for verdict in rehearsal_picture.FOLLOWED:
+    for verdict in rehearsal_chart.FOLLOWED:
         for left, top, wide_, _high in rects(svg, marks.FILLS[verdict], below=number.bottom - 400):
             if wide_ != pytest.approx(26):
                 tops[left] = min(top, tops.get(left, top))

@@ -12,7 +12,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bot.drawing import NothingToDraw, picture_of
+from bot.cli.drawing import NothingToDraw, picture_of
 from plans.figures.angles import FINGERS, Angles, Girdle, ImpossiblePose, Turn, check, range_of
 from plans.figures.body import CHAINS, SIDES, Body, body_of, centre_of_mass
 from plans.figures.camera import VIEWS, Camera

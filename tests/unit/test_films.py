@@ -12,14 +12,14 @@ from hypothesis import given
 from hypothesis import strategies as st
 from PIL.GifImagePlugin import GifImageFile
 
-from bot.drawing import NothingToDraw, picture_of
+from bot.cli.drawing import NothingToDraw, picture_of
 from bot.practice.pictures import film_sides
 from plans.figures import film
 from plans.figures.body import Body
 from plans.figures.film import END_MS, SIDE, START_MS, STEP_MS, STEPS, NoEncoder, gif, mp4
 from plans.figures.library import bodies, drawn
 from plans.figures.moving import turn_between, way
-from plans.figures.space import UPRIGHT, Frame, about_forward, about_left, about_up, length, sub, then
+from plans.figures.space import Frame, about_forward, about_left, about_up, length, sub, then
 from plans.movements import library
 
 KEYS = sorted(drawn())
@@ -71,7 +71,7 @@ def test_a_turn_between_two_turns_is_a_turn(first: Frame, last: Frame, share: fl
 
 
 def test_half_a_turn_has_a_middle_too() -> None:
-    half = turn_between(UPRIGHT, about_up(180), 0.5)
+    half = turn_between(about_up(0), about_up(180), 0.5)
     assert abs(half[0][1]) == pytest.approx(1, abs=1e-6)
 
 

@@ -5,9 +5,9 @@ from __future__ import annotations
 import pytest
 
 from plans.cert import answers
-from plans.claims import promise
 from plans.findings import Finding, Grade, Report
 from plans.lint import check, weeks
+from plans.promises import promise
 from plans.reading import read_programme
 from tests.texts import HEAD, REST, session
 

@@ -7,8 +7,8 @@ import hashlib
 import pytest
 
 from plans.movements import library
-from plans.programme import RuleSettings
 from plans.reading import read_programme
+from plans.rules import Settings
 from tests.samples import HEAD, REST, TEST, programme, session
 
 PLAN = programme(session(), REST, TEST)
@@ -43,9 +43,9 @@ def test_the_same_text_gives_the_same_programme() -> None:
 
 
 def test_settings_are_the_usual_ones_until_a_coach_makes_them_stricter() -> None:
-    assert PLAN.settings == RuleSettings(2, 5, 8)
+    assert PLAN.settings == Settings(2, 5, 8)
     strict = HEAD.replace("muscles:", "settings: {pain-clean: 1, pain-acceptable: 3}\nmuscles:")
-    assert read_programme(strict + session()).settings == RuleSettings(1, 3, 8)
+    assert read_programme(strict + session()).settings == Settings(1, 3, 8)
 
 
 def test_a_catalogue_has_the_library_and_the_coachs_own_which_win() -> None:

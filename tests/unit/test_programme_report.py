@@ -69,7 +69,7 @@ def test_who_is_still_on_a_day_is_no_part_of_its_shares_and_not_lost() -> None:
     third = day_of(found, 3)
     assert (third.had, third.still_on, third.done, third.hurt) == (2, 1, Count(1, 1), Count(0, 1))
     assert (found.still_on, found.left, found.finished) == (1, 0, 1)
-    assert found.staying.share_after(4) == 1
+    assert found.staying.at(4) is None
 
 
 def test_who_left_left_at_the_furthest_day_that_they_were_handed() -> None:

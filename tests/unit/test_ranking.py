@@ -55,7 +55,7 @@ def test_the_difference_is_drawn_towards_none_and_its_interval_is_around_it() ->
 
 def test_what_is_done_every_time_has_no_other_days() -> None:
     always = group(ranking(days(*["ax", "bx"] * 10)), "x")
-    assert (always.went, always.days_with, always.days_without, always.change) == (Went.TOO_FEW, 20, 0, None)
+    assert (always.went, always.change) == (Went.TOO_FEW, None)
 
 
 @pytest.mark.parametrize("with_it", [0, 1, 4])
@@ -68,9 +68,7 @@ def test_fewer_than_five_days_on_either_side_are_too_few(with_it: int) -> None:
 
 def test_movements_that_are_always_or_nearly_always_done_together_stand_as_one() -> None:
     found = ranking(days(*["abc", "d"] * 5, *["ab", "d"] * 2))
-    assert [ranked.movements for ranked in found.groups] == [("a", "b", "c"), ("d",)] or [
-        ranked.movements for ranked in found.groups
-    ] == [("d",), ("a", "b", "c")]
+    assert sorted(ranked.movements for ranked in found.groups) == [("a", "b", "c"), ("d",)]
 
 
 def test_three_days_tell_movements_apart_and_say_that_they_were_mostly_together() -> None:

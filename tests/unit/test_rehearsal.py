@@ -8,8 +8,8 @@ from importlib.resources import files
 
 import pytest
 
-from bot.rehearsal_picture import picture
 from bot.rehearsing import in_words, rehearse
+from plans.charts.rehearsal import picture
 from plans.reading import read_programme
 from plans.rehearsal import Journey, Outcome, Stage, client_of, journey, outcome, unadapted
 from plans.simulated import NATURES, Asked, Body, natures

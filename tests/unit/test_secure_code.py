@@ -66,8 +66,8 @@ def test_only_strong_hashes_and_unguessable_numbers_are_used() -> None:
     hashes = {name.partition("hashlib.")[2].partition("(")[0] for _file, name, _node in called() if "hashlib." in name}
     assert hashes == {"sha256"}
     chance = {file for file, name in imported() if name == "random"}
-    invented = {"bot/trying.py", "bot/grouping.py", "bot/invented.py"}
-    assert chance <= {"bot/rehearsing.py", "plans/simulated.py", "plans/rehearsal.py"} | invented
+    invented = {"bot/grouping.py", "bot/practice/invented.py"}
+    assert chance == {"bot/rehearsing.py", "plans/simulated.py", "plans/rehearsal.py"} | invented
     assert "secrets" in {name for file, name in imported() if file == "db/links.py"}
     token = links._token(links.JOIN)
     assert len(token.removeprefix(links.JOIN)) * 6 >= 128
@@ -107,12 +107,9 @@ def test_templates_come_from_the_package_and_escape_what_they_are_given() -> Non
 
 def test_no_pattern_is_made_of_what_somebody_typed() -> None:
     names = {f"re.{name}" for name in ("compile", "match", "search", "fullmatch", "sub", "split", "findall")}
-    made = [
-        (file, ast.unparse(node.args[0]))
-        for file, name, node in called()
-        if name in names and isinstance(node.args[0], ast.JoinedStr)
-    ]
-    assert [one for one in made if not one[0].startswith(("plans/", "bot/words/"))] == []
+    made = [node.args[0] for _file, name, node in called() if name in names and isinstance(node.args[0], ast.JoinedStr)]
+    parts = [ast.unparse(part.value) for one in made for part in one.values if isinstance(part, ast.FormattedValue)]
+    assert [part for part in parts if not re.fullmatch(r"_[A-Z_]+", part)] == []
 
 
 def test_requests_go_out_from_the_transport_and_the_ping_alone() -> None:

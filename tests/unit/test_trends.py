@@ -8,7 +8,7 @@ import pytest
 
 from plans.checkin import CheckIn, Place
 from plans.ledger import Entry, RowKind
-from plans.trends import Direction, kendall, pain, theil_sen, tightness, trend
+from plans.trends import Direction, interval, kendall, pain, slopes, spread, tightness, trend
 
 FIRST = date(2026, 3, 2)
 LAST = FIRST + timedelta(days=27)
@@ -79,14 +79,9 @@ def test_pain_elsewhere_is_no_pain_where_the_programme_works_and_days_without_a_
 
 
 def test_two_points_have_a_slope_and_no_interval() -> None:
-    line = theil_sen([(0, 1), (2, 5)])
-    assert (line.slope, line.low, line.high) == (2, None, None)
-
-
-@pytest.mark.parametrize("points", [[], [(1.0, 2.0)], [(1.0, 2.0), (1.0, 3.0), (2.0, 4.0)]])
-def test_a_slope_needs_two_times_and_one_value_at_each(points: list[tuple[float, float]]) -> None:
-    with pytest.raises(ValueError, match="at two times"):
-        theil_sen(points)
+    between = slopes([(0, 1), (2, 5)])
+    assert between == [2]
+    assert interval(between, spread([1, 5]), 0.95) == (None, None)
 
 
 def test_days_that_are_alike_weaken_a_trend() -> None:

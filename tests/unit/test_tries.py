@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from plans.measures import MEASURES, Counts, counted
 from plans.tries import Try, tries_in
-from plans.units import CM_AN_INCH, INCHES, Units, kept, unit_in, units_of, value_in
+from plans.units import CM_AN_INCH, INCHES, Units, kept, unit_in, value_in
 
 
 @pytest.mark.parametrize(
@@ -65,11 +65,6 @@ def test_an_inch_is_2_54_centimetres_there_and_back(inches: float) -> None:
 def test_degrees_are_the_same_for_everybody() -> None:
     assert unit_in("degrees", Units.INCH) == "degrees"
     assert value_in(72.04, "degrees", Units.INCH) == 72.0
-
-
-@pytest.mark.parametrize(("tag", "units"), [("en-US", Units.INCH), ("en", Units.METRIC), ("de_DE", Units.METRIC)])
-def test_the_chats_language_tag_says_the_units(tag: str, units: Units) -> None:
-    assert units_of(tag) is units
 
 
 @given(st.lists(st.integers(0, 30), min_size=1, max_size=6), st.sampled_from(sorted(MEASURES)))

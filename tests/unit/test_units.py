@@ -16,7 +16,14 @@ def loads(day: Day) -> list[str | None]:
 
 @pytest.mark.parametrize(
     ("tag", "units"),
-    [("en-US", Units.INCH), ("es_us", Units.INCH), ("en", Units.METRIC), ("en-GB", Units.METRIC), ("us", Units.INCH)],
+    [
+        ("en-US", Units.INCH),
+        ("es_us", Units.INCH),
+        ("en", Units.METRIC),
+        ("en-GB", Units.METRIC),
+        ("us", Units.INCH),
+        ("de_DE", Units.METRIC),
+    ],
 )
 def test_the_region_of_a_language_tag_says_the_units(tag: str, units: Units) -> None:
     assert units_of(tag) is units

@@ -29,7 +29,7 @@ const VERDICTS = { advance: "go on", repeat: "the day again", ease: "lighter", r
 const TOLD = { now: "the coach is told at once", list: "on the coach's list" };
 
 const plainDate = (options, date) => new Intl.DateTimeFormat("en-GB", { timeZone: "UTC", ...options }).format(new Date(date));
-export const longDate = (date) => plainDate({ weekday: "short", day: "numeric", month: "long" }, date).replace(",", "");
+const longDate = (date) => plainDate({ weekday: "short", day: "numeric", month: "long" }, date).replace(",", "");
 const shortDate = (date) => plainDate({ weekday: "short", day: "numeric" }, date).replace(",", "");
 
 /** What a date is, in words: "day 2, lighter". */
@@ -45,7 +45,7 @@ export function whatOf(row) {
   return `day ${row.day}${test}${level}`;
 }
 
-export const whyOf = (row) => (row.because ? `${capital(row.because)}.` : REASONS[row.reason] ?? "");
+const whyOf = (row) => (row.because ? `${capital(row.because)}.` : REASONS[row.reason] ?? "");
 
 /** How a date came about, as the beginning of a sentence. */
 function sentenceOf(row) {
@@ -58,7 +58,7 @@ function sentenceOf(row) {
 const capital = (text) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** What the client said of a date, in words. */
-export function answerOf(row) {
+function answerOf(row) {
   const said = [row.said, ...row.tests].filter(Boolean).join("; ");
   if (said) return said;
   if (row.withheld) return "nothing sent, quiet for long";

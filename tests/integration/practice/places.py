@@ -27,19 +27,30 @@ START = datetime(2026, 3, 2, 7, tzinfo=UTC)
 ANN, BEN = 101, 102
 
 
-@dataclass(slots=True)
-class Place:
-    """A running practice chat with one person in it."""
+@dataclass
+class Side:
+    """A practice chat at an address, from outside."""
 
     address: str
-    platform: Platform
-    calendar: StandingCalendar
-    faults: Faults
     http: aiohttp.ClientSession
 
     def bot(self) -> Bot:
         """The chat library's own client of it."""
         return Bot(TOKEN, base_url=f"{self.address}/bot", base_file_url=f"{self.address}/file/bot")
+
+    async def post(self, name: str, /, **body: Any) -> tuple[int, Any]:
+        """One request of people's side."""
+        async with self.http.post(f"{self.address}/practice/{name}", json=body) as answer:
+            return answer.status, await answer.json()
+
+
+@dataclass
+class Place(Side):
+    """A running practice chat with one person in it."""
+
+    platform: Platform
+    calendar: StandingCalendar
+    faults: Faults
 
     async def call(self, method: str, /, token: str = TOKEN, **fields: Any) -> tuple[int, dict[str, Any]]:
         """One request to the Bot API with a JSON body: status and answer."""
@@ -57,11 +68,6 @@ class Place:
         form = aiohttp.FormData(fields)
         form.add_field(name, io.BytesIO(content), filename="a.bin", content_type="application/octet-stream")
         async with self.http.post(f"{self.address}/bot{TOKEN}/{method}", data=form) as answer:
-            return answer.status, await answer.json()
-
-    async def post(self, name: str, /, **body: Any) -> tuple[int, Any]:
-        """One request of people's side."""
-        async with self.http.post(f"{self.address}/practice/{name}", json=body) as answer:
             return answer.status, await answer.json()
 
     async def get(self, name: str, /, **query: str | int) -> tuple[int, Any]:
@@ -105,7 +111,7 @@ async def place(
             faults=faults,
         )
         async with server.listening() as address, aiohttp.ClientSession() as http:
-            found = Place(address, server.platform, calendar, faults, http)
+            found = Place(address, http, server.platform, calendar, faults)
             if not found.platform.chats():
                 found.platform.say(ANN, "Hello", first_name="Ann")
                 await found.result("getUpdates", offset=-1)

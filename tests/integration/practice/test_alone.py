@@ -7,9 +7,9 @@ import signal
 import sys
 from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
+from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
-from typing import Any
 
 import aiohttp
 import pytest
@@ -17,23 +17,14 @@ from telegram import Bot
 
 from bot.practice.clock import StandingCalendar
 from bot.practice.store import Store
-from tests.integration.practice.places import ANN, START, TOKEN, png
+from tests.integration.practice.places import ANN, START, TOKEN, Side, png
 
 
-class Alone:
+@dataclass
+class Alone(Side):
     """The process and its address."""
 
-    def __init__(self, process: asyncio.subprocess.Process, address: str, http: aiohttp.ClientSession) -> None:
-        self.process = process
-        self.address = address
-        self.http = http
-
-    def bot(self) -> Bot:
-        return Bot(TOKEN, base_url=f"{self.address}/bot", base_file_url=f"{self.address}/file/bot")
-
-    async def post(self, name: str, /, **body: Any) -> tuple[int, Any]:
-        async with self.http.post(f"{self.address}/practice/{name}", json=body) as answer:
-            return answer.status, await answer.json()
+    process: asyncio.subprocess.Process
 
     async def kill(self) -> None:
         self.process.send_signal(signal.SIGKILL)
@@ -50,7 +41,7 @@ async def alone(*words: str) -> AsyncIterator[Alone]:
             raise RuntimeError("the process has no output to read")
         line = await asyncio.wait_for(process.stdout.readline(), 30)
         async with aiohttp.ClientSession() as http:
-            yield Alone(process, line.decode().strip(), http)
+            yield Alone(line.decode().strip(), http, process)
     finally:
         if process.returncode is None:
             process.terminate()

@@ -23,7 +23,7 @@ from telegram import (
 from telegram.constants import ChatAction
 from telegram.error import BadRequest, Forbidden, InvalidToken, RetryAfter
 
-from bot.drawing import picture_of
+from bot.cli.drawing import picture_of
 from bot.practice.platform import Rates
 from tests.integration.practice.places import ANN, BEN, START, TOKEN, Place, place, png
 

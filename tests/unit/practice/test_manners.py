@@ -7,9 +7,9 @@ from typing import Any
 
 import pytest
 
-from bot.flows.showing import first_buttons
-from bot.manners import CITY, Manner, Say, Scene, Tap, asked, next_act
+from bot.practice.manners import CITY, Manner, Say, Scene, Tap, asked, next_act
 from bot.words import words
+from bot.words.checkin import first_buttons
 from bot.words.message import Rows
 
 WORDS = words("en")

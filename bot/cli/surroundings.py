@@ -9,7 +9,7 @@ from pathlib import Path
 
 from sqlalchemy.engine import URL
 
-from bot.finding import Finding
+from bot.cli.finding import Finding
 from bot.settings import Settings
 from db import engine
 

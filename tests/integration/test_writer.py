@@ -1,3 +1,5 @@
+"""The one writer of SQLite, beyond what `test_writes` asks of both kinds of database."""
+
 from __future__ import annotations
 
 import asyncio
@@ -7,23 +9,22 @@ from pathlib import Path
 
 import pytest
 from sqlalchemy import func, select, text
-from sqlalchemy.exc import IntegrityError, OperationalError
+from sqlalchemy.exc import IntegrityError
 from sqlalchemy.ext.asyncio import AsyncConnection, AsyncSession
 
 from db.engine import Database, opened, writing_engine
 from db.news import News
 from db.schema import Base, Coach, Note
 from db.writer import (
-    Job,
     JobCancelled,
     NestedWrite,
     NotInsideWrite,
     Writer,
     WriterClosed,
-    announce,
     current_session,
     inside_write,
 )
+from tests.integration.test_writes import names, noting
 
 
 @pytest.fixture
@@ -35,74 +36,15 @@ async def database(tmp_path: Path) -> AsyncIterator[Database]:
         yield database
 
 
-def noting(name: str, value: int = 0) -> Job[str]:
-    async def job(session: AsyncSession) -> str:
-        session.add(Note(name=name, value={"n": value}))
-        await session.flush()
-        return name
-
-    return job
-
-
-async def names(database: Database) -> list[str]:
-    async with database.reading() as session:
-        return sorted(await session.scalars(select(Note.name)))
-
-
 async def test_a_result_comes_back_after_its_row_is_there(database: Database) -> None:
     assert await database.write(noting("one")) == "one"
     assert await names(database) == ["one"]
-
-
-async def test_an_exception_undoes_its_own_job_and_no_other(database: Database) -> None:
-    async def failing(session: AsyncSession) -> None:
-        await noting("bad")(session)
-        raise ValueError("no")
-
-    results = await asyncio.gather(
-        database.write(noting("first")),
-        database.write(failing),
-        database.write(noting("last")),
-        return_exceptions=True,
-    )
-    assert results[0] == "first"
-    assert results[2] == "last"
-    assert isinstance(results[1], ValueError)
-    assert await names(database) == ["first", "last"]
 
 
 async def test_a_broken_constraint_reaches_only_the_one_who_broke_it(database: Database) -> None:
     results = await asyncio.gather(*(database.write(noting(name)) for name in ("a", "a", "b")), return_exceptions=True)
     assert [type(result) for result in results] == [str, IntegrityError, str]
     assert await names(database) == ["a", "b"]
-
-
-async def test_a_cancelled_caller_does_not_undo_its_job(database: Database) -> None:
-    started, go_on = asyncio.Event(), asyncio.Event()
-
-    async def slow(session: AsyncSession) -> None:
-        started.set()
-        await go_on.wait()
-        await noting("kept")(session)
-
-    caller = asyncio.create_task(database.write(slow))
-    await started.wait()
-    caller.cancel()
-    with pytest.raises(asyncio.CancelledError):
-        await caller
-    go_on.set()
-    await database.write(noting("after"))
-    assert await names(database) == ["after", "kept"]
-
-
-async def test_a_job_that_calls_the_writer_again_is_refused_and_undone(database: Database) -> None:
-    async def nested(session: AsyncSession) -> None:
-        await noting("outer")(session)
-        await database.write(noting("inner"))
-
-    with pytest.raises(NestedWrite):
-        await asyncio.wait_for(database.write(nested), 5)
-    assert await names(database) == []
 
 
 async def test_a_task_started_inside_a_job_is_refused_too(database: Database) -> None:
@@ -147,24 +89,6 @@ async def test_what_waits_together_is_committed_together(database: Database) -> 
     assert len(await names(database)) == 5
 
 
-async def test_listeners_are_woken_by_a_commit_and_left_alone_by_an_undoing(database: Database) -> None:
-    event = asyncio.Event()
-    database.news.listen("rows", event)
-
-    async def bad(session: AsyncSession) -> None:
-        announce("rows")
-        raise ValueError("no")
-
-    async def good(session: AsyncSession) -> None:
-        announce("rows")
-
-    with pytest.raises(ValueError, match="no"):
-        await database.write(bad)
-    assert not event.is_set()
-    await database.write(good)
-    assert event.is_set()
-
-
 async def test_the_session_travels_to_whatever_a_job_calls(database: Database) -> None:
     async def job(session: AsyncSession) -> bool:
         return current_session() is session and inside_write()
@@ -205,13 +129,6 @@ async def test_a_commit_that_fails_reaches_every_caller_of_the_group(database: D
     assert [type(result) for result in results] == [IntegrityError, IntegrityError]
     assert await names(database) == []
     assert await database.write(noting("next")) == "next"
-
-
-async def test_a_reading_session_cannot_change_anything(database: Database) -> None:
-    async with database.reading() as session:
-        session.add(Note(name="sneaked", value={}))
-        with pytest.raises(OperationalError, match="readonly"):
-            await session.flush()
 
 
 async def test_stopping_finishes_what_waits_and_refuses_what_comes_later(database: Database) -> None:

@@ -6,16 +6,12 @@ import os
 from collections.abc import Callable, Collection
 from pathlib import Path
 
-from sqlalchemy import or_, select
-from sqlalchemy.ext.asyncio import AsyncSession
-
 from bot.clocks import SystemCalendar
 from bot.exports.records import CAUTION
 from bot.flows import exporting
 from bot.flows.desk import Desk
 from db import people, record
 from db.engine import Database
-from db.schema import Person
 
 KINDS = {
     "csv": ("courses.csv", "days.csv", "tests.csv", "alerts.csv"),
@@ -42,11 +38,11 @@ async def export(
     if folder.exists() and any(folder.iterdir()):
         raise NotEmpty(f"{folder} is not empty: name a new folder")
     async with database.reading() as session:
-        whose = await _person(session, coach)
+        whose = await people.named(session, coach)
         role = await people.coach_of(session, whose)
         if role is None:
             raise LookupError(f"{coach} is no coach")
-        one = await _person(session, client, coach_id=role.id) if client is not None else None
+        one = await people.named(session, client, among=record.clients_of(role.id)) if client is not None else None
         kept = await record.of_coach(session, role.id, one.id if one is not None else None)
         if not kept:
             raise LookupError(f"nobody who is with {coach}{f' and is {client}' if client else ''} has begun a course")
@@ -58,19 +54,6 @@ async def export(
             _write(folder / name, body)
             say(str(folder / name))
     say(CAUTION)
-
-
-async def _person(session: AsyncSession, name: str, *, coach_id: int | None = None) -> Person:
-    """The one person of a chat number or first name, among the clients of a coach where one is given."""
-    number = int(name) if name.lstrip("-").isdecimal() else None
-    query = select(Person).where(or_(Person.chat == number, Person.label == name))
-    if coach_id is not None:
-        query = query.where(Person.id.in_(record.clients_of(coach_id)))
-    found = (await session.scalars(query)).all()
-    if len(found) != 1:
-        how = "nobody" if not found else f"{len(found)} people"
-        raise LookupError(f"{how} with the chat number or name {name!r}; a chat number is always one")
-    return found[0]
 
 
 def _write(file: Path, body: bytes) -> None:

@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from itertools import cycle, islice
 
-from bot.manners import PLAIN, Act, Asked, Say
+from bot.practice.manners import PLAIN, Act, Asked, Say
 from plans.checkin import CheckIn, Completion, Morning, Place
 from plans.measures import MEASURES
 from plans.simulated import Asked as Load

@@ -1,4 +1,4 @@
-"""Keeping the data: a backup while the bot serves, putting one back, and moving to another database."""
+"""Keeping the data: its tables, a backup while the bot serves, putting one back, and moving to another database."""
 
 from __future__ import annotations
 
@@ -22,6 +22,12 @@ Say = Callable[[str], None]
 
 class UnfitFile(ValueError):
     """A file is no backup that can be put back."""
+
+
+async def migrate(settings: Settings, say: Say) -> None:
+    """Brings the database to this program's tables, alone with it."""
+    async with served_alone(settings.database_url):
+        say(f"the tables are at version {await migrations.upgrade(settings.database_url)}")
 
 
 async def backup(settings: Settings, file: Path, say: Say) -> None:

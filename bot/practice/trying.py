@@ -11,9 +11,10 @@ from typing import Protocol
 
 from aiohttp import web
 
-from bot.journal import journal
-from bot.manners import Act, Manner, Say, Scene, Tap, next_act
-from bot.practice.controls import Route, body_of, number_of, text_of
+from bot.practice.asked import body_of, number_of, text_of
+from bot.practice.controls import Route
+from bot.practice.journal import journal
+from bot.practice.manners import Act, Manner, Say, Scene, Tap, next_act
 from bot.practice.platform import Platform
 from bot.practice.showing import shown_all
 from db.engine import Database

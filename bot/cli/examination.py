@@ -13,9 +13,9 @@ from sqlalchemy.ext.asyncio import AsyncSession
 from telegram import Bot
 from telegram.error import TelegramError
 
-from bot import surroundings
+from bot.cli import surroundings
+from bot.cli.finding import Finding
 from bot.clocks import WRONG_SECONDS, SystemCalendar
-from bot.finding import Finding
 from bot.settings import Settings
 from bot.transport import AiohttpRequest
 from bot.wellbeing import LOOKED_FOR, troubles

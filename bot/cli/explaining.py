@@ -5,10 +5,11 @@ from __future__ import annotations
 from datetime import date
 from typing import Any
 
-from sqlalchemy import or_, select
+from sqlalchemy import select
 
+from db import people
 from db.engine import Database
-from db.schema import LedgerRow, Person
+from db.schema import LedgerRow
 from plans.replay import replayed
 
 
@@ -18,19 +19,15 @@ async def explain(database: Database, person: str, on: date) -> dict[str, Any]:
     Raises LookupError when there is no such person, more than one, or no row on that date.
     """
     async with database.reading() as session:
-        number = int(person) if person.lstrip("-").isdecimal() else None
-        found = (await session.scalars(select(Person).where(or_(Person.chat == number, Person.label == person)))).all()
-        if len(found) != 1:
-            how = "nobody" if not found else f"{len(found)} people"
-            raise LookupError(f"{how} with the chat number or name {person!r}; a chat number is always one")
-        query = select(LedgerRow).where(LedgerRow.person_id == found[0].id, LedgerRow.local_date == on)
+        found = await people.named(session, person)
+        query = select(LedgerRow).where(LedgerRow.person_id == found.id, LedgerRow.local_date == on)
         row = await session.scalar(query)
         if row is None:
             raise LookupError(f"{person} has no row on {on}")
         stored = row.decision or {}
         again = replayed(stored) if stored.get("seen") else None
         return {
-            "person": found[0].chat,
+            "person": found.chat,
             "date": on.isoformat(),
             "kind": row.kind,
             "day": row.day,

@@ -4,27 +4,19 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import replace
 from html import unescape
 from pathlib import Path
 from typing import Any
 
-from bot.words.doses import link_words, session_lines
 from plans.cautions import caution_words
 from plans.cert import answers
-from plans.findings import Finding, Grade, Report, in_runs
-from plans.lint import check
+from plans.findings import Report, in_runs
 from plans.movements import Movement, Muscle, library
 from plans.overview import Week, overview
-from plans.programme import Day, Programme
+from plans.programme import Programme
 from plans.reading import read_programme
 from plans.translated import own_texts
 from plans.yaml_text import yaml_text
-
-LONGEST = 4096
-"""UTF-16 units of a message's text that the chat platform takes."""
-FRAME = 900
-"""Units kept for what stands around a session: headline, reason, test, caution."""
 
 
 class Unreadable(ValueError):
@@ -40,22 +32,6 @@ def programme_in(file: Path) -> Programme:
             f"{file}: cannot be read: {getattr(error, 'strerror', None) or 'it is not UTF-8 text'}"
         ) from error
     return read_programme(text, name=str(file))
-
-
-def judged(programme: Programme) -> Report:
-    """The checker's report, and whether each day fits into one message."""
-    report = check(programme)
-    long = tuple(day.number for day in programme.days if _units(day) > LONGEST - FRAME)
-    if not long:
-        return report
-    what = f"its message would be longer than the {LONGEST} characters that a chat takes"
-    finding = Finding(Grade.ERROR, "message-too-long", long, what, "Make two days of it, or leave out cues")
-    return replace(report, findings=(finding, *report.findings))
-
-
-def _units(day: Day) -> int:
-    texts = [*session_lines(day), day.text or "", day.title or "", day.caution or "", link_words(day) or ""]
-    return len("\n".join(texts).encode("utf-16-le")) // 2
 
 
 def report_json(programme: Programme, report: Report) -> dict[str, Any]:

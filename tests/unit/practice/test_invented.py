@@ -6,8 +6,8 @@ from collections import Counter
 
 import pytest
 
-from bot.invented import DATES, FIRST_CHAT, MOST, Life, Row, Turn, by_programme, group
-from bot.manners import Asked, Say, Tap
+from bot.practice.invented import DATES, FIRST_CHAT, MOST, Life, Row, Turn, by_programme, group
+from bot.practice.manners import Asked, Say, Tap
 from plans.simulated import Asked as Load
 
 LOAD = Load.of({"calf-stretch": 300, "hip-hinge": 300})
