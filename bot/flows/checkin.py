@@ -293,21 +293,48 @@ async def show_again(desk: Desk, person: Person, course: Course, row: LedgerRow)
 
 
 async def morning(desk: Desk, person: Person, row_id: int, value: str) -> str:
-    """The answer to "how is it now?"; it fills the row that waited for it. Raises NotAllowed."""
+    """The answer to "how is it now?"; it fills the row that waited for it. Raises NotAllowed.
+
+    Under an older morning's question it answers the one that is open now; when none is, it changes no day any more.
+    """
     row, course = await own(desk, person, row_id)
     if row.kind != RowKind.ASKING or row.morning is not None or value not in set(Morning):
         raise NotAllowed("checkin.not_yours")
-    await take_morning(desk, person, course, row, Morning(value))
+    said, newest = Morning(value), await courses.last_row(desk.session, course)
+    if newest is None or newest.id == row.id:
+        await take_morning(desk, person, course, row, said)
+        return ""
+    if newest.kind == RowKind.ASKING and newest.morning is None:
+        await _say_noted(desk, person, row, said)
+        await take_morning(desk, person, course, newest, said)
+    else:
+        await _take_late_morning(desk, person, course, row, said)
     return ""
+
+
+async def _take_late_morning(desk: Desk, person: Person, course: Course, row: LedgerRow, said: Morning) -> None:
+    """Stores the answer about a morning that is over; the coach hears at once that it was worse."""
+    row.morning = said
+    await note(desk, person, row, [("morning", said)])
+    await _say_noted(desk, person, row, said)
+    if said is Morning.WORSE:
+        facts = {"morning": str(said)}
+        await telling.tell_of(desk, course, cause="morning-after", at_once=True, row=row, facts=facts)
+    words = desk.words(person)
+    await desk.say(person, Message(words.say("checkin.late", day=words.weekday(row.local_date))))
+
+
+async def _say_noted(desk: Desk, person: Person, row: LedgerRow, said: Morning) -> None:
+    """Puts the answer in the place of a morning's question."""
+    if row.outbox_id is not None:
+        await desk.edit(person, Message(desk.words(person).say("checkin.morning_noted", answer=said)), row.outbox_id)
 
 
 async def take_morning(desk: Desk, person: Person, course: Course, row: LedgerRow, said: Morning) -> None:
     """Stores a morning's answer and hands out the day that follows from it."""
     row.morning = said
     await note(desk, person, row, [("morning", said)])
-    words = desk.words(person)
-    if row.outbox_id is not None:
-        await desk.edit(person, Message(words.say("checkin.morning_noted", answer=said)), row.outbox_id)
+    await _say_noted(desk, person, row, said)
     await day.fill(desk, person, course, row)
     if course.state == CourseState.WAITING:
-        await desk.say(person, caution(words, CheckIn()))
+        await desk.say(person, caution(desk.words(person), CheckIn()))

@@ -1,0 +1,81 @@
+"""The question "how is it now?", answered in time, a day late, and when nothing waits for it any more."""
+
+from __future__ import annotations
+
+from collections.abc import AsyncIterator, Sequence
+from pathlib import Path
+
+import pytest
+from sqlalchemy import select
+
+from bot.flows import day
+from db.schema import Alert, LedgerRow
+from tests.integration.coaching import CLIENT, Practice, practice_in
+
+pytestmark = pytest.mark.usefixtures("store")
+
+
+@pytest.fixture
+async def practice(tmp_path: Path) -> AsyncIterator[Practice]:
+    """A client who was sore at 5 on the first day, and is asked on the second and the third morning."""
+    async with practice_in(tmp_path) as found:
+        await found.opens(hears=False)
+        await found.at_desk(lambda desk: day.plan_morning(desk, CLIENT))
+        await found.types(CLIENT, "done, pain 5")
+        await found.tick(hours=24)
+        await found.tick(hours=24)
+        assert [row.kind for row in await rows(found)] == ["session", "asking", "asking"]
+        yield found
+
+
+async def rows(practice: Practice) -> Sequence[LedgerRow]:
+    async with practice.database.reading() as session:
+        return (await session.scalars(select(LedgerRow).order_by(LedgerRow.local_date))).all()
+
+
+async def causes(practice: Practice) -> set[tuple[str, bool]]:
+    async with practice.database.reading() as session:
+        return {(alert.cause, alert.at_once) for alert in await session.scalars(select(Alert))}
+
+
+async def tap(practice: Practice, row: LedgerRow, answer: str) -> None:
+    await practice.tapped(CLIENT, f"m:{row.id}:{answer}")
+
+
+@pytest.mark.parametrize("answer", ["settled", "same"])
+async def test_under_yesterdays_question_it_answers_the_one_that_is_open(practice: Practice, answer: str) -> None:
+    [_first, old, new] = await rows(practice)
+    await tap(practice, old, answer)
+    [_first, old, new] = await rows(practice)
+    assert (old.kind, old.morning) == ("asking", None)
+    assert (new.kind, new.morning) == ("session", answer)
+    assert "Noted" in (await practice.put_so_far(CLIENT))[-2]
+
+
+async def test_worse_under_yesterdays_question_is_a_worse_morning_today(practice: Practice) -> None:
+    await tap(practice, (await rows(practice))[1], "worse")
+    assert (await rows(practice))[2].kind == "rest"
+    assert ("morning-after", True) in await causes(practice)
+
+
+async def test_an_old_morning_that_was_worse_reaches_the_coach_and_changes_no_day(practice: Practice) -> None:
+    [_first, old, new] = await rows(practice)
+    await tap(practice, new, "settled")
+    before = await rows(practice)
+    assert ("morning-after", True) not in await causes(practice)
+    await tap(practice, old, "worse")
+    after = await rows(practice)
+    assert [(row.kind, row.day, row.level) for row in after] == [(row.kind, row.day, row.level) for row in before]
+    assert after[1].morning == "worse"
+    assert ("morning-after", True) in await causes(practice)
+    assert "It counts, and today stays as it is" in (await practice.put_so_far(CLIENT))[-1]
+
+
+async def test_an_old_morning_that_had_settled_hands_out_nothing_again(practice: Practice) -> None:
+    [_first, old, new] = await rows(practice)
+    await tap(practice, new, "same")
+    before = len(await practice.put_so_far(CLIENT))
+    await tap(practice, old, "settled")
+    assert (await rows(practice))[1].kind == "asking"
+    assert not any("Day" in text for text in (await practice.put_so_far(CLIENT))[before:])
+    assert ("morning-after", True) not in await causes(practice)
