@@ -24,7 +24,8 @@ def on_sqlite(executor: Executor) -> bool:
 def insert_unless_there(executor: Executor, table: type[Base], rows: Sequence[Mapping[str, Any]]) -> Insert:
     """A statement that inserts `rows` and leaves out those that break a unique constraint."""
     insert = (sqlite if on_sqlite(executor) else postgresql).insert(table)
-    statement: Insert = insert.values(list(rows)).on_conflict_do_nothing()
+    values = rows[0] if len(rows) == 1 else list(rows)  # a list is compiled anew each time
+    statement: Insert = insert.values(values).on_conflict_do_nothing()
     return statement
 
 

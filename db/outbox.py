@@ -170,12 +170,17 @@ async def drop(session: AsyncSession, chat: int, kind: Kind) -> None:
 
 
 async def withdraw(session: AsyncSession, chat: int, why: str, *, row: int | None = None) -> int:
-    """Skip what comes to a chat by itself and has not begun to leave, or of that one row; returns how many."""
+    """Skip what comes to a chat by itself and has not begun to leave, or of that one row; returns how many.
+
+    What is leaving just now may arrive; if it does not, it is not tried again.
+    """
     by_itself = and_(Outbox.chat == chat, Outbox.kind.in_([Kind.SESSION, Kind.NUDGE, Kind.TIMER]))
     mine = by_itself if row is None else and_(by_itself, Outbox.id == row)
     in_hand = and_(Outbox.state.in_([_LEASED, _SENDING]), Outbox.state == _LEASED)
+    leaving = and_(Outbox.state.in_([_LEASED, _SENDING]), Outbox.state == _SENDING)
     skip: dict[str, Any] = {"state": State.SKIPPED, "why": why, "payload": {}, "worker": None, "lease_until": None}
     count = await _set(session, and_(Outbox.state == _WAITING, mine), **skip)
+    await _set(session, and_(leaving, mine), why=why)
     return count + await _set(session, and_(in_hand, mine), **skip)
 
 
@@ -295,9 +300,10 @@ _CLAIM = (
 
 async def tidy(session: Executor, *, machine_now: float, now: datetime) -> int:
     """Skip what is late or has nothing left to edit, and recover what dead workers had; returns how many."""
-    skipped = await _count(session, _SKIP_LATE, now=now)
-    skipped += await _count(session, _SKIP_ORPHANS)
-    return skipped + await recover(session, machine_now=machine_now, now=now)
+    late, orphans, dead = (await session.execute(_UNTIDY, {"machine_now": machine_now, "now": now})).one()
+    skipped = await _count(session, _SKIP_LATE, now=now) if late else 0
+    skipped += await _count(session, _SKIP_ORPHANS) if orphans else 0
+    return skipped + (await recover(session, machine_now=machine_now, now=now) if dead else 0)
 
 
 def _changing(where: ColumnElement[bool], **values: Any) -> ReturningUpdate[tuple[int]]:
@@ -311,12 +317,8 @@ def _is_orphan() -> ColumnElement[bool]:
     return and_(Outbox.state == _WAITING, Outbox.edits.is_not(None), gone)
 
 
-_SKIP_LATE = _changing(
-    and_(Outbox.state == _WAITING, Outbox.late_after.is_not(None), Outbox.late_after <= _NOW),
-    state=State.SKIPPED,
-    why="late",
-    payload={},
-)
+_LATE = and_(Outbox.state == _WAITING, Outbox.late_after.is_not(None), Outbox.late_after <= _NOW)
+_SKIP_LATE = _changing(_LATE, state=State.SKIPPED, why="late", payload={})
 _SKIP_ORPHANS = _changing(_is_orphan(), state=State.SKIPPED, why="nothing-to-edit", payload={})
 """Built once, as `_CLAIM` is."""
 
@@ -367,7 +369,7 @@ async def _apply_alike(connection: AsyncConnection, to: State, worker: str, mark
 
 
 _MARK = {
-    State.SENDING: "SET state = 'sending', attempts = attempts + 1 {rows} AND state = 'leased'",
+    State.SENDING: "SET state = 'sending', attempts = attempts + 1, why = NULL {rows} AND state = 'leased'",
     State.SENT: "SET state = 'sent', lease_until = NULL, why = NULL, payload = '{{}}', message_id = mark.message, "
     "sent_at = :at {rows} AND state IN ('sending', 'sent')",
     State.WAITING: "SET state = 'waiting', worker = NULL, lease_until = NULL {rows} AND state = 'leased'",
@@ -438,6 +440,8 @@ async def failed(
     if otherwise is not None and failure.reason in _NOT_THAT_FILE:
         following = Next(State.WAITING, why=failure.name)
     held = and_(Outbox.id == letter.id, Outbox.state.in_([_LEASED, _SENDING]), Outbox.worker == worker)
+    if following.state is State.WAITING:
+        following = _unless_withdrawn(following, await session.scalar(_WITHDRAWN, {"letter": letter.id}))
     columns = _columns(following, letter.payload, machine_now, now)
     if following.in_words:
         columns |= {"method": "send_message", "edits": None}
@@ -449,6 +453,14 @@ async def failed(
         await _now_unreachable(session, letter.chat, now, on_unreachable)
     announce(TOPIC)
     return following
+
+
+_WITHDRAWN = select(Outbox.why).where(Outbox.id == bindparam("letter", type_=Integer()), Outbox.state == _SENDING)
+"""Why a message is not wanted any more that was leaving when it was withdrawn."""
+
+
+def _unless_withdrawn(following: Next, why: str | None) -> Next:
+    return following if why is None or following.state is not State.WAITING else Next(State.SKIPPED, why=why)
 
 
 def _columns(following: Next, payload: Mapping[str, Any], machine_now: float, now: datetime) -> dict[str, Any]:
@@ -492,9 +504,10 @@ async def recover(session: Executor, *, machine_now: float, now: datetime, all_b
     dead = _OVER if all_but is None else _ALL_BUT
     given: dict[str, Any] = {"machine_now": machine_now} if all_but is None else {"but": all_but}
     rows = (await session.execute(dead.lost, given)).all()
-    for id_, kind, attempts, payload in rows:
+    for id_, kind, attempts, payload, why in rows:
         worker_lost = Failure(Reason.ANSWER_LOST, "WorkerLost")
         following = after_failure(worker_lost, kind=Kind(kind), attempts=attempts, marked_up=False)
+        following = _unless_withdrawn(following, why)
         await _set(session, Outbox.id == id_, **_columns(following, payload, machine_now, now))
     freed = await _count(session, dead.free, **given)
     if rows or freed:
@@ -506,13 +519,13 @@ async def recover(session: Executor, *, machine_now: float, now: datetime, all_b
 class _Dead:
     """What is asked of messages that dead workers had: which were being sent, and to set free what was not."""
 
-    lost: Select[tuple[int, str, int, dict[str, Any]]]
+    lost: Select[tuple[int, str, int, dict[str, Any], str | None]]
     free: ReturningUpdate[tuple[int]]
 
 
 def _dead(dead: ColumnElement[bool]) -> _Dead:
     in_flight = Outbox.state.in_([_LEASED, _SENDING])
-    lost = select(Outbox.id, Outbox.kind, Outbox.attempts, Outbox.payload).where(
+    lost = select(Outbox.id, Outbox.kind, Outbox.attempts, Outbox.payload, Outbox.why).where(
         in_flight, Outbox.state == _SENDING, dead
     )
     leased = and_(in_flight, Outbox.state == _LEASED, dead)
@@ -521,6 +534,15 @@ def _dead(dead: ColumnElement[bool]) -> _Dead:
 
 
 _OVER = _dead(or_(Outbox.lease_until <= _MACHINE_NOW, died(Outbox.worker, _MACHINE_NOW)))
+_UNTIDY = select(
+    exists().where(_LATE),
+    exists().where(_is_orphan()),
+    exists().where(
+        Outbox.state.in_([_LEASED, _SENDING]),
+        or_(Outbox.lease_until <= _MACHINE_NOW, died(Outbox.worker, _MACHINE_NOW)),
+    ),
+)
+"""Whether there is anything to tidy: asked far more often than there is."""
 _ALL_BUT = _dead(Outbox.worker != bindparam("but", type_=Text()))
 
 

@@ -460,6 +460,37 @@ async def test_what_was_claimed_and_is_withdrawn_cannot_begin(database: Database
     assert not await mark(database, id_, State.SENDING)
 
 
+@pytest.mark.parametrize("reason", [Reason.NEVER_CONNECTED, Reason.TOO_MANY, Reason.SERVER_ERROR])
+async def test_what_was_leaving_when_it_was_withdrawn_is_not_tried_again(database: Database, reason: Reason) -> None:
+    id_ = await put(database, "s", Kind.SESSION)
+    [letter] = await claim(database)
+    assert await mark(database, id_, State.SENDING)
+    assert await database.write(lambda session: outbox.withdraw(session, 7, "replaced")) == 0
+    assert (await row(database, id_)).state == "sending"
+    await fail(database, letter, reason)
+    gone = await row(database, id_)
+    assert (gone.state, gone.why, gone.payload, gone.worker) == ("skipped", "replaced", {}, None)
+
+
+async def test_what_was_leaving_when_it_was_withdrawn_may_arrive(database: Database) -> None:
+    id_ = await put(database, "s", Kind.SESSION)
+    await claim(database)
+    assert await mark(database, id_, State.SENDING)
+    await database.write(lambda session: outbox.withdraw(session, 7, "replaced"))
+    assert await mark(database, id_, State.SENT)
+    arrived = await row(database, id_)
+    assert (arrived.state, arrived.why) == ("sent", None)
+
+
+async def test_why_an_earlier_try_failed_does_not_withdraw_a_message(database: Database) -> None:
+    id_ = await put(database, "s", Kind.SESSION)
+    for _ in range(2):
+        [letter] = await claim(database, at=1000.0)
+        assert await mark(database, id_, State.SENDING)
+        await fail(database, letter, Reason.SERVER_ERROR)
+        assert (await row(database, id_)).state == "waiting"
+
+
 async def test_an_edit_of_a_picture_says_that_it_is_one(database: Database) -> None:
     for chat, method in ((7, "send_photo"), (8, "send_message")):
         target = await put(database, f"s{chat}", Kind.SESSION, chat=chat, method=method)
@@ -586,7 +617,7 @@ async def test_a_file_is_kept_once_and_remembers_its_upload(database: Database) 
 
 
 async def test_a_claim_walks_indexes_and_never_the_whole_table(database: Database) -> None:
-    steps = await plan(database, outbox._ready().params(machine_now=1.0, now=NOON, most=16))
+    steps = await plan(database, outbox._ready().params(machine_now=1.0, now=NOON, most=16, last=5))
     assert any("ix_outbox_waiting " in f"{step} " for step in steps), steps
     assert not any("TEMP B-TREE" in step or "Sort" in step or "Seq Scan" in step for step in steps), steps
     assert any("uq_outbox_one_in_flight_a_chat" in step for step in steps), steps

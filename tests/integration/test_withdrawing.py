@@ -150,13 +150,13 @@ async def test_what_today_shows_takes_its_place(database: Database) -> None:
         assert (await session_.get_one(Outbox, shown)).state == "waiting"
 
 
-async def test_what_is_already_being_sent_is_left_alone(database: Database) -> None:
+async def test_what_is_already_being_sent_may_arrive_and_is_not_tried_again(database: Database) -> None:
     async def marked(session_: AsyncSession) -> None:
         (await session_.scalars(select(Outbox).where(Outbox.kind == "session"))).one().state = "sending"
 
     await database.write(marked)
     await do(database, leaving.stop)
-    assert await sessions(database) == [("sending", None)]
+    assert await sessions(database) == [("sending", "stopped")]
 
 
 async def test_nobody_who_has_blocked_the_bot_is_sent_a_morning_until_they_speak(database: Database) -> None:

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import asyncio
 import sqlite3
+from collections import defaultdict
 from collections.abc import Callable
+from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
@@ -116,31 +118,54 @@ class SortedNews(News):
         super().spread(sorted(topics))
 
 
-def _engine(file: Path, gate: Gate, begin: str, *, read_only: bool) -> tuple[AsyncEngine, list[sqlite3.Connection]]:
-    opened: list[sqlite3.Connection] = []
+@dataclass
+class Slot:
+    """An engine, and what it opens just now: engines are used again, as each keeps its compiled statements."""
 
-    async def connect(*_given: Any, **_more: Any) -> Connection:
-        raw = sqlite3.connect(file, isolation_level=None)
+    engine: AsyncEngine = field(init=False)
+    file: Path = field(init=False)
+    gate: Gate = field(init=False)
+    opened: list[sqlite3.Connection] = field(init=False, default_factory=list)
+
+    begin: str
+    read_only: bool
+
+    def __post_init__(self) -> None:
+        self.engine = create_async_engine(
+            make_url("sqlite+aiosqlite:///simulated"),
+            connect_args={"async_creator_fn": self._connect},
+            pool_size=8 if self.read_only else 1,
+            max_overflow=0,
+            hide_parameters=True,
+        )
+
+        @event.listens_for(self.engine.sync_engine, "begin")
+        def start(connection: Any) -> None:
+            connection.exec_driver_sql(self.begin)
+
+    async def _connect(self, *_given: Any, **_more: Any) -> Connection:
+        raw = sqlite3.connect(self.file, isolation_level=None)
         for pragma in ("busy_timeout = 1000", "journal_mode = WAL", "synchronous = OFF", "foreign_keys = ON"):
             raw.execute(f"PRAGMA {pragma}")
-        if read_only:
+        if self.read_only:
             raw.execute("PRAGMA query_only = ON")
-        opened.append(raw)
-        return Connection(raw, gate)
+        self.opened.append(raw)
+        return Connection(raw, self.gate)
 
-    engine = create_async_engine(
-        make_url(f"sqlite+aiosqlite:///{file}"),
-        connect_args={"async_creator_fn": connect},
-        pool_size=8 if read_only else 1,
-        max_overflow=0,
-        hide_parameters=True,
-    )
+    def close(self) -> None:
+        """Closes every connection where it stands; an open transaction is undone."""
+        for raw in self.opened:
+            raw.close()
 
-    @event.listens_for(engine.sync_engine, "begin")
-    def start(connection: Any) -> None:
-        connection.exec_driver_sql(begin)
 
-    return engine, opened
+_FREE: dict[tuple[str, bool], list[Slot]] = defaultdict(list)
+
+
+def _slot(file: Path, gate: Gate, begin: str, *, read_only: bool) -> Slot:
+    free = _FREE[begin, read_only]
+    found = free.pop() if free else Slot(begin, read_only)
+    found.file, found.gate, found.opened = file, gate, []
+    return found
 
 
 class TurnWriter(Writer):
@@ -159,18 +184,17 @@ class Opened:
     """An open database, as `db.engine.opened` makes it, for one process; `drop` is what a death does to it."""
 
     def __init__(self, file: Path, gate: Gate, turn: asyncio.Lock, *, shared: bool) -> None:
-        self._writing, first = _engine(file, gate, "BEGIN IMMEDIATE", read_only=False)
-        self._reading, others = _engine(file, gate, "BEGIN", read_only=True)
-        self._connections = (first, others)
+        self._writing = _slot(file, gate, "BEGIN IMMEDIATE", read_only=False)
+        self._reading = _slot(file, gate, "BEGIN", read_only=True)
         news = SortedNews()
-        self.writer = TurnWriter(self._writing, news, turn)
+        self.writer = TurnWriter(self._writing.engine, news, turn)
         kind = Shared if shared else Database
         address = make_url(f"sqlite+aiosqlite:///{file}")
-        self.database = kind(address, self._reading, self.writer, self.writer, news, "SQLite inline")
+        self.database = kind(address, self._reading.engine, self.writer, self.writer, news, "SQLite inline")
 
     async def drop(self) -> None:
-        """Closes every connection where it stands; an open transaction is undone."""
-        for raw in (one for some in self._connections for one in some):
-            raw.close()
-        await self._writing.dispose()
-        await self._reading.dispose()
+        """Closes all that is open where it stands."""
+        for slot in (self._writing, self._reading):
+            slot.close()
+            await slot.engine.dispose()
+            _FREE[slot.begin, slot.read_only].append(slot)
