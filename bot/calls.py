@@ -10,7 +10,8 @@ from functools import cache
 from typing import Any
 
 from db.delivery import Failure, Reason, words_alone
-from db.outbox import METHODS, Letter
+from db.letters import Letter
+from db.outbox import METHODS
 
 _FILES: Mapping[str, str] = {
     "send_photo": "photo",

@@ -28,13 +28,15 @@ from bot.metrics import Metrics
 from bot.painting import NotDrawn, Painting
 from bot.pulling import POLL_SECONDS, Puller
 from bot.transport import AiohttpRequest, AnswerLost, NeverConnected
-from db import outbox, pace, watched
+from db import marks, outbox, pace, tidying, watched
 from db.attachments import forget_upload, found, remember_upload
 from db.budget import Budget, Log, budget_of
 from db.claims import Ask, claims
 from db.delivery import Failure, Kind, Reason, State
 from db.engine import Database
-from db.outbox import Behind, Letter, Mark, OnUnreachable
+from db.letters import Behind, Letter
+from db.marks import Mark
+from db.outbox import OnUnreachable
 from db.schema import Attachment
 from db.trouble import steadily
 from db.writer import Job
@@ -105,7 +107,7 @@ class Sender(Puller[Letter]):
         now, machine_now = self._calendar.now(), self._machine.now()
         all_but = self._worker if self.database.alone else None
         count = await self._write(
-            lambda session: outbox.recover(session, machine_now=machine_now, now=now, all_but=all_but)
+            lambda session: tidying.recover(session, machine_now=machine_now, now=now, all_but=all_but)
         )
         if count:
             log.warning("sending-recovered", extra={"count": count})
@@ -113,7 +115,7 @@ class Sender(Puller[Letter]):
     async def finish(self) -> None:
         """Gives back what was leased and never begun."""
         await self._painting.close()
-        await self.database.write(lambda session: outbox.release(session, self._worker))
+        await self.database.write(lambda session: tidying.release(session, self._worker))
 
     async def claim(self, limit: int) -> Sequence[Letter]:
         """As many due messages as budget and concurrency allow."""
@@ -237,7 +239,7 @@ class Sender(Puller[Letter]):
 
     async def _mark(self, letter: Letter, to: State, message_id: int | None = None, free_at: float = 0.0) -> bool:
         mark = Mark(letter.id, self._worker, to, self._calendar.now(), message_id, letter.chat, free_at)
-        return await steadily(lambda: self.database.merged(outbox.apply_marks, mark))
+        return await steadily(lambda: self.database.merged(marks.apply_marks, mark))
 
     async def _write(self, job: Job[T]) -> T:
         return await steadily(lambda: self.database.write(job))

@@ -8,10 +8,10 @@ from datetime import datetime
 
 from sqlalchemy.ext.asyncio import AsyncConnection
 
-from db import outbox, pace
+from db import letters, pace, tidying
 from db.budget import Budget, Log
 from db.delivery import LANES, Kind
-from db.outbox import Behind, Letter
+from db.letters import Behind, Letter
 
 URGENT = LANES[Kind.ANSWER]
 """The last of the lanes for which a part of the budget is kept: alerts, and what answers somebody."""
@@ -62,23 +62,23 @@ async def _claim(connection: AsyncConnection, ask: Ask) -> Got:
     granted = budget.take(ask.limit, ask.worker, ask.log, now=ask.machine_now)
     plain = budget.plain(granted, ask.machine_now)
     most, lane = (plain, LAST) if plain else (granted, URGENT)
-    letters = await _letters(connection, ask, most, lane)
-    over = await outbox.tidy(connection, machine_now=ask.machine_now, now=ask.now) if ask.tidy else 0
+    found = await _letters(connection, ask, most, lane)
+    over = await tidying.tidy(connection, machine_now=ask.machine_now, now=ask.now) if ask.tidy else 0
     if over:
-        letters += await _letters(connection, ask, most - len(letters), lane)
-    budget.settle(ask.worker, granted - len(letters))
+        found += await _letters(connection, ask, most - len(found), lane)
+    budget.settle(ask.worker, granted - len(found))
     if budget.as_json() != before:
         await pace.keep(connection, budget)
-    used_up = len(letters) == most
-    behind = None if used_up or lane == URGENT else await outbox.behind(connection, ask.machine_now)
-    urgent_wait = used_up and (not letters or letters[-1].lane <= URGENT)
-    return Got(budget, letters, over, behind, 0 if urgent_wait else budget.reserve)
+    used_up = len(found) == most
+    behind = None if used_up or lane == URGENT else await letters.behind(connection, ask.machine_now)
+    urgent_wait = used_up and (not found or found[-1].lane <= URGENT)
+    return Got(budget, found, over, behind, 0 if urgent_wait else budget.reserve)
 
 
 async def _letters(connection: AsyncConnection, ask: Ask, most: int, lane: int) -> list[Letter]:
     if not most:
         return []
-    return await outbox.claim(
+    return await letters.claim(
         connection,
         ask.worker,
         machine_now=ask.machine_now,

@@ -9,11 +9,12 @@ from sqlalchemy import insert, select
 from sqlalchemy.exc import IntegrityError
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from db import leads, outbox
+from db import leads, letters, marks, outbox, tidying
 from db.attachments import attach, found, remember_upload
 from db.delivery import Failure, Kind, Next, Reason, State
 from db.engine import Database
-from db.outbox import Letter, Mark
+from db.letters import Letter
+from db.marks import Mark
 from db.schema import Attachment, Outbox, Person
 from tests.integration.fakes import NOON, plan
 
@@ -34,14 +35,14 @@ async def claim(
     limit: int = 10,
 ) -> list[Letter]:
     async def job(session: AsyncSession) -> list[Letter]:
-        await outbox.tidy(session, machine_now=at, now=now)
-        return await outbox.claim(session, worker, machine_now=at, now=now, lease_seconds=60, limit=limit)
+        await tidying.tidy(session, machine_now=at, now=now)
+        return await letters.claim(session, worker, machine_now=at, now=now, lease_seconds=60, limit=limit)
 
     return await database.write(job)
 
 
 async def mark(database: Database, id_: int, to: State, worker: str = "w", message: int | None = None) -> bool:
-    return await database.merged(outbox.apply_marks, Mark(id_, worker, to, NOON, message))
+    return await database.merged(marks.apply_marks, Mark(id_, worker, to, NOON, message))
 
 
 async def send(database: Database, id_: int, worker: str = "w", message: int = 1) -> None:
@@ -175,11 +176,11 @@ async def test_backoff_is_waited_for_and_its_end_can_be_asked(database: Database
     await fail(database, letter, Reason.SERVER_ERROR, at=100.0)
     assert await claim(database, at=100.5) == []
     async with database.reading() as session:
-        assert (await outbox.behind(session, 100.5)).next_at == 101.0
+        assert (await letters.behind(session, 100.5)).next_at == 101.0
     (again,) = await claim(database, at=101.0)
     assert again.attempts == 1
     async with database.reading() as session:
-        assert (await outbox.behind(session, 101.0)).next_at is None
+        assert (await letters.behind(session, 101.0)).next_at is None
 
 
 async def test_backoff_keeps_the_order_of_its_lane_until_it_has_failed_too_often(database: Database) -> None:
@@ -206,13 +207,13 @@ async def test_chats_that_are_paced_get_nothing_but_callback_answers(database: D
         id_ = await put(database, f"first to {chat}", chat=chat)
         await claim(database)
         await mark(database, id_, State.SENDING)
-        await database.merged(outbox.apply_marks, Mark(id_, "w", State.SENT, NOON, 1, chat=chat, free_at=1.0))
+        await database.merged(marks.apply_marks, Mark(id_, "w", State.SENT, NOON, 1, chat=chat, free_at=1.0))
     await put(database, "a")
     await put(database, "b", chat=8)
     await put(database, "c", Kind.TAP, chat=9, method="answer_callback_query")
     assert keys(await claim(database, at=0.9)) == ["b", "c"]
     async with database.reading() as session:
-        assert (await outbox.behind(session, 0.9)).next_at == 1.0
+        assert (await letters.behind(session, 0.9)).next_at == 1.0
     assert keys(await claim(database, at=1.0)) == ["a"]
 
 
@@ -293,7 +294,7 @@ async def test_after_a_crash_the_unsent_waits_and_what_was_being_sent_follows_it
     for letter in letters:
         if letter.kind is not Kind.NUDGE:
             await mark(database, letter.id, State.SENDING, "dead")
-    count = await database.write(lambda session: outbox.recover(session, machine_now=0.0, now=NOON, all_but="new"))
+    count = await database.write(lambda session: tidying.recover(session, machine_now=0.0, now=NOON, all_but="new"))
     states = {letter.kind: (await row(database, letter.id)).state for letter in letters}
     assert count == 4
     assert states == {"session": "unknown", "answer": "waiting", "alert": "waiting", "nudge": "waiting"}
@@ -305,7 +306,7 @@ async def test_only_what_outlived_its_lease_is_recovered_beside_other_workers(da
     await mark(database, letter.id, State.SENDING, "other")
 
     async def recover(at: float) -> int:
-        return await database.write(lambda session: outbox.recover(session, machine_now=at, now=NOON))
+        return await database.write(lambda session: tidying.recover(session, machine_now=at, now=NOON))
 
     assert await recover(59.0) == 0
     assert await recover(60.0) == 1
@@ -324,7 +325,7 @@ async def test_what_a_worker_held_that_gives_no_more_signs_of_life_is_dealt_with
     await claim(database, "alive", limit=1)
 
     async def recover(at: float) -> int:
-        return await database.write(lambda session: outbox.recover(session, machine_now=at, now=NOON))
+        return await database.write(lambda session: tidying.recover(session, machine_now=at, now=NOON))
 
     assert await recover(9.9) == 0
     assert await recover(10.0) == 2
@@ -339,7 +340,7 @@ async def test_a_stopping_worker_gives_back_what_it_never_began(database: Databa
     await put(database, "b", chat=8)
     first, _ = await claim(database)
     await mark(database, first.id, State.SENDING)
-    assert await database.write(lambda session: outbox.release(session, "w")) == 1
+    assert await database.write(lambda session: tidying.release(session, "w")) == 1
     async with database.reading() as session:
         assert await outbox.counts(session) == {"sending": 1, "waiting": 1}
         assert len(await outbox.open_work(session)) == 2
@@ -349,8 +350,8 @@ async def test_a_stopping_worker_leaves_alone_what_another_has(database: Databas
     mine, others = await put(database, "a"), await put(database, "b", chat=8)
     await claim(database, "w", limit=1)
     await claim(database, "other", limit=1)
-    assert await database.write(lambda session: outbox.release(session, "w")) == 1
-    assert await database.write(lambda session: outbox.release(session, "w")) == 0
+    assert await database.write(lambda session: tidying.release(session, "w")) == 1
+    assert await database.write(lambda session: tidying.release(session, "w")) == 0
     free, kept = await row(database, mine), await row(database, others)
     assert (free.state, free.worker, free.lease_until) == ("waiting", None, None)
     assert (kept.state, kept.worker) == ("leased", "other")
@@ -382,7 +383,7 @@ async def test_a_message_leaves_until_the_moment_from_which_it_is_late(database:
 
     async def claim_untidied(now: datetime) -> list[Letter]:
         return await database.write(
-            lambda session: outbox.claim(session, "w", machine_now=0.0, now=now, lease_seconds=60, limit=1)
+            lambda session: letters.claim(session, "w", machine_now=0.0, now=now, lease_seconds=60, limit=1)
         )
 
     assert await claim_untidied(NOON + timedelta(hours=1)) == []
@@ -562,24 +563,24 @@ async def test_tidying_counts_what_is_late_what_has_nothing_to_edit_and_what_was
     for chat in (9, 10):
         await put(database, f"lost {chat}", Kind.ANSWER, chat=chat)
     for letter in await database.write(
-        lambda session: outbox.claim(session, "dead", machine_now=0.0, now=NOON, lease_seconds=60, limit=2)
+        lambda session: letters.claim(session, "dead", machine_now=0.0, now=NOON, lease_seconds=60, limit=2)
     ):
         if letter.chat == 9:
             await mark(database, letter.id, State.SENDING, "dead")
-    assert await database.write(lambda session: outbox.tidy(session, machine_now=60.0, now=NOON)) == 4
-    assert await database.write(lambda session: outbox.tidy(session, machine_now=60.0, now=NOON)) == 0
+    assert await database.write(lambda session: tidying.tidy(session, machine_now=60.0, now=NOON)) == 4
+    assert await database.write(lambda session: tidying.tidy(session, machine_now=60.0, now=NOON)) == 0
 
 
 async def test_the_next_moment_is_the_earliest_of_backoff_and_pace_that_somebody_waits_for(database: Database) -> None:
     async def next_due(at: float) -> float | None:
         async with database.reading() as session:
-            return (await outbox.behind(session, at)).next_at
+            return (await letters.behind(session, at)).next_at
 
     for chat, free_at in ((7, 20.0), (8, 30.0)):
         id_ = await put(database, f"first to {chat}", chat=chat)
         await claim(database)
         await mark(database, id_, State.SENDING)
-        await database.merged(outbox.apply_marks, Mark(id_, "w", State.SENT, NOON, 1, chat=chat, free_at=free_at))
+        await database.merged(marks.apply_marks, Mark(id_, "w", State.SENT, NOON, 1, chat=chat, free_at=free_at))
     assert await next_due(0.0) is None, "nothing waits for either"
     await put(database, "b", chat=8)
     assert await next_due(0.0) == 30.0
@@ -617,7 +618,7 @@ async def test_a_file_is_kept_once_and_remembers_its_upload(database: Database) 
 
 
 async def test_a_claim_walks_indexes_and_never_the_whole_table(database: Database) -> None:
-    steps = await plan(database, outbox._ready().params(machine_now=1.0, now=NOON, most=16, last=5))
+    steps = await plan(database, letters._ready().params(machine_now=1.0, now=NOON, most=16, last=5))
     assert any("ix_outbox_waiting " in f"{step} " for step in steps), steps
     assert not any("TEMP B-TREE" in step or "Sort" in step or "Seq Scan" in step for step in steps), steps
     assert any("uq_outbox_one_in_flight_a_chat" in step for step in steps), steps

@@ -14,7 +14,7 @@ from db import outbox
 from db.delivery import Failure, Kind, Reason
 from db.engine import Database
 from db.erasure import erase
-from db.outbox import Letter
+from db.letters import Letter
 from db.schema import Coach, Course, Outbox, Person, Recording
 from tests.integration.desks import (
     COACH,

@@ -20,11 +20,11 @@ from telegram import Bot
 
 from bot.clocks import SystemMachine
 from bot.sending import LEASE_SECONDS, Sender, TokenRefused
-from db import outbox
+from db import letters, marks, outbox
 from db.attachments import attach, attach_recipe, found, remember_upload
 from db.delivery import REPEATED, Kind, State
 from db.engine import Database
-from db.outbox import Mark
+from db.marks import Mark
 from db.schema import Attachment, Outbox, Person
 from tests.integration.fakes import (
     NOON,
@@ -211,9 +211,9 @@ async def _soon(session: AsyncSession, row: int) -> None:
 async def test_two_marks_at_once_begin_a_message_once(road: Road) -> None:
     id_ = await road.put("x")
     arguments: dict[str, Any] = {"machine_now": 1e12, "now": NOON, "lease_seconds": 60.0, "limit": 5}
-    await road.database.write(lambda session: outbox.claim(session, "w", **arguments))
+    await road.database.write(lambda session: letters.claim(session, "w", **arguments))
     mark = Mark(id_, "w", State.SENDING, NOON)
-    held = await asyncio.gather(*(road.database.merged(outbox.apply_marks, mark) for _ in range(2)))
+    held = await asyncio.gather(*(road.database.merged(marks.apply_marks, mark) for _ in range(2)))
     assert sorted(held) == [False, True]
 
 
@@ -552,7 +552,7 @@ async def test_a_process_that_died_during_the_request_sends_again_only_what_may_
     )
     id_ = await road.put("x", kind, **more)
     await road.database.write(lambda session: claimed_by_dead(session))
-    assert await road.database.merged(outbox.apply_marks, Mark(id_, "w", State.SENDING, NOON))
+    assert await road.database.merged(marks.apply_marks, Mark(id_, "w", State.SENDING, NOON))
     async with road.sending():
         await until(lambda: road.is_in(id_, state))
     assert len(road.platform.arrived) == arrivals
@@ -561,7 +561,7 @@ async def test_a_process_that_died_during_the_request_sends_again_only_what_may_
 async def claimed_by_dead(session: AsyncSession) -> None:
     """Leases everything as a process of the same name did that is gone now."""
     lasting = 1e9 if session.get_bind().dialect.name == "sqlite" else 0.0  # beside others only a lease's end counts
-    await outbox.claim(session, "w", machine_now=1.0, now=NOON, lease_seconds=lasting, limit=10)
+    await letters.claim(session, "w", machine_now=1.0, now=NOON, lease_seconds=lasting, limit=10)
 
 
 async def test_a_worker_that_slept_past_its_lease_sends_nothing_twice(road: Road) -> None:
@@ -583,7 +583,7 @@ async def test_what_another_worker_left_half_sent_is_dealt_with_when_its_lease_i
     answer, session = await road.put("a"), await road.put("s", Kind.SESSION)
     dead, alive = road.sender(machine=machine), road.sender(machine=machine)
     (letter,) = await dead.claim(1)
-    assert await road.database.merged(outbox.apply_marks, Mark(letter.id, dead._worker, State.SENDING, NOON))
+    assert await road.database.merged(marks.apply_marks, Mark(letter.id, dead._worker, State.SENDING, NOON))
     assert await alive.claim(5) == []
     machine.at += LEASE_SECONDS + 1
     assert [row.id for row in await alive.claim(5)] == [session]

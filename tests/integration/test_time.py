@@ -23,7 +23,7 @@ from bot.clocks import PlatformClock
 from bot.flows import day, joining
 from bot.flows.desk import Desk
 from bot.ticks import Ticker
-from db import due, outbox
+from db import due, tidying
 from db.due import DueKind
 from db.engine import Database
 from db.schema import Coach, Course, Due, LedgerRow, Outbox, Person, ProgrammeVersion
@@ -72,7 +72,7 @@ class Client:
         await self.database.write(self._late_is_skipped)
 
     async def _late_is_skipped(self, session: AsyncSession) -> None:
-        await outbox.tidy(session, machine_now=0.0, now=self.calendar.now())
+        await tidying.tidy(session, machine_now=0.0, now=self.calendar.now())
 
     async def moves_to(self, zone: str) -> None:
         async def job(session: AsyncSession) -> None:

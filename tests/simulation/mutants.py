@@ -13,10 +13,10 @@ from unittest.mock import patch
 
 from bot.flows import calling, checkin, day, leaving, telling, times
 from bot.sending import Sender
-from db import courses, delivery, inbox, outbox
+from db import courses, delivery, inbox, outbox, tidying
 from db.courses import CourseState
 from db.delivery import Kind, Next, Reason, State
-from db.outbox import Letter
+from db.letters import Letter
 from tests.simulation.faults import NONE, Rates, Trouble
 from tests.simulation.world import Plan, simulate
 
@@ -161,7 +161,7 @@ MUTANTS: Mapping[str, Mutant] = {
         _put(delivery, "as_repeat", _silently), frozenset({"a repeated alert says so"}), LOSING, habit="in pain"
     ),
     "dead workers' messages stay": Mutant(
-        _put(outbox, "recover", _nothing), frozenset({"nobody sends forever"}) | CAREFUL, DYING
+        _put(tidying, "recover", _nothing), frozenset({"nobody sends forever"}) | CAREFUL, DYING
     ),
     "nudges come at night": Mutant(
         lambda: patch.multiple(times, NUDGE=time(23), QUIET=time(23, 59)),

@@ -9,7 +9,7 @@ import pytest
 
 from bot.calls import Accepted, File, Upload, call_of, file_id_of, message_id_of, outcome_of
 from db.delivery import Failure, Kind, Reason
-from db.outbox import Letter
+from db.letters import Letter
 
 
 def letter(method: str, payload: dict[str, Any], message_id: int | None = None) -> Letter:

@@ -78,7 +78,7 @@ STATEMENTS_MADE = {
     "db/postgres.py": "a constant word",
     "db/engine.py": "names of settings from a constant list",
     "db/migrate.py": "a constant number",
-    "db/outbox.py": "parts of a statement from a constant table",
+    "db/marks.py": "parts of a statement from a constant table",
     "db/sqlite.py": "pragmas from a constant list",
 }
 """Where a statement is put together as text, and of what."""
