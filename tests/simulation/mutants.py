@@ -17,6 +17,7 @@ from db import courses, delivery, inbox, outbox, tidying
 from db.courses import CourseState
 from db.delivery import Kind, Next, Reason, State
 from db.letters import Letter
+from plans import weekly
 from tests.simulation.faults import NONE, Rates, Trouble
 from tests.simulation.world import Plan, simulate
 
@@ -131,6 +132,11 @@ async def _still_due(real: Callable[..., Awaitable[None]], desk: Any, person: An
         desk.session.add(_waiting_session(person, desk.now))
 
 
+def _of_those_who_speak(real: Callable[..., Any], rows: Any) -> Any:
+    """Sessions without an answer are counted as if they had not come."""
+    return real([row for row in rows if row.checkin.completion is not None])
+
+
 def _waiting_session(person: Any, now: Any) -> Any:
     from db.schema import Outbox
 
@@ -186,6 +192,9 @@ MUTANTS: Mapping[str, Mutant] = {
     ),
     "an alert is not sent": Mutant(
         _put(calling, "call", _nothing), frozenset({"an alert reaches the coach"}), habit="in pain"
+    ),
+    "a digest leaves out who is silent": Mutant(
+        _put(weekly, "week_of", _of_those_who_speak), frozenset({"the digest is the ledger"}), habit="quiet"
     ),
     "answers are not kept": Mutant(_put(courses, "note_answer", _nothing), frozenset({"a check-in is its answers"})),
 }

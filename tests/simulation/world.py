@@ -24,6 +24,7 @@ from db import links, migrate
 from db.erasure import erase
 from db.people import by_chat
 from db.writer import WriterClosed
+from tests.simulation import digests
 from tests.simulation.checks import Checks
 from tests.simulation.clocks import SimCalendar, SimMachine
 from tests.simulation.coaches import Coach
@@ -361,11 +362,13 @@ class World:
         self.faults.quiet = False
         for chat in self.clients:
             self.later(timedelta(hours=self._rng.uniform(0, 24)), self.clients[chat].joins)
-        for _day in range(self._plan.days):
+        for day in range(self._plan.days):
             self._troubles.of_the_day()
             await self.lives(self.calendar.now() + timedelta(days=1))
             self._count_day()
             self._bring_back()
+            if day % 7 == 6:
+                await self._compare_digest()
             self._look()
         await self._epilogue()
 
@@ -395,8 +398,20 @@ class World:
         for process in self._processes:
             process.mortal.fuse = None
         await self.lives(self.calendar.now() + timedelta(hours=30))
+        await self._compare_digest()
         self.checks.end()
         self._look()
+
+    async def _compare_digest(self) -> None:
+        process = self.somebody()
+        if process is None:
+            return
+
+        async def job(session: Any) -> None:
+            now = self.calendar.now()
+            self.found.counts["digest weeks"] += await digests.compare(session, self.record, now, self.broken)
+
+        await self._inside(process, process.database.write(job))
 
     def _look(self) -> None:
         waiting = {update["update_id"] for update in self.platform.store.updates(10_000)}
