@@ -135,6 +135,8 @@ def _figure(reply: Row, index: int, value: float) -> Figure:
         other, second = _value(reply, index + 3), index + 3
     if other == 10 and link == "from" and value <= other:
         return _of(reply, first, index + 2, value, other)
+    if other is not None and link == "from" and value < other and reply.concept(index + 3) in ("unit", "counted"):
+        return Figure(value, first, index + 2, Form.FRACTION, value)
     last = _whole(reply, index)
     if last is not None:
         return _of(reply, first, last, value, _value(reply, last) or 0)
@@ -177,10 +179,10 @@ def _text(reply: Row, index: int) -> str:
 def _share_of_things(reply: Row, index: int) -> int | None:
     """Where the whole stands of "1 round out of 2", "10 minutes of the 20"; None for "3 sets of 10"."""
     thing, link = _text(reply, index + 1), _text(reply, index + 2)
-    if reply.concept(index + 1) not in ("counted", "unit") or link not in ("out of", "of the", "of"):
+    if reply.concept(index + 1) not in ("counted", "unit") or link not in ("out of", "of the", "of", "from"):
         return None
     told = link != "of" or thing in _MINUTES or thing.startswith(_WHOLES)
-    last = _whole(reply, index + 1) if told else None
+    last = (index + 3 if link == "from" and _value(reply, index + 3) else _whole(reply, index + 1)) if told else None
     timed = last is not None and _text(reply, last + 1).split(" ")[0] in _SPANS | {"seconds", "secs", "reps"}
     return None if timed and thing not in _MINUTES else last
 

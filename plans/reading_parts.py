@@ -161,7 +161,7 @@ def _exceptions(reply: Said) -> Iterator[Vote]:
 
 
 _SAVE = frozenset(
-    ("except", "apart from", "other than", "bar", "minus", "save for", "excluding", "with the exception of")
+    ("except", "besides", "apart from", "other than", "bar", "minus", "save for", "excluding", "with the exception of")
 )
 
 

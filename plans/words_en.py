@@ -491,7 +491,8 @@ PHRASES = {
         "all the bits, did all the things, the full whack, full whack, full shebang, gave it full, went full, all "
         "exercises finish, all exercise finish, all is finish, all finish, exercise finish, session finish, i finish "
         "all, finish it all, already complete|finish|finished all, did every last one|bit|stretch|exercise|thing, did "
-        "the totality, the totality, did it in full, mi do it, i haf done all, ticked"
+        "the totality, the totality, did it in full, mi do it, i haf done all, ticked, effectuated everything|all|it, "
+        "realised everything|all, realized everything|all"
     ),
     "finish": (
         "finished, finish, completed, complete, completing, finishing, fully completed, finalised, absolved, absolve, "
@@ -638,7 +639,7 @@ PHRASES = {
         "session interrupted, only got partway, partway, part way, part way through, midway, mid way, stopped midway, "
         "i stay in the|at the, stayed at the, stopped me at, too sore|tired|hard|much|tired_out|weak for more, for any "
         "more, the two first, the three first, the first two yes, left the rest, so left the rest, did the warm up "
-        "then|only, did the warmup then|only, warm up then, warmup then"
+        "then|only, did the warmup then|only, warm up then, warmup then, only began, only the beginning"
     ),
     "half": "half, half of it|them, about half, roughly half, 50",
     "most": (
@@ -727,7 +728,7 @@ PHRASES = {
         "bus does not wait, bus did not wait, bus came early, missed my bus|train|connection|lift|flight, school bus, "
         "after school club, time run out, time ran, more and no time, get a minute, not get a minute, did not get a "
         "minute, got revision, got exams|homework|coursework, revision today, too much to work|do, much to work, lot "
-        "to work"
+        "to work, no time more, traffic jam, in the traffic"
     ),
     "too-hard": (
         "too hard, too difficult, too tough, too much, too heavy, too intense, too long, too advanced, too strenuous, "
@@ -994,7 +995,8 @@ PHRASES = {
         "hand|foot|leg|arm|fingers|toes|thumb|calf|hands|feet|legs|arms went|gone|goes|going|go to sleep, has|have "
         "gone to sleep, feels|feel like wood|plastic|rubber|leather|cardboard|wax|sausages|a_sausage, like a dead "
         "fish, like dead meat, could|can not feel the floor|ground|pedal|pedals|carpet|mat, feel|feels "
-        "cottony|wooden|waxy|leathery, like novocaine, like the dentist, dentist numb, novocaine"
+        "cottony|wooden|waxy|leathery, like novocaine, like the dentist, dentist numb, novocaine, arm|leg|foot|hand is "
+        "sleeping, feeling in my fingers|toes|foot|hand is away|gone|missing"
     ),
     "no-feel": "can|could not feel anything|a_thing|much|it, feel|felt nothing, not feel anything",
     "shoot": (
@@ -1199,7 +1201,7 @@ PHRASES = {
         "elephant, squashed, pressings, gripping, pushing, oppression, oppressing, compressed, compression, truck, "
         "truck on, sitting on me, sits on me, brick on, bricks on, parked on, weight on my, somebody|someone was|is? "
         "sitting, sitting on it, standing on it, big stone, heavy stone, stone on, like a stone on, sat|sitting down? "
-        "on me, a belt around, tight belt, like a belt, iron band, in a vice"
+        "on me, a belt around, tight belt, like a belt, iron band, in a vice, presses, presses me, pushes on"
     ),
     "breathless": (
         "breathless, breathlessness, can|could hardly|barely breathe|breath, short of breath, shortness of breath, can "
@@ -1217,7 +1219,8 @@ PHRASES = {
         "short|gone|not_coming, need air, no wind, air does not come, the air misses me, lacks me the air, missing the "
         "air, lungs will|do|did not fill|open|work|expand, can|could not fill my lungs, can|could not get a "
         "full|deep|proper breath, can|could not take a full|deep|proper breath, no full breath, half a breath only, "
-        "breath stops halfway, can|could not draw breath, can|could not get air, starved of air"
+        "breath stops halfway, can|could not draw breath, can|could not get air, starved of air, bad air, get bad air, "
+        "no good air, badly air"
     ),
     "puffed": "out of breath, puffed, puffing, winded, panting",
     "faint": (
@@ -1228,20 +1231,22 @@ PHRASES = {
         "lights out, went lights out, everything went dark, went dark, all went dark, hit the floor|deck, came round "
         "on, woke up on the carpet|mat|ground, greyed out, next thing i am|was on, out cold, out for a few "
         "secs|seconds, lost conciousness, lost conscious, lost my consciousness, unconcious, found myself on the "
-        "floor, everything turned black|dark, blackd out, blacked, woke on the floor|ground|carpet, away for a "
-        "few|some seconds|moments, gone for a few|some seconds|moments, see|saw|seeing black, black before|in_front_of "
-        "my|the eyes, eyes went|became|got|go black|dark, went black before, lost knowledge, lost the consciousness, "
-        "lost the conscience, lost my conscience, swooned, swoon, faded out, fell in faint, fall in faint, fell faint, "
-        "i fell down unconscious, without consciousness, came|coming|come round on the floor|ground|carpet|mat, coming "
-        "round on, lying on the floor|ground and|suddenly|again, then i was lying|on, i was lying on the floor|ground, "
-        "woke|wake up lying, like somebody|someone switched|turned off the? light|lights, switched off the "
-        "light|lights for, passed clean out, passed right out, lost a few seconds|minutes, lost some "
-        "seconds|minutes|time and, out like a light when i, next thing i knew i, next thing i know i, next thing i "
-        "remember, keel over, keeling over, found me on the floor|ground, sparked out, conked out on the floor, went "
-        "down like a, dropped like a stone, legs went and i was down, hit my head when i went down, went over like a, "
-        "woke|wake|waking up on the? bathroom|kitchen? tiles|lawn|grass|stairs|pavement|step|steps, no idea how i got "
-        "there, no memory of falling, ceiling and my wife|husband shouting, all|everything was black|dark, "
-        "all|everything became black|dark"
+        "floor, everything turned black|dark, blackd out, blacked, woke on the floor|ground|carpet, see|saw|seeing "
+        "black, black before|in_front_of my|the eyes, eyes went|became|got|go black|dark, went black before, lost "
+        "knowledge, lost the consciousness, lost the conscience, lost my conscience, swooned, swoon, faded out, fell "
+        "in faint, fall in faint, fell faint, i fell down unconscious, without consciousness, came|coming|come round "
+        "on the floor|ground|carpet|mat, coming round on, lying on the floor|ground and|suddenly|again, then i was "
+        "lying|on, i was lying on the floor|ground, woke|wake up lying, like somebody|someone switched|turned off the? "
+        "light|lights, switched off the light|lights for, passed clean out, passed right out, lost a few "
+        "seconds|minutes, lost some seconds|minutes|time and, out like a light when i, next thing i knew i, next thing "
+        "i know i, next thing i remember, keel over, keeling over, found me on the floor|ground, sparked out, conked "
+        "out on the floor, went down like a, dropped like a stone, legs went and i was down, hit my head when i went "
+        "down, went over like a, woke|wake|waking up on the? bathroom|kitchen? "
+        "tiles|lawn|grass|stairs|pavement|step|steps, no idea how i got there, no memory of falling, ceiling and my "
+        "wife|husband shouting, all|everything was black|dark, all|everything became black|dark, away for "
+        "a_few|some|several seconds|moments|secs, gone for a_few|some|several seconds|moments|secs, i was away for "
+        "a_few|some|several seconds|moments|secs|minutes, was away for a_few|some|several seconds|moments|secs, i was "
+        "gone for a_few|some|several seconds|moments|secs"
     ),
     "palpitations": (
         "heart rhythm, rhythm is off|irregular|odd|weird|wrong, palpitations, palpitation, irregular "
@@ -1357,7 +1362,8 @@ PHRASES = {
         "dribbles, only dribbles, keeps dribbling, wee just dribbles, trickles out, leaks out, comes out without, wet "
         "the chair|car|sofa|carpet|floor, wet through my trousers, no warning when i need, can|could not tell if i am "
         "going|weeing|peeing, lost control down there, lose|losing a? little|bit|few_drops|some of? "
-        "urine|pee|wee|water, lose|losing|lost urine|pee|wee, drops of urine|pee, leak when i cough|sneeze|laugh|jump"
+        "urine|pee|wee|water, lose|losing|lost urine|pee|wee, drops of urine|pee, leak when i cough|sneeze|laugh|jump, "
+        "can|could not hold my|the water, not hold my|the water"
     ),
     "saddle": (
         "between my? the? legs, between my|the thighs, groin, saddle, saddle area, genitals, genital, crotch, private "
@@ -1536,7 +1542,7 @@ PHRASES = {
         "done|finished|through with all this|that|of_this|of_these, done|finished|through with this|the|these "
         "whole|entire|daily, through with this, i am through with this|the|these|it_all|all_this, done with "
         "stretching, done with all of it and|for_good, had enough of this|these|it_all, had it with this, over this "
-        "programme"
+        "programme, want to finish|end|leave|exit the|this|my programme|program|plan|course"
     ),
     "asks": (
         "how, what, why, when, where, which, who, can i, can you, could you, could i, may i, is it, is this, is "
