@@ -23,8 +23,8 @@ def felt_words_of(reply: Said) -> frozenset[str]:
 
 
 def _is_settled(unit: Unit) -> bool:
-    """Whether the grammar knows a phrase as harmless, as "popped in a session"."""
-    return unit.concept == "harmless" or (unit.concept == "done" and " " in unit.text)
+    """Whether it denies, or the grammar knows it as harmless, as "popped in a session": then it speaks for no sign."""
+    return unit.concept in ("harmless", "neg", "none-word", "no-pain") or (unit.concept == "done" and " " in unit.text)
 
 
 def marked(units: Iterable[Unit]) -> frozenset[str]:

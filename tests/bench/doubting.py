@@ -22,6 +22,7 @@ from typing import Any
 from plans.checkin import Kind
 from plans.doubt import HOW, UNSAID, WHY
 from plans.glossing import GLOSSED, in_english
+from plans.redflags import SUSPECTED, flag_in
 from plans.replies import STRONG
 from plans.scopes import said
 from plans.suspicion import LEVELS, NONE
@@ -55,15 +56,17 @@ def main() -> None:
     signs = [
         (felt_words_of(said(text)), LEVELS.index(label.get("red_flag") or NONE))
         for text, label in replies
-        if _is_clear(label)
+        if _is_clear(text, label)
     ]
     _write("suspicions_en", "warning sign", "`suspicion.LEVELS`", whole(_weights(signs, len(LEVELS))))
 
 
-def _is_clear(label: dict[str, Any]) -> bool:
+def _is_clear(text: str, label: dict[str, Any]) -> bool:
     """Without what is flagged by its number or as sharp, and signs only asked about or past, which are asked back."""
-    by_number = (label.get("pain") or 0) >= STRONG or label.get("kind") == Kind.SHARP
-    return not by_number and (bool(label.get("red_flag")) or not label.get("unsure"))
+    if (label.get("pain") or 0) >= STRONG or label.get("kind") == Kind.SHARP:
+        return False
+    found = flag_in(said(text)) if label.get("unsure") and not label.get("red_flag") else None
+    return found is None or found.sign == SUSPECTED
 
 
 def _write(name: str, of: str, order: str, table: dict[str, tuple[int, ...]]) -> None:

@@ -50,10 +50,11 @@ def test_what_the_grammar_has_understood_is_not_suspected(text: str) -> None:
 
 
 def test_a_sign_that_nearly_all_words_speak_against_is_left_unsure() -> None:
-    text = "all done this morning before work with music on, everything fine, then the dizzy dog ran off with my sock"
+    text = "session done today, no pain, all good, every exercise finished before work, then the kids had a dizzy party"
     assert speaks_against(said(text))
     flag = find_flag(text)
-    assert flag is None or not flag.sure
+    assert flag is not None
+    assert flag.sure is False
 
 
 def test_a_plain_sign_stays_sure() -> None:
