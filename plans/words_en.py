@@ -195,7 +195,7 @@ sitting lying floor upper lower middle half final second third fourth fifth sixt
 holds piece parts
 part bit bits round rounds set sets side sides half warmup cooldown warm cool stretch stretches exercise exercises
 movement
-movements move moves one ones number work
+movements move moves one ones number work stuff breathing breaths cooldown down hated
 """
 """Words that exercises are named by: they tell no reason."""
 
@@ -580,7 +580,8 @@ PHRASES = {
         "afternoon, do it later, postponed, in an hour, in a bit, about to start, starting soon, haven yet, soon, will "
         "try, will make it, yet, l8r, laters, ltr, tonite, do it in "
         "evening|the_evening|the_afternoon|afternoon|the_night, do it at night|lunch|noon, do later, do it after, soon "
-        "come"
+        "come, make up for it at|on|this|tomorrow|later, catch up tomorrow|later|at_the_weekend, about to do it, about "
+        "to do, about to begin"
     ),
     "part": (
         "part, part of it, partly, partial, partially, some of it|them, did some, minutes|mins|min of it, only some, "
@@ -639,7 +640,8 @@ PHRASES = {
         "session interrupted, only got partway, partway, part way, part way through, midway, mid way, stopped midway, "
         "i stay in the|at the, stayed at the, stopped me at, too sore|tired|hard|much|tired_out|weak for more, for any "
         "more, the two first, the three first, the first two yes, left the rest, so left the rest, did the warm up "
-        "then|only, did the warmup then|only, warm up then, warmup then, only began, only the beginning"
+        "then|only, did the warmup then|only, warm up then, warmup then, only began, only the beginning, "
+        "one|two|three|four left to do, one|two|three|four to go, almost there, nearly there"
     ),
     "half": "half, half of it|them, about half, roughly half, 50",
     "most": (
@@ -728,7 +730,8 @@ PHRASES = {
         "bus does not wait, bus did not wait, bus came early, missed my bus|train|connection|lift|flight, school bus, "
         "after school club, time run out, time ran, more and no time, get a minute, not get a minute, did not get a "
         "minute, got revision, got exams|homework|coursework, revision today, too much to work|do, much to work, lot "
-        "to work, no time more, traffic jam, in the traffic"
+        "to work, no time more, traffic jam, in the traffic, work won, work took over, work got in, work had other "
+        "plans"
     ),
     "too-hard": (
         "too hard, too difficult, too tough, too much, too heavy, too intense, too long, too advanced, too strenuous, "
@@ -873,7 +876,8 @@ PHRASES = {
         "out|off|down|cut|gone, electricity is|went|has_gone|got|been out|off, electricity is down|cut, load shedding, "
         "loadshedding, brownout, brown out, it was pitch dark, so pitch dark, run down the battery, no electricity, no "
         "current at home, fan not working, guests came, the dog got out, cousins came, family lime, heart is? not in "
-        "it, no current, gas problem with the cylinder"
+        "it, no current, gas problem with the cylinder, life got in the way, life happened, life intervened, life took "
+        "over, the bed won, could not get myself off|up|out"
     ),
     # --- feeling ----------------------------------------------------------------------------------------------------
     "pain": (
@@ -1036,7 +1040,9 @@ PHRASES = {
         "of a plum, purple patch, black patch, hematome, blue and green, green and blue, blue spot|spots|stain|stains, "
         "blue black, black blue, purple spot|spots|stain|mark, dark spot|stain on my, bruized, brused, all colours, "
         "all the colours, every colour, colours of the rainbow, rainbow coloured, multicoloured, blue and purple, "
-        "purple and blue, purple and yellow, green and yellow, yellow and blue"
+        "purple and blue, purple and yellow, green and yellow, yellow and blue, is all blue, "
+        "toe|knee|ankle|shin|foot|thigh is|went|turned|goes|gone blue, toe|knee|ankle|shin|foot|thigh|calf|elbow|wrist "
+        "is|went|turned|goes|gone|has_gone all? black"
     ),
     "swell": (
         "blew up, blow up, swelling, swollen, swelled, swells, swell, swole, puffy, puffed up, ballooned, blown up, "
@@ -1052,7 +1058,7 @@ PHRASES = {
         "up like, came up big, egg sized, bloated ankle|knee|foot|calf|leg, swells up, fat "
         "shin|ankle|calf|knee|foot|leg|shins|ankles, twice its size|normal, double its size, lump the size, thickened, "
         "water on the? knee, filled up with fluid, filled with fluid, fluid in, big as a, as big as a, size of an, the "
-        "size of my other, double|twice so big|thick|fat|large"
+        "size of my other, double|twice so big|thick|fat|large, doubled in size, tripled in size, grown to twice"
     ),
     "no-weight": (
         "can|could not load, can|could not put|bear|take|place|load any|my? full? weight, no weight on it?, can|could "

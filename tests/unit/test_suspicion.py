@@ -15,7 +15,7 @@ from plans.weighing import ANY, felt_words_of, table_of
 
 LIKENESSES = [
     "my heart did a backflip and then stopped for a second, twice",
-    "lower leg doubled in size overnight",
+    "I see a shadow coming down over one eye",
     "my head went light as a feather and I nearly went over",
 ]
 
