@@ -6,28 +6,27 @@ written by `tests/bench/doubting.py`). And loose ends: words beside the session 
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import lru_cache
 
-from plans import doubts_en
+from plans import doubts_en, words_en
 from plans.checkin import Completion, Why
 from plans.neighbours import CLAUSE_ENDS, SIGNS
 from plans.numbers_written import Figure, Form
 from plans.reading_figures import NOT_PAIN, owner_of, pain_figures
 from plans.reading_how import votes_in
 from plans.scopes import Said
+from plans.weighing import sums_of, table_of, words_of
 from plans.wording import Unit, words
 
 UNSAID = "unsaid"
 HOW = ("done", "part", "none", UNSAID)
 WHY = ("time", "too-hard", "pain", "ill", "other", UNSAID)
 """The answers in the order of their weights."""
-NUMBER, ANY = "#", "_"
-"""Any number, as a word of the table; the line of the table that counts for every reply."""
-MUCH = 14
+MUCH = 12
 """So much weight against a reading asks back; 5 is one natural logarithm of the odds. Our own choice."""
-FEW = 4
+FEW = 6
 """Words, with the marked first and last, from which on the table is asked: of three words it knows too little."""
 LOOSE = 9
 """What one loose end weighs against a thing that was read; one about a thing that was not read asks back by itself, as
@@ -50,7 +49,8 @@ def doubt_in(reply: Said, read: Read) -> str | None:
     Only for replies without a red flag: a flag that is sure is acted upon, whatever else is doubted.
     """
     told = words_of(reply)
-    how, why = sums_of(told, _table())
+    sums = sums_of(told, _table())
+    how, why = sums[: len(HOW)], sums[len(HOW) :]
     enough = len(told) >= FEW
     against = {
         "completion": max(how) - how[HOW.index(read.completion or UNSAID)] if enough else 0,
@@ -62,26 +62,13 @@ def doubt_in(reply: Said, read: Read) -> str | None:
     for about in _unread(reply, read):
         against[about] += MUCH
     most = max(against, key=lambda about: against[about])
-    return most if against[most] >= MUCH else None
-
-
-def words_of(reply: Said) -> frozenset[str]:
-    """The words of a reply as the table has them, the first and the last one marked once more."""
-    found = [word for unit in reply.units for word in ((NUMBER,) if unit.value is not None else unit.text.split(" "))]
-    return frozenset((*found, "<" + found[0], found[-1] + ">") if found else ())
-
-
-def sums_of(told: Iterable[str], table: Mapping[str, tuple[int, ...]]) -> tuple[tuple[int, ...], tuple[int, ...]]:
-    """The weights of all answers to "how much" and "why", added up over the words of a reply."""
-    rows = [table[ANY], *(table[word] for word in told if word in table)]
-    sums = tuple(map(sum, zip(*rows, strict=True)))
-    return sums[: len(HOW)], sums[len(HOW) :]
+    bound = MUCH * 2 if read.requested and read.completion is not None else MUCH
+    return most if against[most] >= bound else None
 
 
 @lru_cache(maxsize=1)
 def _table() -> dict[str, tuple[int, ...]]:
-    entries = (entry.split() for entry in doubts_en.WEIGHTS.split(";"))
-    return {word: tuple(map(int, weights)) for word, *weights in entries}
+    return table_of(doubts_en.WEIGHTS)
 
 
 def _is_short(read: Read) -> bool:
@@ -112,7 +99,8 @@ def _loose_ends(reply: Said, read: Read) -> Iterator[str]:
 
 _DOING = words(
     """
-    did made make done do finish finished complete completed through managed got went all every everything each whole
+    did made make done do already finish finished complete completed through managed got went
+    all every everything each whole
     ready session exercise exercises stretches stretching programme workout
     """
 )
@@ -130,9 +118,12 @@ _EMPTY = words(
 )
 
 
+_MOVEMENTS = words(words_en.MOVEMENTS)
+
+
 def _is_unknown(unit: Unit) -> bool:
     """A word of content that the lexicon does not have."""
-    return unit.concept == "word" and len(unit.text) > 2 and unit.text not in _EMPTY
+    return unit.concept == "word" and len(unit.text) > 2 and unit.text not in _EMPTY and unit.text not in _MOVEMENTS
 
 
 def _plain_clauses(reply: Said) -> Iterator[range]:

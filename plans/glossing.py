@@ -97,7 +97,7 @@ def knows(text: str, language: str, *, enough: float = ENOUGH) -> bool:
 def languages_of(text: str, own: str) -> Iterator[str]:
     """The languages that a text may be of, the writer's own first; only that one if its tables have every word."""
     yield own
-    if own != "en" and knows(text, own, enough=1):
+    if knows(text, own, enough=1):
         return
     yield from (other for other in ("en", *GLOSSED) if other != own and knows(text, other))
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from plans import lookalikes
+from plans import harmless, lookalikes, words_en
 from plans.neighbours import NUMBERS, SIGNS, Rule, next_to, phrase
 from plans.numbers_written import BODY
 from plans.wording import Unit, words
@@ -21,13 +21,26 @@ def in_context(found: list[Unit]) -> list[Unit]:
             if concept is not None:
                 found[index] = replace(unit, concept=concept, value=0.0 if concept == "number" else unit.value)
                 break
-        if unit.concept == "someone" or unit.text in _OTHERS:
+        if (
+            unit.concept == "someone"
+            or unit.text in _OTHERS
+            or (unit.text in _NAMED_BEFORE and _is_named(found, index))
+        ):
             _is_theirs(found, index)
     return found
 
 
 _OTHERS = words("her his their")
+_NAMED_BEFORE = words("he she")
+
+
+def _is_named(found: list[Unit], index: int) -> bool:
+    """Whether "she" is somebody who was named; else it may be the knee of a writer whose language has a she for it."""
+    return any(unit.concept == "someone" for unit in found[:index])
+
+
 _REPORTS = words("says say said thinks think noticed notices noticing reckons told tells saw asked")
+_OWN_AGAIN = words("it no now then so all done did pain")
 _THEIR_CLAUSE_ENDS = frozenset(("end", "question", "comma", "but", "because", "so"))
 
 
@@ -36,11 +49,15 @@ def _is_theirs(found: list[Unit], index: int) -> None:
     for here in range(index + 1, min(index + 12, len(found))):
         unit = found[here]
         first = unit.text.split(" ")[0]
+        if here == index + 1 and unit.text in ("however", "though"):
+            continue
         if unit.concept in _THEIR_CLAUSE_ENDS or first in ("i", "my", "me", "mine"):
+            return
+        if unit.concept == "and" and next_to(found, here).text.split(" ")[0] in _OWN_AGAIN:
             return
         if first in _REPORTS and next_to(found, here).text not in ("he", "she", "they"):
             return
-        if unit.concept in SIGNS:
+        if unit.concept in SIGNS or unit.concept == "health-changed":
             found[here] = replace(unit, theirs=True)
 
 
@@ -63,7 +80,14 @@ def _no_more(found: list[Unit], index: int) -> str | None:
 
 
 def _a_zero(found: list[Unit], index: int) -> str | None:
+    if next_to(found, index).concept in ("scale", "slash"):
+        return "number"
     led = index > 0 and found[index - 1].text.split(" ")[-1] in ("a", "at")
+    closing = (
+        index > 0 and found[index - 1].concept in ("done", "finish") and next_to(found, index).concept in ("", "end")
+    )
+    if closing and not found[index - 1].text.startswith(("did", "make", "made")):
+        return "number"
     alone = index > 1 and found[index - 1].concept in ("comma", "dash", "end") and next_to(found, index).concept == ""
     return "number" if led or (alone and found[index - 2].concept in ("done", "finish")) else None
 
@@ -146,6 +170,8 @@ def _begins(found: list[Unit], index: int) -> str | None:
         return "pass"
     after = next_to(found, index)
     small = ("to", "at", "feeling", "getting", "on", "when", "since", "as", "after", "while", "during", "around")
+    if after.concept == "health-changed":
+        return "pass"
     told = after.text.split(" ")[0] in small or after.concept in _FEELINGS | {"yesterday", "now", "lasts", "word"}
     return "pass" if told else None
 
@@ -175,16 +201,105 @@ _STILL_TOO_MUCH = words("for so today again hard difficult tough intense me")
 
 def _two_of_a_pair(found: list[Unit], index: int) -> str | None:
     """ "In the two knees" is both of them."""
-    after = next_to(found, index)
-    pair = (after.concept in BODY and after.text.endswith("s")) or after.text in ("feet", "calves")
-    return "both" if pair and index and found[index - 1].text in ("the", "my", "in", "these") else None
+    pair = next_to(found, index).text in _PAIRED
+    return "both" if pair and index and found[index - 1].text in ("the", "my", "in", "these", "of my", "all") else None
+
+
+_PAIRED = words(
+    "feet foot calves calf knees knee hips hip shoulders shoulder legs leg arms arm ankles ankle thighs thigh "
+    "hamstrings hamstring hands hand wrists wrist elbows elbow eyes ears quads heels heel "
+    "glutes shins achilles biceps forearms"
+)
 
 
 def _other_time(found: list[Unit], index: int) -> str | None:
     """ "Send it 6:30 instead", "can you send the sessions at 7pm": messages are wished at another time."""
     near = [found[i] for i in range(index + 1, phrase(found, index).stop)]
+    if found[index].text not in ("send", "message", "text") and not _is_asked(found, index):
+        return None
     timed = any(unit.concept == "clock" or unit.text in _DAYTIMES for unit in near)
+    timed = timed or (len(near) > 1 and near[-1].concept in NUMBERS and near[-2].text in ("to", "at", "by", "around"))
     return "change-time" if timed and not any(unit.concept in ("done", "finish", "pain") for unit in near) else None
+
+
+def _a_year(found: list[Unit], index: int) -> str | None:
+    """ "In 2011" is long ago."""
+    value = found[index].value or 0
+    led = index > 0 and found[index - 1].text.split(" ")[-1] in ("in", "since", "back", "summer", "year")
+    return (
+        "past" if led and 1930 <= value <= 2024 and next_to(found, index).concept not in ("unit", "counted") else None
+    )
+
+
+def _is_skipping(found: list[Unit], index: int) -> str | None:
+    """ "My heart is skipping like mad": no session that was left out."""
+    near = found[max(0, index - 8) : index]
+    return "palpitations" if any(unit.concept in ("heart", "palpitations") for unit in near) else None
+
+
+def _part_of_a_limb(found: list[Unit], index: int) -> str | None:
+    """ "My left thigh, the outside part", "the lower part of my back": no part of the session."""
+    before = found[index - 1].text.split(" ")[-1] if index else ""
+    near = found[max(0, index - 5) : index] + found[index + 1 : index + 5]
+    named = any(unit.concept in BODY for unit in near)
+    return (
+        "pass"
+        if named and before in _ENDS_OF_A_LIMB and not {"did", "done", "do", "only"} & {u.text for u in near}
+        else None
+    )
+
+
+_ENDS_OF_A_LIMB = words(
+    "outside inside inner outer upper lower front back middle side left right top bottom fleshy soft same"
+)
+
+
+def _went(found: list[Unit], index: int) -> str | None:
+    """ "My speech at the wedding went ok": something else than the session."""
+    ahead = [found[i] for i in phrase(found, index) if i < index]
+    other = any(unit.concept in ("word", "harmless", "other-why", "time", "talk", "someone") for unit in ahead)
+    return "fine" if other and not any(unit.text.split(" ")[-1] in _OWN_WORK for unit in ahead) else None
+
+
+_OWN_WORK = words(
+    "session stretch stretches stretching exercise exercises workout routine it that all everything programme set"
+)
+
+
+def _half_of_something(found: list[Unit], index: int) -> str | None:
+    """ "Half my hand is numb", "half the night": no half of the session."""
+    for unit in found[index + 1 : index + 4]:
+        if unit.concept in BODY or unit.concept in ("night", "nightlong", "wake") or unit.text in _HALVED:
+            return "pass"
+        if unit.concept != "pass":
+            return None
+    return None
+
+
+_HALVED = words("hour dozen bottle pizza marathon price page screen pill tablet glass pint")
+
+
+def _dropped(found: list[Unit], index: int) -> str | None:
+    """ "Dropped the last one" leaves it out, "dropped the phone" does not."""
+    near = {word for unit in found[index + 1 : index + 3] for word in unit.text.split()}
+    return None if near & _MOVEMENTS else "word"
+
+
+_MOVEMENTS = words(words_en.MOVEMENTS)
+
+
+def _not_mine(found: list[Unit], index: int) -> str | None:
+    """ "A sore back, his not mine": somebody else's; "the arm is like not mine" is a sign."""
+    near = found[max(0, index - 6) : index]
+    return "word" if any(unit.concept == "someone" or unit.text in _OTHERS for unit in near) else None
+
+
+def _is_asked(found: list[Unit], index: int) -> bool:
+    """Whether the clause asks for something: it opens with the verb, "please" or "can we"."""
+    clause = phrase(found, index)
+    ahead = {word for i in clause if i < index for word in found[i].text.split(" ")}
+    after = {word for i in clause if i > index for word in found[i].text.split(" ")}
+    return index == clause.start or bool(ahead & words("please kindly can could would may we to")) or "please" in after
 
 
 _DAYTIMES = frozenset(
@@ -192,6 +307,7 @@ _DAYTIMES = frozenset(
 )
 
 
+_TIMED = words("shift move change push bring reschedule switch put set make start write remind ping call")
 _BY_TEXT: dict[str, tuple[Rule, ...]] = lookalikes.BY_TEXT | {
     "no more": (_no_more,),
     "zero": (_a_zero,),
@@ -217,13 +333,26 @@ _BY_TEXT: dict[str, tuple[Rule, ...]] = lookalikes.BY_TEXT | {
     "send": (_other_time,),
     "message": (_other_time,),
     "text": (_other_time,),
+    "make it": (_other_time,),
+    "skipping": (_is_skipping,),
+    "part": (_part_of_a_limb,),
+    "dropped the": (_dropped,),
+    "not mine": (_not_mine,),
+    "half": (_half_of_something,),
+    **dict.fromkeys(("went ok", "went well", "went fine", "went great", "went good", "went really well"), (_went,)),
+    **dict.fromkeys(_TIMED, (_other_time,)),
 }
 _OWN: dict[str, tuple[Rule, ...]] = {
     "harmless": (_named_right,),
     "done": (_would_have,),
     "few": (_only_a_bit,),
     "sharp": (_clock_word,),
+    "number": (_a_year,),
 }
+_TABLES = (_OWN, lookalikes.BY_CONCEPT, harmless.BY_CONCEPT)
 _BY_CONCEPT = {
-    concept: _OWN.get(concept, ()) + lookalikes.BY_CONCEPT.get(concept, ()) for concept in _OWN | lookalikes.BY_CONCEPT
+    concept: tuple(
+        rule for table in (_OWN, lookalikes.BY_CONCEPT, harmless.BY_CONCEPT) for rule in table.get(concept, ())
+    )
+    for concept in (*_OWN, *lookalikes.BY_CONCEPT, *harmless.BY_CONCEPT)
 }

@@ -16,6 +16,9 @@ SIGNS = words(
 )
 """Concepts of what a body feels or does not do, and the parts of the body that are signs of themselves."""
 NUMBERS = ("number", "number-word")
+COMPARING = words("like as if felt feels feel feeling")
+AGENTS = words("i we she he they will then to just quickly can could i'll would might managed had")
+"""Words before a verb by which somebody does it."""
 NOTHING = Unit("", "", 0, 0)
 
 Rule = Callable[[list[Unit], int], str | None]

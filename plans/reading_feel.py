@@ -78,6 +78,8 @@ def sore_in(reply: Said) -> bool:
     """Whether soreness words were said."""
     over = {reply.clause[i] for i in reply.at("gone", "settled")}
     was = {reply.clause[i] for i in reply.at("was")}
+    earlier = was | {reply.clause[i] for i in reply.at("yesterday") if not reply.units[i].text.endswith("s")}
+    over |= {number - 1 for number in over if number - 1 in earlier}
     if reply.at("now"):
         over |= {reply.clause[i] for i in reply.at("yesterday") if reply.clause[i] in was}
     if any(reply.negated[i] or reply.units[i].text in ("nothing", "not", "not now") for i in range(len(reply.units))):
@@ -91,12 +93,38 @@ def side_in(reply: Said) -> Side | None:
     complaining = {reply.clause[i] for i in reply.at(*_COMPLAINTS)} - none
     numbered = {reply.clause[figure.first] for figure in pain_figures(reply) if figure.value > 0}
     sides = [(i, Side(reply.concept(i))) for i in reply.at("left", "right", "both") if _is_side(reply, i)]
+    sides = _after_correction(reply, sides)
     sides += [(i, side) for i in reply.at("one-side") for side in Side if side in reply.units[i].text.split()]
     if not sides or not (complaining or numbered):
         return None
     there = [side for i, side in sides if reply.clause[i] in complaining | numbered]
-    chosen = set(there or [side for _, side in sides])
+    done = {reply.clause[i] for i, unit in enumerate(reply.units) if unit.text in ("did", "only did", "managed", "do")}
+    chosen = set(there or [side for i, side in sides if reply.clause[i] not in done])
+    if not chosen:
+        return None
     return chosen.pop() if len(chosen) == 1 else Side.BOTH
+
+
+def _after_correction(reply: Said, sides: list[tuple[int, Side]]) -> list[tuple[int, Side]]:
+    """ "Left. No, right.": the sides behind the word that takes one back."""
+    marks = [i for i in reply.at("correction", "actually") if i not in dict(sides)]
+    marks += [
+        i for i, unit in enumerate(reply.units) if unit.text in ("no", "not") and _leads_to_a_side(reply, i, sides)
+    ]
+    later = [(i, side) for i, side in sides if marks and i > max(marks)]
+    return later if later and len(later) < len(sides) else sides
+
+
+def _leads_to_a_side(reply: Said, index: int, sides: list[tuple[int, Side]]) -> bool:
+    """Whether a "no" stands right before a side and behind another one."""
+    after = (
+        index
+        + 1
+        + (reply.concept(index + 1) == "comma")
+        + (reply.units[min(index + 1, len(reply.units) - 1)].text == "the")
+    )
+    earlier = any(index - 5 <= i < index for i, _ in sides)
+    return earlier and reply.units[index].text == "no" and any(after <= i <= after + 2 for i, _ in sides)
 
 
 def _is_side(reply: Said, index: int) -> bool:
@@ -133,7 +161,7 @@ _ALONE = frozenset(("", "comma", "end", "and"))
 def place_in(reply: Said) -> Place | None:
     """Whether the pain was said to be where the programme works, or elsewhere."""
     worked = _WORKED.search(reply.text)
-    if reply.at("elsewhere"):
+    if reply.at("elsewhere") and (reply.at(*_COMPLAINTS, *BODY) or reply.figures):
         return Place.ELSEWHERE
     if worked is not None and reply.at(*_COMPLAINTS, "number", "number-word"):
         return Place.ELSEWHERE if worked[1] else Place.HERE
@@ -153,10 +181,12 @@ _AREAS = {word: Area(area) for area, line in words_en.AREAS.items() for word in 
 
 
 _WORKED = re.compile(
-    r"(\b(?:not|isn't|wasn't|is not)\b[\w' ]{0,24})?"
-    r"\b(?:where|spot|area|place|part|bit|muscles?)(?: that| which)? "
-    r"(?:we|i|you|the session|the programme)(?: are| were|'re)? "
-    r"(?:stretch|work|train)"
+    r"(\b(?:not|isn't|wasn't|is not|nowhere near|away from|far from|outside|other than)\b[\w' ]{0,24})?"
+    r"\b(?:where|spot|area|place|part|bit|muscles?|ones?)(?: that| which)? "
+    r"(?:we|i|you|these|it"
+    r"|(?:the|this|that|todays?) (?:session|programme|stretch|stretches|exercises?|workout|routine))"
+    r"(?: is| are| were|'re| have me| had me| make me| made me| get me| keep| have been| has been| was)? "
+    r"(?:stretch|work|train|target|hit|focus|aim|cover|address)"
 )
 """The place where the programme works, or not that place."""
 

@@ -13,7 +13,7 @@ _COMPLETION = words("done finish yes part half")
 _FILLING = words(
     """
     pass about left right both colon dash comma now was so and yesterday to from here elsewhere night wake
-    lasts gone mark was hedge one-side between correction actually
+    lasts gone settled mark was hedge one-side between correction actually
     """
 )
 _TURNS = words("now was but correction actually arrow or to then yesterday neg and hedge")
@@ -55,6 +55,10 @@ def _is_pain(reply: Said, figure: Figure, earlier: list[Figure]) -> bool:
         return False
     if _ruled_out(reply, figure) and not (earlier and restated(reply, figure)):
         return False
+    if figure.form is Form.FRACTION and reply.concept(figure.last + 1) in ("unit", "counted"):
+        return False
+    if _is_of_a_side(reply, figure):
+        return True
     owner = owner_of(reply, figure)
     if owner in ("tight", *NOT_PAIN) or (_has_own_word(reply, figure) and (earlier or zeros_of(reply))):
         return False
@@ -67,6 +71,17 @@ def _is_pain(reply: Said, figure: Figure, earlier: list[Figure]) -> bool:
     if owner in _COMPLETION:
         return _is_beside_completion(reply, figure, earlier)
     return figure.form is Form.SCALE and owner is None and not _praise(reply, figure)
+
+
+def _is_of_a_side(reply: Said, figure: Figure) -> bool:
+    """ "Left side 2 and right side 5": each side with its number."""
+    sides = [other for other in reply.figures if _side_before(reply, other)]
+    both = {reply.concept(other.first - 1) for other in sides} >= {"left", "right"}
+    return figure in sides and both and figure.form is Form.PLAIN and 0 <= figure.value <= 10
+
+
+def _side_before(reply: Said, figure: Figure) -> bool:
+    return reply.concept(figure.first - 1) in ("left", "right") and _ends_bare(reply, figure)
 
 
 def _is_in_pains_clause(reply: Said, figure: Figure) -> bool:
@@ -128,23 +143,27 @@ def _has_own_word(reply: Said, figure: Figure) -> bool:
 
 def _is_a_rating(reply: Said, figure: Figure) -> bool:
     """ "It's a 6", "been like a 5 since": a rating in its form, of a pain that was named before."""
-    told = reply.at("pain", "severe", "sharp", "dull", "burn", "shoot", "wake")
-    alone = all(
-        reply.concept(i) in ("pass", "number", "number-word", "comma", "end", "about")
-        for i in _clause_of(reply, figure)
-    )
+    told = reply.at(*_TOLD)
+    alone = all(reply.concept(i) in _OF_A_RATING or reply.units[i].text == "usual" for i in _clause_of(reply, figure))
     plain = [other for other in reply.figures if other.form in (Form.PLAIN, Form.SCALE)]
     instead = any(unit.text == "instead" for unit in reply.units[max(0, figure.first - 3) : figure.first])
     refused = reply.at("none", "no-answer") and _is_a(reply, figure.first - 1)
     if alone and not instead and len(plain) == 1 and (told or refused or reply.at(*_COMPLETION)):
         return True
     named = any(index < figure.first for index in reply.at("pain", "severe", "sharp", "dull", "burn", "shoot", "wake"))
+    named = named or (len(reply.figures) == 1 and _is_a(reply, figure.first - 1) and bool(reply.at(*BODY)))
     rated = reply.units[figure.first - 1].text.split(" ")[-1] in _RATED if figure.first else False
     rated = rated or alone
     ends = _ends_bare(reply, figure) or reply.units[figure.last + 1].text in ("since", "at", "when", "on", "in")
     return named and rated and ends
 
 
+_OF_A_RATING = words("pass number number-word comma end about between and to now")
+_TOLD = words(
+    "pain severe sharp dull burn shoot wake pop swell bruise barely-walk no-weight gives-way throb tingle numb "
+    "electric "
+    "weak"
+)
 _RATED = words("a is was like say about around maybe probably roughly level number just only")
 
 
@@ -227,7 +246,7 @@ def _fills(reply: Said, index: int, figure: Figure) -> bool:
     concept, text = reply.concept(index), reply.units[index].text
     taken_back = text == "no" and reply.concept(index + 1) in ("correction", "actually", "comma")
     praised = index == figure.first - 1 and concept in ("fine", "pleasant", "severe") and _is_a(reply, index - 1)
-    is_by = text == "by" and reply.concept(index - 1) in ("pass", "was")
+    is_by = text == "by" and reply.concept(index - 1) in ("pass", "was", "now")
     of_a_side = concept == "one" and reply.concept(index - 1) in ("left", "right")
     return concept in _FILLING or text in ("at", "only", "number") or is_by or taken_back or praised or of_a_side
 
@@ -278,6 +297,8 @@ def is_later(reply: Said, index: int) -> bool:
     """ "Afterwards", "by the end", "after the session"; not "after lunch"."""
     if reply.units[index].text != "after":
         return reply.concept(index) == "now" and reply.units[index].text not in ("today", "this morning")
+    if reply.concept(index + 1) in ("", "end"):
+        return True
     return bool(words_in(reply, range(index + 1, min(index + 4, len(reply.units)))) & _SESSION)
 
 
@@ -301,5 +322,6 @@ def _narrowed(reply: Said, index: int) -> bool:
         start -= 1
     reason = start > 0 and reply.units[start - 1].text.startswith(("not because", "not due"))
     return reason or any(
-        reply.concept(i) in ("sharp", "sudden", "severe", "chest", "jaw", "arm", "night") for i in range(start, index)
+        reply.concept(i) in ("sharp", "sudden", "severe", "chest", "jaw", "arm", "night", "shoot", "burn")
+        for i in range(start, index)
     )

@@ -22,15 +22,24 @@ def completion_in(reply: Said) -> tuple[Completion | None, bool]:
     votes = _corrected(reply, _heaviest(votes_in(reply)))
     asks_for = bool(reply.at("stop", "pause", "change-time", "quit-programme"))
     kinds = {vote.completion for vote in votes if vote.weight > 1 or not asks_for}
+    if not kinds and reply.at("hedge") and any(unit.text == "everything" for unit in reply.units):
+        return Completion.DONE, False
     if not kinds:
         return None if asks_for else _implied(reply), True
     spoken = {reply.sentence[vote.place] for vote in votes}
     clear = not any(_hedges(reply, index) for index in reply.at("hedge") if _is_about(reply, index, spoken))
+    clear = clear and not (kinds == {Completion.NONE} and _answers_a_sign(reply, votes))
     if Completion.PART in kinds and len(kinds) == 2:
         return Completion.PART, clear
     if len(kinds) == 1:
         return kinds.pop(), clear
     return (Completion.PART if Completion.PART in kinds else None), False
+
+
+def _answers_a_sign(reply: Said, votes: list[Vote]) -> bool:
+    """ "No, no tingling, and the pain is a 2": the "no" that opens it may be about the sign."""
+    opens = all(vote.place == 0 and vote.weight == 2 for vote in votes)
+    return opens and any(reply.negated[i] and reply.concept(i) in SIGNS for i in range(1, min(7, len(reply.units))))
 
 
 def _is_about(reply: Said, index: int, sentences: set[int]) -> bool:
@@ -61,6 +70,8 @@ def _implied(reply: Said) -> Completion | None:
     if sum(unit.concept != "pass" for unit in reply.units) > MUCH:
         return None
     others = ((SIGNS - BODY - {"fever", "ill", "sudden"}) | {"tight", "question"}) & reply.concepts
+    if reply.at("too-hard") and all(unit.concept in ("too-hard", "end", "mark", "face") for unit in reply.units):
+        return Completion.NONE
     return (
         Completion.NONE
         if reply.at("time", "ill", "other-why", "fever") and not others and not reply.at("asks")
@@ -103,6 +114,12 @@ def _vote(reply: Said, index: int) -> tuple[Completion, int] | None:
         return _denied_vote(reply, index)
     if concept == "none" and _is_of_some(reply, index):
         return Completion.PART, 3
+    if concept == "do-all" and reply.units[index].text in ("do one", "do two", "do three", "do some"):
+        return Completion.PART, 2
+    if concept == "none" and reply.units[index].text.startswith("not ") and _is_left_out(reply, index):
+        return Completion.DONE, 3
+    if concept == "yes" and reply.concept(index - 1) in SIGNS and reply.concept(index + 1) in ("", "end", "comma"):
+        return None
     if concept in _SAID:
         return _SAID[concept]
     if concept == "later":
@@ -112,6 +129,14 @@ def _vote(reply: Said, index: int) -> tuple[Completion, int] | None:
     if concept in ("part", "half", "most", "few") and not reply.units[index].text.startswith("not quite r"):
         return _part_vote(reply, index, concept, denied)
     return _vote_of_word(reply, index)
+
+
+def _is_left_out(reply: Said, index: int) -> bool:
+    """ "Not a single exercise was skipped"."""
+    after = {
+        word for i in range(index + 1, min(index + 4, len(reply.units))) for word in reply.units[i].text.split(" ")
+    }
+    return bool(after & {"skipped", "missed", "omitted", "left"})
 
 
 def _is_of_some(reply: Said, index: int) -> bool:
@@ -164,7 +189,11 @@ def _leaves_the_rest(reply: Said, index: int) -> bool:
     if reply.units[index].text != "not" or reply.units[min(index + 1, len(reply.units) - 1)].text not in ("the", "all"):
         return False
     sentence = [i for i in range(len(reply.units)) if reply.sentence[i] == reply.sentence[index]]
-    did = any(reply.units[i].text in ("did", "managed", "done", "made") for i in sentence if i < index)
+    did = any(
+        reply.units[i].text.split(" ")[0] in ("did", "managed", "done", "made", "finished", "completed")
+        for i in sentence
+        if i < index
+    )
     after = [reply.concept(i) for i in range(index, min(index + 5, len(reply.units)))]
     return did and not {"pain", "sore", "dull", "tight", "stretch-feeling", "number"} & set(after)
 
@@ -199,6 +228,14 @@ def _vote_of_no(reply: Said, index: int) -> tuple[Completion, int] | None:
     if after in ("", "end") and (before in ("so", "but", "actually") or reply.units[index - 1].text == "honestly"):
         return Completion.NONE, 4
     if before == "number" and reply.units[index - 2].text == "number":
+        return Completion.PART, 3
+    if after in ("", "end", "comma", "because") and reply.units[index - 1].text in (
+        "third",
+        "second",
+        "fourth",
+        "fifth",
+        "last",
+    ):
         return Completion.PART, 3
     if before == "question" and _asked(reply, index) & {"done", "finish", "do"}:
         return Completion.NONE, 4
@@ -237,7 +274,7 @@ def _answered(reply: Said, index: int) -> Completion:
     skipped = any("skip" in reply.units[i].text for i in before) and reply.concept(before[-1]) in ("question", "end")
     skipped = skipped or (wished and reply.units[index].text == "not" and reply.units[index - 1].text == "did")
     last = {unit.text for unit in reply.units[max(0, index - 8) : index]}
-    rest = last & {"third", "fourth", "fifth", "rest", "others"}
+    rest = last & {"third", "fourth", "fifth", "rest", "others", "ones"}
     return Completion.DONE if skipped else Completion.PART if rest else Completion.NONE
 
 
@@ -260,6 +297,7 @@ def _is_only_asked(reply: Said, index: int, *, done: bool) -> bool:
         start = reply.clauses[reply.clause[index]].start
         supposed = {unit.text for unit in reply.units[max(start, index - 3) : index]} & {"if", "whether"}
         asked = reply.concept(start) == "asks" and reply.units[start].text not in ("when", "where")
+        asked = asked or any(reply.concept(i) in ("pause", "change-time") for i in range(start, index))
         return asked or bool(supposed)
     doubted = reply.concept(index) in ("half", "most") and reply.at("hedge")
     return _in_question(reply, index) and not doubted
@@ -311,8 +349,11 @@ def _did_something(reply: Said, index: int) -> bool:
     if reply.concept(index + 1) in ("", "end", "but", "comma") and reply.concept(index - 1) != "question":
         return True
     for here in range(index + 1, min(index + 4, len(reply.units))):
-        if reply.concept(here) in ("counted", "number", "harmless", "number-word", "one"):
-            return True
+        if (
+            reply.concept(here) in ("counted", "number", "harmless", "number-word", "one")
+            or reply.units[here].text == "level"
+        ):
+            return reply.units[index - 1].text not in ("it", "something") if index else True
         if reply.units[here].text not in ("the", "my", "all", "today", "some", "a"):
             return False
     return False
@@ -386,7 +427,7 @@ def _stands_alone(reply: Said, index: int) -> bool:
 
 
 _NEW_THOUGHT = words("i my it sorry not because was too")
-_AFTER_NO = words("comma end mark face because dash later time none colon question") | {""}
+_AFTER_NO = words("comma end mark face because dash later time none colon question and") | {""}
 
 
 def _corrected(reply: Said, votes: list[Vote]) -> list[Vote]:

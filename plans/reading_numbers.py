@@ -108,7 +108,8 @@ def _changed(reply: Said) -> int | None:
     if first is last:
         after = first.first < first.last and (first.value < first.worst or bool(reply.at("pain", "sore")))
     else:
-        after = any(reply.concept(i) in ("now", "to") for i in range(last.first - 3, last.last + 2))
+        near = range(max(0, last.first - 3), last.last + 2)
+        after = any(reply.concept(i) in ("now", "to") for i in near) or "then" in words_in(reply, near[:-1])
     right = all(0 <= figure.value <= 10 for figure in found)
     return math.ceil(last.value) if before and after and right else None
 
@@ -177,7 +178,8 @@ def _latest(reply: Said, named: list[Figure]) -> Figure | None:
     between = range(first.last + 1, last.first)
     if any(reply.concept(i) in BODY | {"left", "right", "both"} for i in between):
         return None
-    early = words_in(reply, range(reply.clauses[reply.clause[first.first]].start, last.first)) & _EARLIER
+    begin = next(i for i, number in enumerate(reply.sentence) if number == reply.sentence[first.first])
+    early = words_in(reply, range(begin, last.first)) & _EARLIER
     own = range(max(between.start, reply.clauses[reply.clause[last.first]].start), last.first)
     late = any(is_later(reply, i) for i in own) and not words_in(reply, own) & {"before", "earlier", "woke"}
     now = reply.units[last.last + 1].text if last.last + 1 < len(reply.units) else ""

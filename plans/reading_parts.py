@@ -69,6 +69,8 @@ def _counted(reply: Said) -> Iterator[Vote]:
             yield Vote(figure.first, Completion.DONE, 2)
         elif before == "first" and (texts & _LIMITS or (texts & {"managed", "did", "made"} and not _tells_rest(reply))):
             yield Vote(figure.first, Completion.PART, 3)
+        elif before == "got" and reply.concept(figure.last + 1) == "done":
+            yield Vote(figure.first, Completion.PART, 4)
         elif (
             _is_only(reply, figure.first - 1) and _text(reply, figure.last + 1).startswith("min") and not texts & _TOOK
         ):
@@ -159,7 +161,7 @@ def _exceptions(reply: Said) -> Iterator[Vote]:
 
 
 _SAVE = frozenset(
-    ("except", "apart from", "other than", "bar", "minus", "save for", "excluding", "with the exception of")
+    ("except", "besides", "apart from", "other than", "bar", "minus", "save for", "excluding", "with the exception of")
 )
 
 

@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 from plans import words_en
 from plans.checkin import Completion, Why
-from plans.neighbours import CLAUSE_ENDS
+from plans.neighbours import CLAUSE_ENDS, SIGNS
 from plans.numbers_written import BODY
 from plans.reading_how import votes_in
 from plans.reading_numbers import Pain
@@ -23,6 +23,8 @@ def why_in(reply: Said, completion: Completion | None, pain: Pain) -> Why | None
         return None
     named = reply.at("pain", "sharp", "sore", "dull") or (reply.at("severe") and not reply.at("breathless"))
     feels = bool(named) and (pain.value is None or pain.value >= 3)
+    if feels and pain.error is not None and reply.at("time", "time-part", "ill", "other-why", "too-hard"):
+        feels = False
     guessing = bool(reply.at("hedge", "correction"))
     for why, said_so in (
         (Why.ILL, bool(reply.at("fever"))),
@@ -30,6 +32,7 @@ def why_in(reply: Said, completion: Completion | None, pain: Pain) -> Why | None
         (Why.ILL, bool(reply.at("ill"))),
         (Why.TOO_HARD, bool(reply.at("too-hard"))),
         (Why.TIME, bool(reply.at("time", "time-part")) or _is_work(reply)),
+        (Why.OTHER, _is_of_others(reply)),
         (Why.PAIN, _hurts_too_much(reply, completion, pain)),
         (Why.OTHER, bool(reply.at("other-why")) or (not guessing and _tells_of_others(reply))),
     ):
@@ -46,14 +49,21 @@ def hints_at_why(reply: Said, completion: Completion | None) -> bool:
 
 def _hurts_too_much(reply: Said, completion: Completion, pain: Pain) -> bool:
     """A pain beside a session that was left out, or one that is named and not only a number: not "half, 3"."""
-    told = completion is Completion.NONE or bool(reply.at("so", "because", "pain", *BODY))
+    told = completion is Completion.NONE or bool(reply.at("so", "because", "pain", "worse", "hurts-more", *BODY))
     return pain.value is not None and pain.value >= TOO_MUCH and told
 
 
 def _tells_of_others(reply: Said) -> bool:
     """Somebody or something else is named. Kids may be one's own, which is time, or others': that is asked."""
     kids = any(reply.units[i].text == "kids" for i in range(len(reply.units)))
-    return bool(reply.at("someone")) or (not kids and _is_told(reply, _is_circumstance))
+    ahead = {reply.clause[i] for i in reply.at("later")}
+    told = any(reply.clause[i] not in ahead for i in reply.at("someone"))
+    return told or (not kids and _is_told(reply, _is_circumstance))
+
+
+def _is_of_others(reply: Said) -> bool:
+    """ "Wife has the flu so I was on kid duty": somebody else's illness or sign is the reason."""
+    return any(unit.theirs and unit.concept in SIGNS for unit in reply.units)
 
 
 def _is_work(reply: Said) -> bool:
@@ -62,7 +72,7 @@ def _is_work(reply: Said) -> bool:
         {reply.units[i].text for i in clause} <= _WORK and clause.stop - clause.start == 1
         for clause in _thoughts(reply)
     )
-    return alone or any("boss" in reply.units[i].text for i in reply.at("someone"))
+    return alone or any(_BOSSES & set(reply.units[i].text.split(" ")) for i in reply.at("someone"))
 
 
 def _thoughts(reply: Said) -> list[range]:
@@ -70,6 +80,7 @@ def _thoughts(reply: Said) -> list[range]:
     return [clause[:-1] if clause and reply.concept(clause[-1]) in CLAUSE_ENDS else clause for clause in reply.clauses]
 
 
+_BOSSES = words("boss gaffer manager supervisor foreman")
 _WORK = words("work job office school college uni exams shift overtime")
 
 
@@ -106,9 +117,11 @@ def _is_gear(reply: Said, index: int) -> bool:
 
 
 def _is_unknown(reply: Said, index: int) -> bool:
-    return reply.concept(index) in ("word", "someone", "harmless") and reply.units[index].text not in _EMPTY
+    text = reply.units[index].text
+    return reply.concept(index) in ("word", "someone", "harmless") and text not in _EMPTY and text not in _MOVEMENTS
 
 
+_MOVEMENTS = words(words_en.MOVEMENTS) - {"dog", "cat", "wall", "strap", "band"}
 _GEAR = words("mat mats strap straps elastic band bands wall sofa bed screen")
 _CIRCUMSTANCES = words(words_en.CIRCUMSTANCES)
 _EMPTY = words("could should would today coach sorry please me him her us they we he she its again rest")

@@ -10,6 +10,7 @@ from plans.checkin import Flag
 from plans.glossing import UNKNOWN, in_english, languages_of
 from plans.numbers_written import BODY
 from plans.scopes import Said, said
+from plans.suspicion import speaks_against, suspected
 from plans.wording import words
 
 WINDOW, FAR, NEXT_TO = 7, 14, 4
@@ -32,6 +33,8 @@ class FlagFound:
     lasts: bool | None = None
     doubted: bool = False
     """The words around it speak of the past, of what might be, of somebody else, or ask."""
+    theirs: bool = False
+    """It is plainly said of somebody else: "my dad had a stroke"; not "my wife called, chest pain"."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,8 +125,12 @@ def find_flag(text: str, *, language: str = "en") -> FlagFound | None:
     >>> find_flag("no tingling, no numbness") is None
     True
     """
-    found = (flag_in(said(in_english(text, one))) for one in languages_of(text, language))
-    return next((flag for flag in found if flag is not None), None)
+    found = [flag for one in languages_of(text, language) if (flag := flag_in(said(in_english(text, one)))) is not None]
+    return min(found, key=lambda flag: flag.sign == SUSPECTED, default=None)
+
+
+SUSPECTED = "suspected"
+"""The key of a sign that no row of the table has and that the words speak for."""
 
 
 def flag_in(reply: Said) -> FlagFound | None:
@@ -131,12 +138,40 @@ def flag_in(reply: Said) -> FlagFound | None:
     order = {level: rank for rank, level in enumerate(Flag)}
     found = list(_all(reply))
     if not found:
-        found = [replace(flag, sure=False, doubted=True) for flag in _all(replace(reply, of_theirs=True))]
+        found = [
+            replace(flag, sure=False, doubted=True, theirs=_is_plainly_theirs(reply, flag))
+            for flag in _all(replace(reply, of_theirs=True))
+        ]
     if not found:
         found = list(_in_unread_words(reply))
     if not found:
-        return None
-    return max(found, key=lambda flag: (order[flag.level], flag.sure, -flag.span[0]))
+        level = None if reply.at("sharp", "sudden", "question") or reply.concept(0) == "asks" else suspected(reply)
+        return (
+            None
+            if level is None
+            else FlagFound(level, SUSPECTED, False, reply.text, (0, len(reply.text)), doubted=True)
+        )
+    flag = max(found, key=lambda flag: (order[flag.level], flag.sure, -flag.span[0]))
+    return replace(flag, sure=False, doubted=True) if flag.sure and speaks_against(reply) else flag
+
+
+def _is_plainly_theirs(reply: Said, flag: FlagFound) -> bool:
+    """Whether nothing but small words stands between the other person and the first word of the sign."""
+    at = next(i for i, unit in enumerate(reply.units) if unit.start >= flag.span[0])
+    for index in range(at - 1, -1, -1):
+        unit = reply.units[index]
+        if unit.concept == "someone" or unit.text in _THEM:
+            return True
+        if unit.concept not in _SMALL and unit.text not in _HAVING:
+            return False
+    return False
+
+
+_THEM = words("he she her his")
+_SMALL = BODY | words("pass was left right both lasts now yesterday someone about severe past")
+_HAVING = words(
+    "and fell falls slipped tripped broke suffers suffered suffering complaining of with s having got paw tail"
+)
 
 
 def _in_unread_words(reply: Said) -> Iterator[FlagFound]:
@@ -235,6 +270,9 @@ def _lasts(reply: Said, index: int) -> bool | None:
     near = range(max(0, index - 18), min(len(reply.units), index + 19))
     here = {reply.concept(i) for i in near}
     same = any(reply.units[i].text.startswith("still ") for i in near if reply.concept(i) == "same")
+    short = {reply.units[i].text for i in near if reply.concept(i) == "lasts"} == {"lasted"} and "gone" in here
+    if short:
+        return False
     if same or here & {"lasts", "nightlong"} or any(_since_when(reply, i) for i in near):
         return True
     return False if "gone" in here or "settled" in here else None
@@ -254,6 +292,25 @@ _TIMES = words(
 )
 
 
+def _is_long_ago(reply: Said, index: int) -> bool:
+    """Whether the sentence puts the sign into the past and says nothing of now: "I had a swollen ankle, ages ago"."""
+    sentence = [i for i, number in enumerate(reply.sentence) if number == reply.sentence[index]]
+    concepts = {reply.concept(i) for i in sentence if abs(i - index) <= FAR}
+    other = {reply.clause[i] for i in sentence if reply.concept(i) == "past"} - {reply.clause[index]}
+    if other and any(reply.clause[i] in other and reply.concept(i) in SIGNS_OF_BODY for i in sentence):
+        return False
+    long = any(reply.concept(i) == "past" and not reply.units[i].text.startswith(_EVENTS) for i in sentence)
+    return long and "past" in concepts and not concepts & {"lasts", "now", "same", "worse"}
+
+
+_EVENTS = ("when i", "before i", "used to", "at school", "previously")
+"""Words of the past that say when something begins as well: they count in their own clause only."""
+
+
+SIGNS_OF_BODY = frozenset(need for sign in SIGNS for need in sign.needs[0]) - BODY
+
+
+_ASKS_WHETHER = words("is are am do does could can")
 _YEAR = re.compile(r"\b(?:in|since|back in|from) (?:19|20)\d\d\b")
 
 
@@ -263,7 +320,16 @@ def _doubted(reply: Said, index: int) -> bool:
         i for i in range(max(0, index - 10), min(len(reply.units), index + 8)) if reply.clause[i] == reply.clause[index]
     ]
     concepts = {reply.concept(i) for i in clause}
+    if _is_long_ago(reply, index):
+        return True
     if _YEAR.search(reply.text[reply.units[clause[0]].start : reply.units[clause[-1]].end]):
+        return True
+    first = reply.units[clause[0]]
+    if (
+        first.concept == "asks"
+        and first.text.split(" ")[0] in _ASKS_WHETHER
+        and reply.clauses[reply.clause[index]].start in clause
+    ):
         return True
     concepts |= {"hedge"} & {reply.concept(i) for i in range(index - 3, index + 4)}
     return reply.doubtful[index] or bool(concepts & _DOUBT) or "question" in concepts

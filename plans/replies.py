@@ -13,7 +13,7 @@ from plans.reading_numbers import Pain, bare_number, pain_in, tightness_in
 from plans.reading_parts import half_in
 from plans.reading_requests import morning_in, request_in
 from plans.reading_why import hints_at_why, why_in
-from plans.redflags import FlagFound, flag_in
+from plans.redflags import SUSPECTED, FlagFound, flag_in
 from plans.scopes import Said, said
 
 LANGUAGES = ("en", *GLOSSED)
@@ -79,10 +79,10 @@ def read_reply(text: str, *, language: str = "en") -> Reply:
     >>> read_reply("done but my left hamstring hurts 4").pain
     4
     """
-    own, *others = (_read(in_english(text, one)) for one in languages_of(text, language))
+    own, *others = (_read(in_english(text, one), drops_theirs=one == "en") for one in languages_of(text, language))
     found = next((reply for reply in (own, *others) if not _says_nothing(reply)), own)
     if found.red_flag is None:
-        flagged = next((reply for reply in others if reply.red_flag is not None), None)
+        flagged = next((reply for reply in others if reply.sign not in (None, SUSPECTED)), None)
         return found if flagged is None else _flagged(found, flagged)
     return found
 
@@ -104,16 +104,18 @@ def _says_nothing(reply: Reply) -> bool:
     return reply.asked_back == "meaning" and reply.request is None and reply.error is None
 
 
-def _read(text: str) -> Reply:
+def _read(text: str, *, drops_theirs: bool) -> Reply:
+    """`drops_theirs`: a sign that is plainly somebody else's is none; elsewhere a verb may not tell whose it is."""
     reply = said(text)
     pain = pain_in(reply)
     kind = kind_in(reply)
     completion, clear = completion_in(reply)
-    flag = _graver(flag_in(reply), _by_number(reply, pain))
+    flag = _graver(_own(flag_in(reply), completion) if drops_theirs else flag_in(reply), _by_number(reply, pain))
     morning, request = morning_in(reply), request_in(reply)
     sore, tightness = sore_in(reply), tightness_in(reply)
     number = bare_number(reply)
-    nothing = (completion, pain.value, flag, morning, request, tightness) == (None,) * 6 and not sore
+    denies = any(reply.negated[i] and unit.concept in ("sore", "dull") for i, unit in enumerate(reply.units))
+    nothing = (completion, pain.value, flag, morning, request, tightness) == (None,) * 6 and not (sore or denies)
     why = why_in(reply, completion, pain)
     asked = _asked_back(flag, pain, clear=clear, nothing=nothing or (request == "question" and completion is None))
     if asked is None and why is None and flag is None and request is None and hints_at_why(reply, completion):
@@ -144,6 +146,12 @@ def _read(text: str) -> Reply:
     )
 
 
+def _own(flag: FlagFound | None, completion: Completion | None) -> FlagFound | None:
+    """The sign unless it is plainly somebody else's and why there was no session: "my dad had a stroke, none today"."""
+    short = completion in (Completion.PART, Completion.NONE)
+    return None if flag is not None and flag.theirs and short else flag
+
+
 def _asked_back(flag: FlagFound | None, pain: Pain, *, clear: bool, nothing: bool) -> str | None:
     """What is still to be asked, the most important first; None when the reading is clear."""
     if flag is not None and not flag.sure:
@@ -169,5 +177,7 @@ def _by_number(reply: Said, pain: Pain) -> FlagFound | None:
 
 def _graver(first: FlagFound | None, second: FlagFound | None) -> FlagFound | None:
     order = {level: rank for rank, level in enumerate(Flag)}
+    if first is not None and second is not None and first.sign == SUSPECTED:
+        return second
     both = [flag for flag in (first, second) if flag is not None]
     return max(both, key=lambda flag: (order[flag.level], flag.sure), default=None)

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Set
 from dataclasses import dataclass
 from functools import cached_property
 
+from plans.dialects_en import in_written_english
 from plans.meanings import SPEAKER, in_context
 from plans.neighbours import CLAUSE_ENDS, SIGNS
 from plans.numbers_written import BODY, Figure, written
@@ -93,7 +94,7 @@ class Said:
 
 def said(text: str) -> Said:
     """A text with its units joined and its negations found."""
-    plain = normalise(text)
+    plain = in_written_english(normalise(text))
     found = tuple(in_context(units(plain)))
     negated, doubtful = [False] * len(found), [False] * len(found)
     for index, unit in enumerate(found):
@@ -184,6 +185,8 @@ def _first_concept(found: tuple[Unit, ...], index: int) -> int | None:
             return last_body
         if concept in BODY:
             last_body = here
+        elif concept in _LINKS and strangers:
+            continue
         elif concept == "word":
             strangers += 1
             if strangers > 1:
@@ -208,7 +211,9 @@ def _mark(found: tuple[Unit, ...], first: int, last: int, negated: list[bool]) -
             negated[index] = found[index].concept in ("wake", "night", "pass")
 
 
-_QUALITIES = words("sharp sudden severe dull chest neck jaw arm calf thigh leg limb trunk")
+_QUALITIES = words(
+    "sharp sudden severe dull shoot burn throb electric night chest neck jaw arm calf thigh leg limb trunk"
+)
 
 
 def _cover_list(found: tuple[Unit, ...], index: int, negated: list[bool], doubtful: list[bool]) -> None:

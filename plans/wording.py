@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from plans import words_en
+from plans.slips import slips
 
 LONGEST = 4096
 """Characters that are read; what a chat message can hold at most."""
@@ -17,12 +18,20 @@ LONGEST = 4096
 _TAG = re.compile(r"</?[a-z][^<>]{0,200}>")
 _WITHOUT = re.compile(r"\bw/o\b")
 _HALF = re.compile(r"\b(\d|one|two|three|four|five|six|seven|eight|nine)(?: and a half| 1/2)(?! hours?| an)")
-_SHORT = re.compile(r"\b(l8r|l8er|gr8|2day|2moro|2nite|2night|b4|m8)\b")
+_SHORT = re.compile(r"\b(l8r|l8er|gr8|2day|2moro|2nite|2night|b4|m8|4got|4get|2mrw|w8|l8|sum1|ne1|any1)\b")
 _SHORT_FOR = {"l8r": "later", "l8er": "later", "gr8": "great", "2day": "today", "2moro": "tomorrow"} | {
     "2nite": "tonight",
     "2night": "tonight",
     "b4": "before",
     "m8": "mate",
+    "4got": "forgot",
+    "4get": "forget",
+    "2mrw": "tomorrow",
+    "w8": "wait",
+    "l8": "late",
+    "sum1": "someone",
+    "ne1": "anyone",
+    "any1": "anyone",
 }
 _BEFORE = re.compile(
     r"\bbefore (?:it was )?(\d+)[,;]? (?:and |but )?(?:now|after)(?: only| just)? (\d+)"
@@ -32,7 +41,16 @@ _BEFORE = re.compile(
 _POINT = re.compile(r"\b(zero|\d|one|two|three|four|five|six|seven|eight|nine) point five\b|\bhalf a point\b")
 _ISH = re.compile(r"(?<=\d) ?ish\b")
 _DIGITS = {"zero": 0, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9}
-_MINUS = re.compile(r"\bminus (?=\d)")
+_MINUS = re.compile(
+    r"(?<!it )(?<!all )(?<!thing )(?<!lot )(?<!session )\b(?:minus|negative) "
+    r"(?=\d|(?:one|two|three|four|five|six|seven|eight|nine|ten)\b)"
+)
+_BELOW = re.compile(
+    r"\b(?:below|under|beneath|less than|lower than|sub) (?:zero|nought|0)\b(?!\.| degree| outside| out)"
+)
+_FORM = re.compile(r"\bform (?=\d)|\btoo (?=\d)")
+_LETTER = re.compile(r"^([yn])(?=[.! ]*$| ?[,.-])")
+_N = re.compile(r"(?<=[a-z] )'?n'?(?= [a-z])")
 _TOO = re.compile(r"\b(?:2|to) (?=(?:hard|heavy|difficult|much|tough|tired|busy|advanced|intense|late)\b)")
 _FRACTIONS = str.maketrans({"½": " 1/2", "¼": " 1/4", "¾": " 3/4", "⅓": " 1/3", "⅔": " 2/3"})
 _FIRST = re.compile(r"\b1st\b")
@@ -91,6 +109,8 @@ def normalise(text: str) -> str:
     plain = _ISH.sub("", _TAG.sub(" ", plain.translate(_SAME)))
     plain = _SHORT.sub(lambda found: _SHORT_FOR[found[0]], plain)
     plain = _POINT.sub(lambda found: f"{_DIGITS.get(found[1] or 'zero', found[1] or 0)}.5", plain)
+    plain = _FORM.sub(lambda found: "from " if found[0] == "form " else "to ", plain)
+    plain = _LETTER.sub(lambda found: "yes" if found[1] == "y" else "no", _N.sub("and", _BELOW.sub("-1", plain)))
     plain = plain.replace(" comma ", ", ").replace("per cent", "percent")
     plain = _BEFORE.sub(_changed, plain)
     plain = _MINUS.sub("-", _HALF.sub(_with_half, plain))
@@ -205,6 +225,9 @@ def _spelled(word: str) -> str:
     for simpler in (shrunk, single, whole):
         if simpler in lexicon.known:
             return simpler
+    slip = slips().get(word)
+    if slip is not None:
+        return slip
     return nearest(word, lexicon.targets.get(word[0], []))
 
 

@@ -1,8 +1,12 @@
-"""Learns which words usually go with which answer, from the labelled replies, and writes plans/doubts_en.py.
+"""Learns which words usually go with which answer, from the labelled replies, and writes the tables of two voices.
+
+`plans/doubts_en.py`: how much was done and why not. `plans/suspicions_en.py`: at which level a warning sign is.
 
 `python -m tests.bench.doubting`. The same replies give the same table: rows in the order of the files, no chance.
-Held-out replies are never read. Log-linear: for each answer the weights of a reply's words are added up; learnt by
-gradient descent (each weight at its own falling pace) with a small pull to zero.
+Held-out replies are never read; those of other languages are learnt from as the grammar reads them, word for word in
+English. Log-linear: for each answer the weights of a reply's words are added up; learnt by gradient descent (each
+weight
+at its own falling pace) with a small pull to zero.
 """
 
 from __future__ import annotations
@@ -13,12 +17,19 @@ import textwrap
 from collections import Counter
 from collections.abc import Iterable, Iterator
 from pathlib import Path
+from typing import Any
 
-from plans.doubt import ANY, HOW, UNSAID, WHY, words_of
+from plans.checkin import Kind
+from plans.doubt import HOW, UNSAID, WHY
+from plans.glossing import GLOSSED, in_english
+from plans.redflags import SUSPECTED, flag_in
+from plans.replies import STRONG
 from plans.scopes import said
+from plans.suspicion import LEVELS, NONE
+from plans.weighing import ANY, felt_words_of, words_of
 
 REFERENCES = Path(__file__).parent.parent / "references"
-TARGET = Path(__file__).parent.parent.parent / "plans" / "doubts_en.py"
+PLANS = Path(__file__).parent.parent.parent / "plans"
 SEEN_IN = 3
 """Replies that a word must stand in to get weights."""
 ROUNDS, PACE, PULL = 16, 0.5, 0.0004
@@ -26,13 +37,13 @@ ROUNDS, PACE, PULL = 16, 0.5, 0.0004
 SCALE = 5
 """A whole weight of 5 is one natural logarithm of the odds."""
 
-HEAD = '''"""Which words usually go with which answer. Written by `python -m tests.bench.doubting`, not by hand."""
+HEAD = '''"""Which words usually go with which {of}. Written by `python -m tests.bench.doubting`, not by hand."""
 
 WEIGHTS = """
 '''
 TAIL = '''"""
 """Each entry: a word of at least three replies ("<" first, ">" last, "#" a number, "_" every reply), and its weights in
-the order of `doubt.HOW` and `doubt.WHY`; 5 is one natural logarithm of the odds."""
+the order of {order}; 5 is one natural logarithm of the odds."""
 '''
 
 Labelled = tuple[frozenset[str], str, str]
@@ -40,18 +51,41 @@ Labelled = tuple[frozenset[str], str, str]
 
 def main() -> None:
     """Writes the table anew."""
-    table = learnt(list(_replies()))
+    replies = list(_replies())
+    _write("doubts_en", "answer", "`doubt.HOW` and `doubt.WHY`", learnt([labelled(*reply) for reply in replies]))
+    signs = [
+        (felt_words_of(said(text)), LEVELS.index(label.get("red_flag") or NONE))
+        for text, label in replies
+        if _is_clear(text, label)
+    ]
+    _write("suspicions_en", "warning sign", "`suspicion.LEVELS`", whole(_weights(signs, len(LEVELS))))
+
+
+def _is_clear(text: str, label: dict[str, Any]) -> bool:
+    """Without what is flagged by its number or as sharp, and signs only asked about or past, which are asked back."""
+    if (label.get("pain") or 0) >= STRONG or label.get("kind") == Kind.SHARP:
+        return False
+    found = flag_in(said(text)) if label.get("unsure") and not label.get("red_flag") else None
+    return found is None or found.sign == SUSPECTED
+
+
+def _write(name: str, of: str, order: str, table: dict[str, tuple[int, ...]]) -> None:
     entries = "; ".join(" ".join((word, *map(str, weights))) for word, weights in sorted(table.items()))
     lines = textwrap.wrap(entries, 105, break_long_words=False, break_on_hyphens=False)
-    TARGET.write_text(HEAD + "\n".join(lines) + "\n" + TAIL, encoding="utf-8")
+    text = HEAD.format(of=of) + "\n".join(lines) + "\n" + TAIL.format(order=order)
+    (PLANS / f"{name}.py").write_text(text, encoding="utf-8")
 
 
-def _replies() -> Iterator[Labelled]:
+def _replies() -> Iterator[tuple[str, dict[str, Any]]]:
     for name in ("replies.tsv", "replies-by-others.tsv"):
         for line in (REFERENCES / name).read_text("utf-8").splitlines()[1:]:
             part, text, label = line.split("\t")
             if part not in ("held-out", "fresh"):
-                yield labelled(text, json.loads(label))
+                yield text, json.loads(label)
+    for language in GLOSSED:
+        for line in (REFERENCES / f"replies-{language}.tsv").read_text("utf-8").splitlines():
+            text, label = line.split("\t")
+            yield in_english(text, language), json.loads(label)
 
 
 def labelled(text: str, label: dict[str, str]) -> Labelled:
@@ -63,7 +97,12 @@ def learnt(replies: list[Labelled]) -> dict[str, tuple[int, ...]]:
     """For each common word its whole weights, in the order of HOW and WHY; words that tell little are left out."""
     how = _weights([(words, HOW.index(answer)) for words, answer, _ in replies], len(HOW))
     why = _weights([(words, WHY.index(answer)) for words, _, answer in replies], len(WHY))
-    table = {word: tuple(round(SCALE * weight) for weight in (*how[word], *why[word])) for word in how}
+    return whole({word: [*how[word], *why[word]] for word in how})
+
+
+def whole(found: dict[str, list[float]]) -> dict[str, tuple[int, ...]]:
+    """The weights in whole numbers; words that tell little are left out."""
+    table = {word: tuple(round(SCALE * weight) for weight in weights) for word, weights in found.items()}
     return {word: weights for word, weights in table.items() if any(weights) or word == ANY}
 
 

@@ -96,7 +96,7 @@ def test_every_label_has_exactly_the_fields_of_a_reading() -> None:
     assert {tuple(row.label) for row in rows()} == {tuple(PLAIN)}
 
 
-@pytest.mark.parametrize(("part", "recall"), [("own", 1.0), ("seen", 0.995), ("held-out", 0.99), ("fresh", 0.94)])
+@pytest.mark.parametrize(("part", "recall"), [("own", 1.0), ("seen", 0.999), ("held-out", 0.99), ("fresh", 0.99)])
 def test_red_flags_are_not_passed_over(part: str, recall: float) -> None:
     flagged = [row for row in of(part) if row.label["red_flag"]]
     found = [row for row in flagged if read()[row.text]["red_flag"] == row.label["red_flag"]]
@@ -105,7 +105,7 @@ def test_red_flags_are_not_passed_over(part: str, recall: float) -> None:
 
 @pytest.mark.parametrize(
     ("part", "wrong", "asked"),
-    [("own", 0.005, 0.011), ("seen", 0.015, 0.04), ("held-out", 0.03, 0.1), ("fresh", 0.04, 0.18)],
+    [("own", 0.002, 0.008), ("seen", 0.01, 0.04), ("held-out", 0.025, 0.09), ("fresh", 0.035, 0.17)],
 )
 def test_few_replies_are_read_wrong_and_few_are_asked_back(part: str, wrong: float, asked: float) -> None:
     found = Counter(outcome(row) for row in of(part))
@@ -117,10 +117,10 @@ def test_a_pain_that_was_said_is_hardly_ever_read_as_another() -> None:
     """What matters most after the flags: a number that is wrong would act on the next day."""
     others = [row for row in rows() if row.part != "own" and not row.label["unsure"]]
     wrong = [row for row in others if read()[row.text]["pain"] not in (row.label["pain"], None)]
-    assert len(wrong) <= 0.003 * len(others), [row.text for row in wrong]
+    assert len(wrong) <= 0.002 * len(others), [row.text for row in wrong]
 
 
 def test_what_else_is_doubted_takes_nothing_from_a_sure_red_flag() -> None:
     sure = [row.text for row in rows() if (flag := find_flag(row.text)) is not None and flag.sure]
-    assert len(sure) >= 800
+    assert len(sure) >= 1000
     assert "why" not in {read_reply(text).asked_back for text in sure}
