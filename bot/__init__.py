@@ -1,1 +1,1 @@
-"""The voice: settings, command line, talk, receiving and sending."""
+"""The voice: settings, command line, talk, receiving, sending, and the practice chat."""

@@ -1,4 +1,4 @@
-"""The program's web server: is it alive, is it ready, and the way in for updates that the platform brings."""
+"""The program's web server: alive, ready, figures, and the way in for updates that the platform brings."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Files that many messages carry, kept once by their content: the picture of a session."""
+"""Files and pictures that many messages carry, each kept once by what is in it: as bytes, or as what is to be drawn."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Links that open a door: a one-time link for a coach, an invitation for clients. Only hashes are stored."""
+"""Links: one-time ones for a coach, an assistant or a hand-over, invitations for clients. Only hashes are stored."""
 
 from __future__ import annotations
 

@@ -1,1 +1,1 @@
-"""The craft: programmes, replies, rules and measures. Pure: no clock, no database, no chat."""
+"""The craft: programmes, replies, rules, measures, figures and charts. Pure: no clock, no database, no chat."""

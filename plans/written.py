@@ -199,7 +199,15 @@ Session = Annotated[Annotated[Key, Tag("plain")] | Annotated[WrittenSession, Tag
 class WrittenMeasure(Closed):
     """A test."""
 
-    which: Literal["fingertip-to-floor", "sit-and-reach", "knee-to-wall", "back-scratch"]
+    which: Literal[
+        "fingertip-to-floor",
+        "sit-and-reach",
+        "chair-sit-and-reach",
+        "straight-leg-raise",
+        "active-knee-extension",
+        "knee-to-wall",
+        "back-scratch",
+    ]
     trials: Trials = 3
     warm_up: Text | None = Field(None, alias="warm-up")
     photo: bool = Field(False, strict=True, description="Whether a photo is invited.")

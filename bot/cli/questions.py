@@ -1,4 +1,4 @@
-"""Small questions that need no database: the library, the schemas, how a reply is read, when a morning is."""
+"""Small questions without a database: the library and its drawings, schemas, how a reply is read, when a morning is."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""/mine: all own data as a page and as JSON with its schema, and the way to have everything deleted."""
+"""/mine: all own data as a page, as JSON with its schema, as tables and for a clinic; or everything deleted."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""/settings: city, time, training days, units, name, health, photos, data, and the way out."""
+"""/settings: city, time, language, units, name, training days, health, calendar, photos, data, and the way out."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""A message as a value: text in the platform's HTML, and rows of buttons under it."""
+"""A message as a value: text in the platform's HTML, buttons under it, and a picture still to be drawn."""
 
 from __future__ import annotations
 

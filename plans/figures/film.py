@@ -80,7 +80,7 @@ def mp4(seen: Sequence[Seen]) -> bytes:
     try:
         import av
     except ImportError:
-        raise NoEncoder("an MP4 needs PyAV: pip install easeward[video], or write a .gif") from None
+        raise NoEncoder("an MP4 needs PyAV: pip install av, or write a .gif") from None
     out, pictures = io.BytesIO(), _pictures(seen)
     with av.open(out, "w", format="mp4") as file:
         stream = file.add_stream("libx264", rate=25, options={"crf": "20"})

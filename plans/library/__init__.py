@@ -1,1 +1,1 @@
-"""Movements and sample programmes as YAML files."""
+"""Movements, their poses, cautions and sample programmes as YAML files; the schema of a programme file."""

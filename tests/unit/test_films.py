@@ -108,7 +108,7 @@ def test_a_single_pose_is_a_film_of_one_picture() -> None:
 
 def test_without_the_encoder_it_is_said_what_to_install(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setitem(sys.modules, "av", None)
-    with pytest.raises(NoEncoder, match=r"pip install easeward\[video\]"):
+    with pytest.raises(NoEncoder, match=r"PyAV: pip install av"):
         picture_of("romanian-deadlift", ".mp4")
     with pytest.raises(NothingToDraw, match="one movement"):
         picture_of("all", ".gif")

@@ -6,6 +6,7 @@ import pytest
 
 from plans.easing import eased
 from plans.equipment import Thing
+from plans.measures import MEASURES
 from plans.movements import library
 from plans.programme import BuildUp, Day, Item, LastHold, Link, Own, Programme, Sides, Span, Training
 from plans.reading import ProgrammeErrors, read_programme
@@ -212,6 +213,14 @@ def test_what_makes_no_sense_in_a_block_or_a_day_is_named() -> None:
     assert "rounds and time cannot both say how often" in problems(block="rounds: 2, time: 5 min, ")[0]
     assert "session and rest cannot be the same day" in problems(day="rest: Walk., ")[0]
     assert "did you mean warm-up?" in problems(session="warmup: Walk., ")[0]
+
+
+@pytest.mark.parametrize("key", MEASURES)
+def test_a_day_can_take_every_test_that_there_is(key: str) -> None:
+    programme = read_programme(HEAD + f"  - measure: {{which: {key}}}\n" + REST)
+    task = programme.days[0].measure
+    assert task is not None
+    assert task.measure == key
 
 
 def test_a_measure_must_be_one_of_the_programmes() -> None:
