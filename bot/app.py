@@ -131,12 +131,11 @@ async def _share_clock(database: Database, machine: SystemMachine) -> None:
 
 
 async def _meet_platform(application: QuietApplication) -> str:
-    """Asks the platform who the bot is and sets its menu; waits for a platform that does not answer yet."""
+    """Asks the platform who the bot is; waits for a platform that does not answer yet."""
     pause = 0.5
     while True:
         try:
             await application.initialize()
-            await _show_menus(application)
             return str(application.bot.username)
         except InvalidToken:
             raise refused() from None
@@ -145,10 +144,19 @@ async def _meet_platform(application: QuietApplication) -> str:
 
 
 async def _show_menus(application: QuietApplication) -> None:
-    """The menu in each language; the source language's is everybody else's too."""
+    """Sets the menu in each language, while others work already; the source language's is everybody else's too."""
+    pause = 0.5
     for language in LOCALES:
-        commands = [BotCommand(name, text) for name, text in menu(language)]
-        await application.bot.set_my_commands(commands, language_code=None if language == "en" else language)
+        commands, code = (
+            [BotCommand(name, text) for name, text in menu(language)],
+            None if language == "en" else language,
+        )
+        while True:
+            try:
+                await application.bot.set_my_commands(commands, language_code=code)
+                break
+            except TelegramError as error:
+                pause = await _rest("platform-not-reached", error, pause)
 
 
 async def _rest(action: str, error: TelegramError, pause: float) -> float:
@@ -212,6 +220,8 @@ class _House:
         try:
             figures = partial(self.metrics.text, self.database, self.calendar, self.settings.backup_hours)
             async with web.serving(self.settings.web_host, self.settings.web_port, self.database, post, figures):
+                tasks["menus"] = asyncio.create_task(_show_menus(self.application))
+                tasks["menus"].add_done_callback(lambda done: _pass_on(done, failed))
                 yield Running(self.database, ticker, self.username, failed)
         finally:
             ticker.stop()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 from collections.abc import Callable, Mapping
 
 import typer
@@ -32,6 +33,9 @@ COMMANDS: Mapping[str, Callable[..., None]] = {
 }
 """In the order in which help lists them."""
 
+SELDOM = 50_000
+"""New objects between two looks for garbage: what a command loads are hundreds of thousands that all stay."""
+
 app = typer.Typer(
     name="easeward",
     help="A coach's stretching programme, one session a morning, adapted to each client's answer.",
@@ -45,4 +49,5 @@ for _name, _command in COMMANDS.items():
 
 def main() -> None:
     """The console command."""
+    gc.set_threshold(SELDOM)
     app()

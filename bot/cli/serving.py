@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 from pathlib import Path
 from typing import Annotated
 
@@ -40,6 +41,8 @@ def serve(
 ) -> None:
     """Run the bot against the platform, with EASEWARD_TOKEN. On PostgreSQL any number of processes may serve."""
     from bot import app
+
+    gc.freeze()  # what is loaded by now stays, and need not be looked through again
 
     if role not in list(app.Role):
         complain(f"--role {role}: there are {', '.join(app.Role)}")

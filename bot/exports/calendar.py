@@ -10,10 +10,12 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import UTC, date, datetime, time, timedelta
 from importlib.metadata import version
-
-from icalendar import Calendar, Event, Timezone, vText
+from typing import TYPE_CHECKING
 
 from plans.localtime import date_exists, zone
+
+if TYPE_CHECKING:
+    from icalendar import Event, Timezone
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,6 +35,8 @@ def calendar(title: str, zone_name: str, at: time, dates: Sequence[Dated], made_
     A time that the clocks jump over is read with the offset before the jump, and of one that comes twice the first is
     meant: RFC 5545, 3.3.5, says the same as `plans.localtime`.
     """
+    from icalendar import Calendar, vText  # loaded when a calendar is asked for, which is seldom
+
     here = [one for one in dates if date_exists(one.on, zone_name)]
     found = Calendar()
     found.add("prodid", f"-//Easeward//easeward {version('easeward')}//EN")
@@ -49,6 +53,8 @@ def calendar(title: str, zone_name: str, at: time, dates: Sequence[Dated], made_
 
 def _zone(name: str, dates: Sequence[Dated]) -> Timezone:
     """The zone's clocks from before the first date until after the last, by the program's own zone data."""
+    from icalendar import Timezone
+
     first, last = min(one.on for one in dates), max(one.on for one in dates)
     return Timezone.from_tzinfo(
         zone(name), name, first_date=first - timedelta(days=2), last_date=last + timedelta(days=2)
@@ -56,6 +62,8 @@ def _zone(name: str, dates: Sequence[Dated]) -> Timezone:
 
 
 def _event(one: Dated, zone_name: str, at: time, made_at: datetime) -> Event:
+    from icalendar import Event
+
     found = Event()
     found.add("uid", one.name)
     found.add("dtstamp", made_at.astimezone(UTC))

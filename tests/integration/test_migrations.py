@@ -31,6 +31,13 @@ async def test_an_empty_database_is_brought_to_exactly_the_schema(tmp_path: Path
         assert await connection.run_sync(differences) == []
 
 
+def test_the_newest_by_name_is_what_alembic_takes_for_the_newest() -> None:
+    with migrate._script() as script:
+        assert migrate.head() == script.get_current_head()
+        for one in script.walk_revisions():
+            assert Path(one.path).name.startswith(f"{one.revision}_")
+
+
 async def test_migrating_again_changes_nothing(tmp_path: Path) -> None:
     url = await here().url(tmp_path, tables=False)
     await migrate.upgrade(url)
