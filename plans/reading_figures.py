@@ -246,7 +246,10 @@ def _fills(reply: Said, index: int, figure: Figure) -> bool:
     concept, text = reply.concept(index), reply.units[index].text
     taken_back = text == "no" and reply.concept(index + 1) in ("correction", "actually", "comma")
     praised = index == figure.first - 1 and concept in ("fine", "pleasant", "severe") and _is_a(reply, index - 1)
-    is_by = text == "by" and reply.concept(index - 1) in ("pass", "was", "now")
+    is_by = text == "by" and (
+        reply.concept(index - 1) in ("pass", "was", "now")
+        or (reply.concept(index - 1) == "pain" and reply.concept(index + 1) == "now")
+    )
     of_a_side = concept == "one" and reply.concept(index - 1) in ("left", "right")
     return concept in _FILLING or text in ("at", "only", "number") or is_by or taken_back or praised or of_a_side
 
