@@ -80,6 +80,22 @@ def _verdict(units: Sequence[Unit], at: int) -> bool | None:
     return True if concept in _DONE else None
 
 
+def names_something(units: Sequence[Unit], first: int) -> bool:
+    """ "At rep 8 it hurts", "after minute 7", "fingers 4 and 5 are numb": a number that only says which one."""
+    if _text(units, first - 1) in _ONE_OF:
+        return _text(units, first - 2).split(" ")[-1] not in _A and _concept(units, first - 2) not in _NUMBERS
+    begin, close = first, first
+    while _concept(units, begin - 1) in _NUMBERS or _text(units, begin - 1) in ("and", "or"):
+        begin -= 1
+    while _text(units, close + 1) in ("and", "or") and _concept(units, close + 2) in _NUMBERS:
+        close += 2
+    return close > begin and _text(units, begin - 1) in ("fingers", "toes")
+
+
+_ONE_OF = words("rep minute hour mile km kilometre lap squat lunge plank breath")
+_A = words("a an one per last each half the")
+
+
 def is_a_score(units: Sequence[Unit], first: int, last: int) -> bool:
     """Whether "3-1" is how a game ended: a word of games in its sentence, and nothing of pain."""
     if last != first + 2 or units[first + 1].concept != "dash":

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from enum import Enum
 from typing import Protocol
 
-from plans.counted import is_a_score, verdicts
+from plans.counted import is_a_score, names_something, verdicts
 from plans.wording import Unit, words
 
 WORDS = {"one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9, "ten": 10}
@@ -286,7 +286,7 @@ def _is_plural(unit: Unit) -> bool:
 def _unrelated(reply: Row, first: int, last: int) -> bool:
     """Whether a unit, a clock or a counted thing stands around the number."""
     before, after = reply.concept(first - 1), reply.concept(last + 1)
-    if is_a_score(reply.units, first, last) or any(first in verdict.numbers for verdict in verdicts(reply.units)):
+    if _names_or_scores(reply, first, last):
         return True
     if (
         before in ("pain", "about")
@@ -319,6 +319,11 @@ def _unrelated(reply: Row, first: int, last: int) -> bool:
     near = [reply.concept(i) for i in _back_to_meaning(reply, first - 2)]
     said_of_pain = bool(set(near) & (PAINFUL | BODY))
     return not (reply.units[first - 1].text in ("at", "only", "by", "number") and said_of_pain)
+
+
+def _names_or_scores(reply: Row, first: int, last: int) -> bool:
+    listed = any(first in verdict.numbers for verdict in verdicts(reply.units))
+    return listed or is_a_score(reply.units, first, last) or (first == last and names_something(reply.units, first))
 
 
 _WHOLE_SESSION = words("session stretches exercises workout routine")
