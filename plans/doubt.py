@@ -143,7 +143,15 @@ _FEELINGS = SIGNS | {"tight", "stretch-feeling", "no-pain"}
 
 def _speaks_of_doing(reply: Said) -> bool:
     """ "All exercises absolved, pain 1": words of doing beside a pain, and no completion was read."""
-    return any(_DOING & set(reply.units[i].text.split(" ")) for clause in _plain_clauses(reply) for i in clause)
+    told = [
+        {word for i in clause if reply.concept(i) != "lasts" for word in reply.units[i].text.split(" ")}
+        for clause in _plain_clauses(reply)
+    ]
+    return any(_DOING & here and not _PLACES & here for here in told)
+
+
+_PLACES = words("where spot area zone region place")
+"""What tells where it hurts: "not the place that the session works"."""
 
 
 def _names_a_piece(reply: Said) -> bool:

@@ -148,6 +148,8 @@ def _is_a_rating(reply: Said, figure: Figure) -> bool:
     plain = [other for other in reply.figures if other.form in (Form.PLAIN, Form.SCALE)]
     instead = any(unit.text == "instead" for unit in reply.units[max(0, figure.first - 3) : figure.first])
     refused = reply.at("none", "no-answer") and _is_a(reply, figure.first - 1)
+    if figure.form is Form.FRACTION and plain:
+        return False
     if alone and not instead and len(plain) == 1 and (told or refused or reply.at(*_COMPLETION)):
         return True
     named = any(index < figure.first for index in reply.at("pain", "severe", "sharp", "dull", "burn", "shoot", "wake"))

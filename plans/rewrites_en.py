@@ -122,6 +122,17 @@ _WRITTEN = (
         "done, ",
     ),
     ("pain", r"\bpains?:? nothing(?=$| ?[.,;!])", "pain none"),
+    *(
+        (
+            verb,
+            (
+                rf"\b{verb} (\d|one|two|three|four|five|six|seven|eight) (?:on|over|upon|from) "
+                r"(\d|two|three|four|five|six|seven|eight|nine)\b(?! ?(?:min|sec|day|set|rep|hour|am|pm|week))"
+            ),
+            rf"{verb} \1 of \2",
+        )
+        for verb in ("did", "made", "make", "managed", "finished")
+    ),
     (
         "after",
         (

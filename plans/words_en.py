@@ -266,7 +266,9 @@ PHRASES = {
         "seconds|minutes|days|hours|times|weeks|months|years|moments, fam, bruv, dude, mun, man, boss man, maam, "
         "madam, boyo, chief, pal, folks, guys, chaps, jefe, coachie, for a few secs|seconds|mins|minutes|moments, a "
         "few secs, some secs|seconds, right on the spot, right on that spot, right in that spot|area|place, said no, "
-        "says no, right in the spot|area|place|bit|part|zone|muscle|centre|center|stretch|region"
+        "says no, right in the spot|area|place|bit|part|zone|muscle|centre|center|stretch|region, would like to "
+        "tell|say|inform|report|mention|let, would like to tell you, i would like to tell you, for "
+        "most|some|part|all|half of it|them"
     ),
     "hedge": (
         "maybe, perhaps, possibly, not sure, not certain, not really sure, dunno, do not know, idk, no idea, might "
@@ -1091,7 +1093,7 @@ PHRASES = {
         "cottony|wooden|waxy|leathery, like novocaine, like the dentist, dentist numb, novocaine, arm|leg|foot|hand is "
         "sleeping, feeling in my fingers|toes|foot|hand is away|gone|missing"
     ),
-    "no-feel": "can|could not feel anything|a_thing|much|it, feel|felt nothing, not feel anything",
+    "no-feel": "can|could not feel anything|a_thing|much|it, feel|felt nothing, not feel anything, can|could not feel myself",
     "shoot": (
         "shooting, shoots, shot down, shot up, radiating, radiates, radiate, radiated, travels down|up, travelling "
         "down|up, runs down|up, running down|up my|the|both|left|right, ran down|up, zap, zapped, zapping, zinger, "
@@ -1399,7 +1401,7 @@ PHRASES = {
         "dropping weight, getting thinner, lost a stone, lost two|three stone, without trying, without diet, without "
         "dieting, weight goes|going|went down, getting thin, got thin|thinner, clothes are loose, trousers are loose, "
         "belt is two|three|four holes, holes tighter, trousers too big, clothes too big, clothes hang off me, clothes "
-        "hanging off me"
+        "hanging off me, weight just falls|fell|drops|dropped|comes|came off, weight keeps falling|dropping|coming off"
     ),
     "wake": (
         "woke up at 1|2|3|4 because|with|from, woke me, wakes me, woke me up, wakes me up, waking me, woken by, keeps "
@@ -1413,7 +1415,8 @@ PHRASES = {
         "half the night with, up most of the night with, awake half|most of the night, wake every hour|few, woken "
         "every, can not lie on, no way of lying, no position to sleep, wakes me every night|time|hour, jolts me awake, "
         "jolted me awake, pulled me out of sleep, robs me of sleep, robbed me of sleep, steals my sleep, up with it "
-        "all night, keep|keeps|kept waking up|with|me, keep|keeps|kept waking, waking every|with"
+        "all night, keep|keeps|kept waking up|with|me, keep|keeps|kept waking, waking every|with, wake me, awake me, "
+        "awakes me"
     ),
     "nightlong": (
         "all night, half the night, the whole night, all night long, the night through, whole night long, every single "
@@ -1543,7 +1546,9 @@ PHRASES = {
         "please, stop all this, please stop messaging, refrain from sending|messaging|contacting|texting, cease "
         "sending|messaging|contacting, do not contact me, do not send further, no further messages, stop contacting "
         "me, quit messaging|texting|sending, stop sending me these|this|them|messages|stuff|things|texts, stop sending "
-        "these|this|them|messages|texts, discontinue, discontinue the|this|my service|messages|programme"
+        "these|this|them|messages|texts, discontinue, discontinue the|this|my service|messages|programme, stop with "
+        "the exercises|sessions|stretches|training|exercise|stretching, want to stop with the "
+        "exercises|sessions|stretches|training"
     ),
     "pause": (
         "pause, pause please, take a break, need a break, on holiday, on vacation, going on holiday|vacation, going "
@@ -1560,7 +1565,8 @@ PHRASES = {
         "monday|tuesday|wednesday|thursday|friday|saturday|sunday|tomorrow, will be away, be away, shall be away, i "
         "will be travelling until|till|for, hold off until|till|for, hold fire until|till, press pause, hit pause, put "
         "me on pause|hold, put everything on hold|pause, can|could we pause, give me a week|fortnight|month off, i "
-        "need a week|fortnight|month|few_days off, time out until|till, back in two|three weeks so"
+        "need a week|fortnight|month|few_days off, time out until|till, back in two|three weeks so, stop the "
+        "exercise|exercises|sessions|stretches|training|stretching for"
     ),
     "change-time": (
         "change the|my time, other time, different time, another time please, change time, send it|this|them|me "
@@ -1638,7 +1644,8 @@ PHRASES = {
         "done|finished|through with all this|that|of_this|of_these, done|finished|through with this|the|these "
         "whole|entire|daily, through with this, i am through with this|the|these|it_all|all_this, done with "
         "stretching, done with all of it and|for_good, had enough of this|these|it_all, had it with this, over this "
-        "programme, want to finish|end|leave|exit the|this|my programme|program|plan|course"
+        "programme, want to finish|end|leave|exit the|this|my programme|program|plan|course, take me off "
+        "your|this|that list"
     ),
     "asks": (
         "how, what, why, when, where, which, who, can i, can you, could you, could i, may i, is it, is this, is "
