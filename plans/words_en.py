@@ -1093,7 +1093,9 @@ PHRASES = {
         "cottony|wooden|waxy|leathery, like novocaine, like the dentist, dentist numb, novocaine, arm|leg|foot|hand is "
         "sleeping, feeling in my fingers|toes|foot|hand is away|gone|missing"
     ),
-    "no-feel": "can|could not feel anything|a_thing|much|it, feel|felt nothing, not feel anything, can|could not feel myself",
+    "no-feel": (
+        "can|could not feel anything|a_thing|much|it, feel|felt nothing, not feel anything, can|could not feel myself"
+    ),
     "shoot": (
         "shooting, shoots, shot down, shot up, radiating, radiates, radiate, radiated, travels down|up, travelling "
         "down|up, runs down|up, running down|up my|the|both|left|right, ran down|up, zap, zapped, zapping, zinger, "
