@@ -26,6 +26,8 @@ WHY = ("time", "too-hard", "pain", "ill", "other", UNSAID)
 """The answers in the order of their weights."""
 MUCH = 12
 """So much weight against a reading asks back; 5 is one natural logarithm of the odds. Our own choice."""
+MORE = 15
+"""The same where the grammar knew every word and left nothing unread. Our own choice."""
 FEW = 6
 """Words, with the marked first and last, from which on the table is asked: of three words it knows too little."""
 LOOSE = 9
@@ -57,12 +59,14 @@ def doubt_in(reply: Said, read: Read) -> str | None:
         "why": max(why) - why[WHY.index(read.why or UNSAID)] if enough and _is_short(read) else 0,
         "pain": 0,
     }
-    for about in _loose_ends(reply, read):
+    loose, unread = list(_loose_ends(reply, read)), list(_unread(reply, read))
+    for about in loose:
         against[about] += LOOSE
-    for about in _unread(reply, read):
+    for about in unread:
         against[about] += MUCH
     most = max(against, key=lambda about: against[about])
-    bound = MUCH * 2 if read.requested and read.completion is not None else MUCH
+    all_read = not loose and not unread and not any(map(_is_unknown, reply.units))
+    bound = MUCH * 2 if read.requested and read.completion is not None else MORE if all_read else MUCH
     return most if against[most] >= bound else None
 
 
@@ -139,7 +143,15 @@ _FEELINGS = SIGNS | {"tight", "stretch-feeling", "no-pain"}
 
 def _speaks_of_doing(reply: Said) -> bool:
     """ "All exercises absolved, pain 1": words of doing beside a pain, and no completion was read."""
-    return any(_DOING & set(reply.units[i].text.split(" ")) for clause in _plain_clauses(reply) for i in clause)
+    told = [
+        {word for i in clause if reply.concept(i) != "lasts" for word in reply.units[i].text.split(" ")}
+        for clause in _plain_clauses(reply)
+    ]
+    return any(_DOING & here and not _PLACES & here for here in told)
+
+
+_PLACES = words("where spot area zone region place")
+"""What tells where it hurts: "not the place that the session works"."""
 
 
 def _names_a_piece(reply: Said) -> bool:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from plans import words_en
-from plans.neighbours import AGENTS, COMPARING, NOTHING, SIGNS, Rule, next_to, phrase
+from plans.neighbours import AGENTS, COMPARING, NOTHING, NUMBERS, SIGNS, Rule, next_to, phrase
 from plans.numbers_written import BODY
 from plans.wording import Unit, words
 
@@ -13,11 +13,27 @@ def _of_a_thing(found: list[Unit], index: int) -> str | None:
     things = _THINGS.get(found[index].concept, frozenset())
     own = phrase(found, index, by_and=True)
     compared = any(found[i].text.split(" ")[0] in COMPARING for i in own if i < index)
-    if compared or any(found[i].concept in BODY for i in own):
+    if compared or any(found[i].concept in BODY for i in own) or _and_a_limb(found, own.stop):
         return None
-    step = 2 if next_to(found, index).text in ("my", "the", "a", "an", "our") else 1
-    told = next_to(found, index, step).text.split(" ")[0] in things or _is_subject(found, index, things)
+    told = next_to(found, index, _steps(found, index)).text.split(" ")[0] in things or _is_subject(found, index, things)
     return "harmless" if told or _turned_out(found, index, things) else None
+
+
+def _and_a_limb(found: list[Unit], index: int) -> bool:
+    """ "Bruised my pride and my knee"."""
+    return next_to(found, index, 0).concept == "and" and any(
+        unit.concept in BODY for unit in found[index + 1 : index + 4]
+    )
+
+
+def _steps(found: list[Unit], index: int) -> int:
+    """How far on the thing stands: past an article, or a number, also "like 12 balloons"; not "like a balloon"."""
+    if next_to(found, index).text in ("my", "the", "a", "an", "our", "some", "all"):
+        return 2
+    about = 1
+    while next_to(found, index, about).concept == "about" and about < 3:
+        about += 1
+    return about + 1 if next_to(found, index, about).concept in NUMBERS else 1
 
 
 def _is_subject(found: list[Unit], index: int, things: frozenset[str]) -> bool:
@@ -266,6 +282,20 @@ def _to_sleep(found: list[Unit], index: int) -> str | None:
     return "harmless" if slept and found[index].text in ("out cold", "passed out", "lights out") else None
 
 
+def _sleeping(found: list[Unit], index: int) -> str | None:
+    """ "My grandson was still asleep": somebody sleeps, and no part of the body is named."""
+    if not found[index].text.endswith("asleep") or any(found[i].concept in BODY for i in phrase(found, index)):
+        return None
+    at = index - 1
+    while at >= 0 and (found[at].concept in ("was", "lasts") or found[at].text in ("is", "are", "were", "all", "fast")):
+        at -= 1
+    sleeper = found[at] if at >= 0 else NOTHING
+    return "harmless" if sleeper.concept == "someone" or sleeper.text in _SLEEPERS else None
+
+
+_SLEEPERS = words("i he she they everyone everybody house kids children household")
+
+
 def _power_cut(found: list[Unit], index: int) -> str | None:
     """ "A blackout in our street", "no power in the house": it is one of the lights."""
     if found[index].text not in ("blackout", "black out", "no power", "no power in", "without power"):
@@ -342,11 +372,13 @@ BY_CONCEPT: dict[str, tuple[Rule, ...]] = {
         _same_here,
         _nearly_lost_temper,
     ),
+    "bruise": (_of_a_thing,),
     "swell": (
         _of_a_thing,
         _by_a_feeling,
     ),
     "numb": (
+        _sleeping,
         _of_a_thing,
         _to_a_mind,
         _by_a_feeling,

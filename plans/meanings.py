@@ -75,6 +75,11 @@ def _named_right(found: list[Unit], index: int) -> str | None:
     return "right" if named and found[index].text.startswith("right ") else None
 
 
+def _left_after_a_limb(found: list[Unit], index: int) -> str | None:
+    """ "In the calf left the pain is 3": a side, as second-language speakers put it."""
+    return "left" if index and found[index - 1].concept in BODY and next_to(found, index).concept in SIGNS else None
+
+
 def _no_more(found: list[Unit], index: int) -> str | None:
     return "neg" if next_to(found, index).concept in SIGNS else None
 
@@ -310,6 +315,7 @@ _DAYTIMES = frozenset(
 _TIMED = words("shift move change push bring reschedule switch put set make start write remind ping call")
 _BY_TEXT: dict[str, tuple[Rule, ...]] = lookalikes.BY_TEXT | {
     "no more": (_no_more,),
+    "left the": (_left_after_a_limb,),
     "zero": (_a_zero,),
     "nil": (_a_zero,),
     "since": (_since,),

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from enum import Enum
 from typing import Protocol
 
+from plans.counted import is_a_score, names_something, verdicts
 from plans.wording import Unit, words
 
 WORDS = {"one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9, "ten": 10}
@@ -241,12 +242,28 @@ def _counts_things(reply: Row, first: int, last: int) -> bool:
         and any(_of_the_body(reply, i) for i in (last + 2, last + 3))
     ):
         return True
-    if not after or reply.concept(first - 1) in PAINFUL or reply.concept(first - 2) in PAINFUL:
+    if not after or _is_led_by_pain(reply, first):
         return False
     if (after[0].concept == "word" or after[0].concept in BODY) and _is_plural(after[0]):
         return True
-    told = after[0].concept in ("word", "time", "other-why", "harmless", "someone")
-    return told and len(after) > 1 and after[1].concept == "word" and _is_plural(after[1])
+    if len(after) < 2:
+        return False
+    if after[0].text in _SIZES and (after[1].concept == "word" or after[1].concept in BODY):
+        return _is_plural(after[1])
+    told = after[0].concept in ("word", "time", "other-why", "harmless", "someone", "fine")
+    single = after[0].concept == "fine" and _value(reply, first) == 1
+    return told and (after[1].concept == "word" or after[1].concept in BODY) and (single or _is_plural(after[1]))
+
+
+_SIZES = words("big small little tiny middle smallest biggest outer inner old young tall short fat new")
+
+
+def _is_led_by_pain(reply: Row, first: int) -> bool:
+    """Whether a pain stands before a number and has none of its own yet: not "0 pain, 1 happy camper"."""
+    if reply.concept(first - 1) in PAINFUL:
+        return True
+    rated = reply.concept(first - 1) == "comma" and reply.concept(first - 3) in ("number", "number-word", "neg")
+    return reply.concept(first - 2) in PAINFUL and not rated
 
 
 def _of_the_body(reply: Row, index: int) -> bool:
@@ -269,6 +286,8 @@ def _is_plural(unit: Unit) -> bool:
 def _unrelated(reply: Row, first: int, last: int) -> bool:
     """Whether a unit, a clock or a counted thing stands around the number."""
     before, after = reply.concept(first - 1), reply.concept(last + 1)
+    if _names_or_scores(reply, first, last):
+        return True
     if (
         before in ("pain", "about")
         and reply.concept(first - 2) in ("night", "wake", "nightlong")
@@ -300,6 +319,11 @@ def _unrelated(reply: Row, first: int, last: int) -> bool:
     near = [reply.concept(i) for i in _back_to_meaning(reply, first - 2)]
     said_of_pain = bool(set(near) & (PAINFUL | BODY))
     return not (reply.units[first - 1].text in ("at", "only", "by", "number") and said_of_pain)
+
+
+def _names_or_scores(reply: Row, first: int, last: int) -> bool:
+    listed = any(first in verdict.numbers for verdict in verdicts(reply.units))
+    return listed or is_a_score(reply.units, first, last) or (first == last and names_something(reply.units, first))
 
 
 _WHOLE_SESSION = words("session stretches exercises workout routine")

@@ -181,12 +181,15 @@ _AREAS = {word: Area(area) for area, line in words_en.AREAS.items() for word in 
 
 
 _WORKED = re.compile(
-    r"(\b(?:not|isn't|wasn't|is not|nowhere near|away from|far from|outside|other than)\b[\w' ]{0,24})?"
-    r"\b(?:where|spot|area|place|part|bit|muscles?|ones?)(?: that| which)? "
-    r"(?:we|i|you|these|it"
-    r"|(?:the|this|that|todays?) (?:session|programme|stretch|stretches|exercises?|workout|routine))"
-    r"(?: is| are| were|'re| have me| had me| make me| made me| get me| keep| have been| has been| was)? "
-    r"(?:stretch|work|train|target|hit|focus|aim|cover|address)"
+    r"(\b(?:not|isn't|isnt|wasn't|wasnt|is not|nowhere near|away from|far from|outside|other than)\b[\w' ]{0,24}?)?"
+    r"\b(?:(?:where|spot|area|zone|region|place|part|bit|point|muscles?|ones?)(?: that| which| where)? "
+    r"(?:we|i|you|these|they|it"
+    r"|(?:the|this|that|todays?|your|my|our) (?:sessions?|programme|stretch(?:es)?|exercises?|workout|routine|moves))"
+    r"(?: is| are| were|'re| have me| had me| make me| made me| get me| keep| have been| has been| was| really)? "
+    r"(?:stretch|work|train|target|hit|focus|aim|cover|address|exercis|go(?:es)? for|reach|loosen"
+    r"|(?:do|did|doing) (?:the |our |my |those |these |all |your )?(?:stretch|exercis|session|moves))"
+    r"|(?:stretched|worked|trained|target|targeted|trouble) (?:spot|area|zone|region|place|muscles?)\b"
+    r"|(?:area|zone|region|place|muscles?) of the (?:stretch|session|exercise))"
 )
 """The place where the programme works, or not that place."""
 

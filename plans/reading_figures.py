@@ -148,6 +148,8 @@ def _is_a_rating(reply: Said, figure: Figure) -> bool:
     plain = [other for other in reply.figures if other.form in (Form.PLAIN, Form.SCALE)]
     instead = any(unit.text == "instead" for unit in reply.units[max(0, figure.first - 3) : figure.first])
     refused = reply.at("none", "no-answer") and _is_a(reply, figure.first - 1)
+    if figure.form is Form.FRACTION and plain:
+        return False
     if alone and not instead and len(plain) == 1 and (told or refused or reply.at(*_COMPLETION)):
         return True
     named = any(index < figure.first for index in reply.at("pain", "severe", "sharp", "dull", "burn", "shoot", "wake"))
@@ -246,7 +248,10 @@ def _fills(reply: Said, index: int, figure: Figure) -> bool:
     concept, text = reply.concept(index), reply.units[index].text
     taken_back = text == "no" and reply.concept(index + 1) in ("correction", "actually", "comma")
     praised = index == figure.first - 1 and concept in ("fine", "pleasant", "severe") and _is_a(reply, index - 1)
-    is_by = text == "by" and reply.concept(index - 1) in ("pass", "was", "now")
+    is_by = text == "by" and (
+        reply.concept(index - 1) in ("pass", "was", "now")
+        or (reply.concept(index - 1) == "pain" and reply.concept(index + 1) == "now")
+    )
     of_a_side = concept == "one" and reply.concept(index - 1) in ("left", "right")
     return concept in _FILLING or text in ("at", "only", "number") or is_by or taken_back or praised or of_a_side
 

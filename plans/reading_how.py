@@ -195,7 +195,11 @@ def _leaves_the_rest(reply: Said, index: int) -> bool:
         if i < index
     )
     after = [reply.concept(i) for i in range(index, min(index + 5, len(reply.units)))]
-    return did and not {"pain", "sore", "dull", "tight", "stretch-feeling", "number"} & set(after)
+    place = {word for unit in reply.units[index : index + 5] for word in unit.text.split(" ")} & _PLACES
+    return did and not place and not {"pain", "sore", "dull", "tight", "stretch-feeling", "number"} & set(after)
+
+
+_PLACES = words("place spot area zone region point")
 
 
 def _is_whole(reply: Said, index: int) -> bool:

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from typing import NamedTuple
 
 from plans.checkin import Completion
+from plans.counted import verdicts
 from plans.neighbours import SIGNS
 from plans.numbers_written import BODY, WORDS, Figure, Form
 from plans.scopes import Said
@@ -26,6 +27,14 @@ def votes_of_parts(reply: Said) -> Iterator[Vote]:
     yield from _exceptions(reply)
     yield from _counted(reply)
     yield from _yes_and_no(reply)
+    yield from _numbered(reply)
+
+
+def _numbered(reply: Said) -> Iterator[Vote]:
+    """ "Exercises 1 to 6 yes, 7 and 8 no": a part."""
+    found = verdicts(reply.units)
+    if {verdict.done for verdict in found} >= {True, False}:
+        yield from (Vote(verdict.place, Completion.PART, 4) for verdict in found if verdict.done is False)
 
 
 def _yes_and_no(reply: Said) -> Iterator[Vote]:
@@ -71,6 +80,12 @@ def _counted(reply: Said) -> Iterator[Vote]:
             yield Vote(figure.first, Completion.PART, 3)
         elif before == "got" and reply.concept(figure.last + 1) == "done":
             yield Vote(figure.first, Completion.PART, 4)
+        elif (
+            _is_only(reply, figure.first - 1)
+            and _text(reply, figure.last + 1) in _WORKS
+            and reply.concept(figure.last + 2) not in SIGNS
+        ):
+            yield Vote(figure.first, Completion.PART, 3)
         elif (
             _is_only(reply, figure.first - 1) and _text(reply, figure.last + 1).startswith("min") and not texts & _TOOK
         ):
@@ -127,6 +142,7 @@ def _tells_rest(reply: Said) -> bool:
     return any({"rest", "others", "last"} & set(unit.text.split(" ")) for unit in reply.units)
 
 
+_WORKS = words("exercise exercises stretch stretches move moves pose poses movement movements rounds")
 _TOOK = words("took takes lasted lasts")
 _LIMITS = words("only just yes stuck")
 _ORDINALS = words("second third fourth fifth sixth last rest")
@@ -141,7 +157,7 @@ def _is_percent(reply: Said, figure: Figure) -> bool:
 
 def _is_of_pain(reply: Said, figure: Figure) -> bool:
     """Whether a share stands beside a pain and is no share of the session: "pain 3/5"."""
-    if figure.first == 0 and reply.concept(figure.last + 1) in ("comma", "end") and len(reply.figures) > 1:
+    if figure.first == 0 and reply.concept(figure.last + 1) in ("comma", "end", "and") and len(reply.figures) > 1:
         return False
     inner = {reply.concept(i) for i in range(figure.first, figure.last + 2)}
     after = reply.units[figure.last + 1].text if figure.last + 1 < len(reply.units) else ""

@@ -31,6 +31,7 @@ def why_in(reply: Said, completion: Completion | None, pain: Pain) -> Why | None
         (Why.PAIN, feels),
         (Why.ILL, bool(reply.at("ill"))),
         (Why.TOO_HARD, bool(reply.at("too-hard"))),
+        (Why.OTHER, _forgot(reply)),
         (Why.TIME, bool(reply.at("time", "time-part")) or _is_work(reply)),
         (Why.OTHER, _is_of_others(reply)),
         (Why.PAIN, _hurts_too_much(reply, completion, pain)),
@@ -39,6 +40,11 @@ def why_in(reply: Said, completion: Completion | None, pain: Pain) -> Why | None
         if said_so:
             return why
     return None
+
+
+def _forgot(reply: Said) -> bool:
+    """Forgotten, whatever else the day was."""
+    return any("forgot" in reply.units[i].text for i in reply.at("other-why"))
 
 
 def hints_at_why(reply: Said, completion: Completion | None) -> bool:

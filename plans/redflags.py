@@ -213,7 +213,12 @@ def _members(reply: Said, sign: _Sign, anchor: int) -> list[int] | None:
 def _is_zero(reply: Said, index: int) -> bool:
     """ "Pain 0" is no pain beside a sign."""
     after = next(
-        (unit for unit in reply.units[index + 1 : index + 4] if unit.concept not in ("pass", "colon", "about")), None
+        (
+            unit
+            for unit in reply.units[index + 1 : index + 6]
+            if unit.concept not in ("pass", "colon", "about", "now", "was") and unit.text != "by"
+        ),
+        None,
     )
     return reply.concept(index) == "pain" and after is not None and after.value == 0
 

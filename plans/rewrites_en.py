@@ -115,6 +115,69 @@ _WRITTEN = (
     ("well", r"\bwell well\b", "very much"),
     ("small", r"\bsmall small\b|\bsmall small\b|\bme small\b", "a little"),
     ("after", r"\b(?:i'm|i am|im|am) (?:just |only )?after (?:doing|finishing|completing)\b", "i did"),
+    ("made", r"\bmade it through (?=(?:\d+|one|two|three|four|five|six|seven|eight|nine) (?:out )?of )", "did "),
+    (
+        "did",
+        r"^(?:i )?did[.,;:!]+ (?=(?:\d+(?:\.\d+)?|zero|two|three|four|five|six|seven|eight|nine|ten)[.! ]*$)",
+        "done, ",
+    ),
+    ("pain", r"\bpains?:? nothing(?=$| ?[.,;!])", "pain none"),
+    *(
+        (
+            verb,
+            (
+                rf"\b{verb} (\d|one|two|three|four|five|six|seven|eight) (?:on|over|upon|from) "
+                r"(\d|two|three|four|five|six|seven|eight|nine)\b(?! ?(?:min|sec|day|set|rep|hour|am|pm|week))"
+            ),
+            rf"{verb} \1 of \2",
+        )
+        for verb in ("did", "made", "make", "managed", "finished")
+    ),
+    (
+        "after",
+        (
+            r"\b(meetings?|calls?|zooms?|class|lectures?|lessons?|patients?|clients?|customers?|appointments?|shifts?"
+            r"|exams?|emails?|tickets?|teams|errands?|jobs?|orders?|deadlines?)(?: after \1)+\b"
+        ),
+        "back to back meetings",
+    ),
+    (
+        "after",
+        (
+            r"\bone (?:meeting|call|zoom|class|lecture|patient|client|customer|appointment) after "
+            r"(?:the other|another|the next)\b"
+        ),
+        "back to back meetings",
+    ),
+    (
+        "worked",
+        r"\bworked (?:\d+|ten|eleven|twelve|thirteen|fourteen|sixteen) ?(?:hours?|hrs?|h)\b",
+        "worked long hours",
+    ),
+    (
+        "home",
+        (
+            r"\b(?:(?:did not|didn't|didnt|not) )?(?:(?:got|get|came|come|was|back|arrived|arrive|only) )?home "
+            r"(?:not )?(?:(?:until|till|til|at|after|past|around|by|only at) )+"
+            r"(?:midnight|(?:8|9|10|11|eight|nine|ten|eleven)(?: ?pm| at night)?)\b|\bhome midnight\b"
+        ),
+        "home late",
+    ),
+    ("too", r"\b(?:the )?(?:snow|mud|water|flood|ice) (?:was|is) too (?:deep|high|much|thick)\b", "snowed in"),
+    (
+        "in",
+        (
+            r"\b(?:one|two|three|four|1|2|3|4) (?:stretch|stretches|exercises?|moves?|poses?|rounds?|sets?) in\b"
+            r"(?=[,.;]| and| then| when| my| the| but)"
+        ),
+        "part way",
+    ),
+    (
+        "down",
+        r"\b(?:one|two|three|1|2|3) (?:rounds?|sets?|exercises?|stretch|stretches) down,? then\b",
+        "part way, then",
+    ),
+    ("like", r"\blike the (?=first|last)\b", "the "),
     (
         "after",
         (

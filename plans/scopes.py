@@ -10,6 +10,7 @@ from plans.dialects_en import in_written_english
 from plans.meanings import SPEAKER, in_context
 from plans.neighbours import CLAUSE_ENDS, SIGNS
 from plans.numbers_written import BODY, Figure, written
+from plans.scales import with_scale_named_last
 from plans.wording import Unit, normalise, units, words
 
 _SENTENCE_ENDS = frozenset(("end", "question"))
@@ -94,7 +95,7 @@ class Said:
 
 def said(text: str) -> Said:
     """A text with its units joined and its negations found."""
-    plain = in_written_english(normalise(text))
+    plain = with_scale_named_last(in_written_english(normalise(text)))
     found = tuple(in_context(units(plain)))
     negated, doubtful = [False] * len(found), [False] * len(found)
     for index, unit in enumerate(found):

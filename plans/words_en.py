@@ -11,7 +11,7 @@ SIGNS = {
     "💪": "yes", "💯": "yes", "🙅": "no-answer",
     "👎": "no-answer", "❌": "no-answer", "✖": "no-answer",
     "🤒": "ill", "🤢": "ill", "🤮": "ill", "🤧": "ill",
-    "🤕": "face", "😢": "face", "😭": "face", "😣": "face", "😖": "face",
+    "🤕": "mark", "😢": "mark", "😭": "mark", "😣": "mark", "😖": "mark",
 }  # fmt: skip
 """Single characters. A face alone says nothing that can be acted upon."""
 
@@ -182,6 +182,7 @@ THINGS = {
     ),
     "throb": "music bass beat beats techno party drums speakers disco engine engines club traffic",
     "faint": "street phone laptop tablet battery screen tv telly",
+    "bruise": "pride ego egos feelings banana bananas apple apples peach peaches pear pears",
 }
 """Things that pop, swell, give way or go out without harm to anybody, by the sign that their verb would be."""
 
@@ -264,7 +265,10 @@ PHRASES = {
         "idea from what, idk from what, i do not know what from, anyway, already, yay, phew, a few "
         "seconds|minutes|days|hours|times|weeks|months|years|moments, fam, bruv, dude, mun, man, boss man, maam, "
         "madam, boyo, chief, pal, folks, guys, chaps, jefe, coachie, for a few secs|seconds|mins|minutes|moments, a "
-        "few secs, some secs|seconds"
+        "few secs, some secs|seconds, right on the spot, right on that spot, right in that spot|area|place, said no, "
+        "says no, right in the spot|area|place|bit|part|zone|muscle|centre|center|stretch|region, would like to "
+        "tell|say|inform|report|mention|let, would like to tell you, i would like to tell you, for "
+        "most|some|part|all|half of it|them"
     ),
     "hedge": (
         "maybe, perhaps, possibly, not sure, not certain, not really sure, dunno, do not know, idk, no idea, might "
@@ -338,13 +342,13 @@ PHRASES = {
         "back, still going, still is, still does, still do, still can not, never came back, will not settle, no "
         "position helps, whatever way i lay|lie, whichever way i lay|lie, whatever i do, could not get it to settle, "
         "not settle, not shifting, will not shift, can not shake it, could not shake it, all week, all the time, all "
-        "the while, for two|three|four|five days, two|three|four|five days now, is lasting, it is lasting, still "
-        "there today, still there now, since then, still there, the whole day, would not ease|settle|stop|go|go_away, "
-        "goes not away, get better whatever, not get better, has not let up, not let up, does not leave, weeks now, "
-        "months now, days now, not stopping, will not wake up, does not wake up, not wake up, not waking up, "
-        "continuing, continues, until now, till now, stays so, stays like that|this, stays this|that way, has not "
-        "woken up, not come back yet, does not come back, will not come back, not wearing off, will not wear off, "
-        "still now"
+        "the while, for two|three|four|five days, two|three|four|five days now, is lasting, it is lasting, still there "
+        "today, still there now, since then, still there, the whole day, would not ease|settle|stop|go|go_away, goes "
+        "not away, get better whatever, not get better, has not let up, not let up, does not leave, weeks now, months "
+        "now, days now, not stopping, will not wake up, does not wake up, not wake up, not waking up, continuing, "
+        "continues, until now, till now, stays so, stays like that|this, stays this|that way, has not woken up, not "
+        "come back yet, does not come back, will not come back, not wearing off, will not wear off, still now, all the "
+        "day, now also, also now, is like that still, still like that"
     ),
     "yesterday": (
         "yesterday, last night, last time, last week, the day before, on "
@@ -492,7 +496,19 @@ PHRASES = {
         "exercises finish, all exercise finish, all is finish, all finish, exercise finish, session finish, i finish "
         "all, finish it all, already complete|finish|finished all, did every last one|bit|stretch|exercise|thing, did "
         "the totality, the totality, did it in full, mi do it, i haf done all, ticked, effectuated everything|all|it, "
-        "realised everything|all, realized everything|all"
+        "realised everything|all, realized everything|all, executed|performed|accomplished|completed "
+        "completely|fully|entirely|successfully, executed everything|it|all|as_planned, task|job|mission "
+        "closed|completed|done|accomplished|complete|executed, carried it out, carried them out, carried out "
+        "completely|fully|everything|all, carried everything|all out, exercise i do|did|made|have_done, exercises i "
+        "do|did|made|have_done|completed|finished, stretching i made|did|do|have_done|completed|finished, stretches i "
+        "made|did|do|have_done|completed|finished, session i made|did|have_done|completed|finished, programme i "
+        "made|did|have_done|completed|finished, workout i made|did|have_done|completed|finished, crossed it off my|the "
+        "list, did it twice, twice actually, did the whole easy|gentle|light|lighter|short|shorter version|one|thing, "
+        "did the easy|lighter|light|gentler|short version, through and done, sorted it out, session whole, whole thing "
+        "done, got them all done, brought it to the end, brought to the end, have it behind me, got it behind me, it "
+        "is behind me, all behind me, everything absolved, session absolved, all absolved, realised "
+        "everything|completely|fully, effectuated, effected completely, all wrapped up, signed sealed delivered, "
+        "checked off my list, checked all the boxes, struck it off the list"
     ),
     "finish": (
         "finished, finish, completed, complete, completing, finishing, fully completed, finalised, absolved, absolve, "
@@ -572,7 +588,14 @@ PHRASES = {
         "today, can not today|tonight, i not do, i not do it, not do today, sat it out, sat this one out, sitting out, "
         "noped out, i did not any, did not any, did not get next nor near, next nor near, not rn, not right now, no "
         "energy to do it, did not do a tap, mi no do it, did no exercise, left it out today, so i left it out, would "
-        "have done it but, would have but, i would have but, would have done it if, would have if"
+        "have done it but, would have but, i would have but, would have done it if, would have if, mat never left the "
+        "cupboard|bag|wardrobe|shelf|corner|closet|car|boot|drawer, mat stayed in|rolled, the mat stayed in|rolled, "
+        "nothing became of it, nothing came of it, came to nothing, regrettably no|not, alas no|not, today impossible, "
+        "impossible today, today was|is impossible, today it was|is impossible, was impossible today, gave up before i "
+        "started|began|unrolled|opened|even, gave up before starting|even, gave up before i had|ever started|begun, "
+        "never unrolled, never even opened, never opened it, did not unroll, wanted so much to do it, wanted to do it "
+        "but, would love to have, gave it a pass, passed it up, took a pass, took a rain check, rain check, taking a "
+        "rain check, no video no stretching"
     ),
     "later": (
         "will do at|after|before|in|around, later, tomorrow, tonight, will do it, will do it later|tonight|tomorrow, "
@@ -627,21 +650,43 @@ PHRASES = {
         "only|just, only managed, could only manage|do, could only, can only do, only could do, could do only, did not "
         "get to|through the last|all|end|rest, did not make it to the end, not to the end, not till the end, stop "
         "before end|the_end, stopped before the end, finished early because, cut it to, cut it to one|two|half, cut to "
-        "one|two|half, reduced it|to one|two|half, down to one round, made it through two|three|one|four|half|2|3|4, "
-        "finished the upper|lower|first|top|bottom, gave the first, ran out of road, got up to the, pulled out, ended "
-        "it there, limited myself, did what i could, dipped after, so i stopped, sat down for good, sat down after, "
-        "just short of, stopped one short, short of the full, the short version, bits of it, did the "
-        "easy|seated|standing|floor|upper|lower|arm|leg|neck|hip bits|part|parts|ones|half|section, all less one, less "
-        "one, less the last, the rest tomorrow|later|tonight, rest tomorrow|later|tonight, and left it there, left it "
-        "there, call it there, only half created, half created, half made, half finished, half completed, half "
-        "complete, knocked it on the head, threw in the, bowed out, tapped out after, jacked it in, chucked it in, "
-        "gave in after, folded after, quit with, bailed with, petered out, ran aground, came unstuck, tailed off, "
-        "faded after, got two thirds, two thirds in, did most|some|half then, session abandoned, session cut short, "
-        "session interrupted, only got partway, partway, part way, part way through, midway, mid way, stopped midway, "
-        "i stay in the|at the, stayed at the, stopped me at, too sore|tired|hard|much|tired_out|weak for more, for any "
-        "more, the two first, the three first, the first two yes, left the rest, so left the rest, did the warm up "
-        "then|only, did the warmup then|only, warm up then, warmup then, only began, only the beginning, "
-        "one|two|three|four left to do, one|two|three|four to go, almost there, nearly there"
+        "one|two|half, reduced it|to one|two|half, down to one round, finished the upper|lower|first|top|bottom, gave "
+        "the first, ran out of road, got up to the, pulled out, ended it there, limited myself, did what i could, "
+        "dipped after, so i stopped, sat down for good, sat down after, just short of, stopped one short, short of the "
+        "full, the short version, bits of it, did the easy|seated|standing|floor|upper|lower|arm|leg|neck|hip "
+        "bits|part|parts|ones|half|section, all less one, less one, less the last, the rest tomorrow|later|tonight, "
+        "rest tomorrow|later|tonight, and left it there, left it there, call it there, only half created, half "
+        "created, half made, half finished, half completed, half complete, knocked it on the head, threw in the, bowed "
+        "out, tapped out after, jacked it in, chucked it in, gave in after, folded after, quit with, bailed with, "
+        "petered out, ran aground, came unstuck, tailed off, faded after, got two thirds, two thirds in, did "
+        "most|some|half then, session abandoned, session cut short, session interrupted, only got partway, partway, "
+        "part way, part way through, midway, mid way, stopped midway, i stay in the|at the, stayed at the, stopped me "
+        "at, too sore|tired|hard|much|tired_out|weak for more, for any more, the two first, the three first, the first "
+        "two yes, left the rest, so left the rest, did the warm up then|only, did the warmup then|only, warm up then, "
+        "warmup then, only began, only the beginning, one|two|three|four left to do, one|two|three|four to go, almost "
+        "there, nearly there, the remainder tonight|later|tomorrow, remainder tonight|later|tomorrow, remaining "
+        "tonight|later|tomorrow, the remaining tonight|later|tomorrow, a good|big|decent|fair|small|little "
+        "chunk|piece|portion|slice of it, a chunk|piece|slice|fraction of it, good chunk of it, little|small|tiny "
+        "piece|bit of it, managed a bit|little|part|fraction|portion|chunk|piece|handful, managed some of it, bits and "
+        "bobs, bits and bobs of it, halfsies, half of the half, sat out the, sat the last|second|third|rest out, did a "
+        "little, did a little then, did a little bit, did a little of it, made only|just "
+        "the|a|half|one|two|three|some, stopped short, stopped short of, almost|nearly whole, fizzled out, fizzled out "
+        "after|at|around, did as much of it as, as much of it as, as much as i could|had, only the "
+        "easy|seated|standing|gentle|simple|upper|lower|floor|arm|leg|neck|first|sitting|lying "
+        "ones|bits|half|part|stuff, just the "
+        "easy|seated|standing|gentle|simple|upper|lower|floor|arm|leg|neck|sitting|lying ones|bits|half|part|stuff, "
+        "not floor|standing|seated|kneeling|lying|balance|leg|arm ones|bits|part|parts|stuff, not the "
+        "floor|standing|seated|kneeling|lying|balance|leg|arm|hard ones|bits|part|parts|stuff, all the others i "
+        "did|made|done|managed, did all the others, all others done|did|i_did, the others i did|made|managed, the "
+        "others all done|did|fine, did all the other ones, all the other ones i did|done, had just reached the, only "
+        "reached the, just reached the, put the rest away|aside|off, the warm up and one|two|a|half|some, warm up and "
+        "one|two|half|some, warmup and one|two|half|some, the warmup and one|two|half|some, cut it off in|at|after, "
+        "had to cut it off, cut off in the middle, cut off halfway, so only the start|beginning, only the "
+        "start|beginning, just the start|beginning, only started, could only the, i could only the, only could the, "
+        "left it unfinished, left unfinished, unfinished, so not finished, dropped out after|at|halfway, dropped out "
+        "of the last, jumped ship|off after|at, skipped the floor|standing|kneeling ones|bits, half and half, a bit of "
+        "everything, only a little|small|tiny piece|part|bit of it, made half, got half done, got half way, got "
+        "halfway, a portion of it, made it through two|three|one|four|half|2|3|4, did as much as i|my|the|time"
     ),
     "half": "half, half of it|them, about half, roughly half, 50",
     "most": (
@@ -731,7 +776,32 @@ PHRASES = {
         "after school club, time run out, time ran, more and no time, get a minute, not get a minute, did not get a "
         "minute, got revision, got exams|homework|coursework, revision today, too much to work|do, much to work, lot "
         "to work, no time more, traffic jam, in the traffic, work won, work took over, work got in, work had other "
-        "plans"
+        "plans, release night, office until|till|til, to the office, in the office until|till|til|all, double "
+        "watch|duty|turn|run, extra run|trip|load|round|turn, worked long hours, long hours at work, deposition, brief "
+        "due, tee time, book club, choir practice, never sat down, not sat down, never stopped all, never a free "
+        "minute|moment|second, never a minute|moment, no free moment|second|hour, not have a minute|moment|second, is "
+        "not have a minute|moment|second, not a free moment|second, never had a minute|moment|second, "
+        "class|lesson|lecture|meeting|call|shift|exam|seminar|training|practice|service started|starts|began|begins, "
+        "the bell rang, bell rang, bell went, had class|lecture|lesson|practice|training|school, before my "
+        "train|bus|taxi|shift|class, bus at, train at, film study, run to class|work|practice|school|film, go run to, "
+        "rush|rushed|dash|dashed|hurry|hurried to the office, quick|fast to the office, must quick|fast, go work "
+        "early, go to work early, went to work early, chef called, "
+        "shop|bar|restaurant|cafe|clinic|ward|surgery|salon|store|kitchen was|is|got "
+        "packed|full|heaving|rammed|slammed|mobbed|crazy|mad, too many|much "
+        "clients|customers|patients|tickets|orders|calls|emails|meetings|jobs|errands|things|visits|appointments, work "
+        "swallowed|devoured|stole|consumed|filled|owned|ate my|the|all|up|it, swallowed my day, swallowed the day, tax "
+        "day, boss rang|rings|came|wants|needed|needs, video call, pouring the slab|concrete|foundation, from dawn to "
+        "dark|dusk, stocktake, inventory day, harvest, harvesting, lunch break let, duty called, had to stop and work, "
+        "had to get back to work, home late, one meeting after the other|another, meetings without end, endless "
+        "meetings|calls, viva, defence of my thesis, thesis defence, quarter close, month close, year close, on the "
+        "phone all day|morning, phone all day, deadline at|for, work had me, work kept me, kept at it at work, client "
+        "kept|needed|wanted|called, customer kept|needed|wanted|called, in the office all, no time for, open evening, "
+        "school concert, moving patients, full clinic, surgery ran, clinic ran, had a shift, have a shift, back shift, "
+        "split shift, on shift until|till, ran until|till, ran on until|till, went on until|till, lasted until|till, "
+        "dragged until|till, running errands, errands all, paper due, report due, project due, homework to do, exam "
+        "tomorrow|today, test today, train|bus|taxi|cab|lift|uber|tram|ferry was leaving|early|waiting|due|coming, "
+        "train|bus|taxi|cab|lift|uber|tram|ferry is leaving|early|waiting|here|due|coming, parents evening at|was|ran, "
+        "due at|by midnight|noon|nine|ten|9|10|12, due by tomorrow|tonight|friday|monday, at the office until|till|til"
     ),
     "too-hard": (
         "too hard, too difficult, too tough, too much, too heavy, too intense, too long, too advanced, too strenuous, "
@@ -741,9 +811,9 @@ PHRASES = {
         "left, legs gave up, impossible, too complicated, wiped me out, could not cope, too big, too steep, could not "
         "get back up, could not balance, could not get back up off, could not hold on, too hard for an old, hard "
         "today, beyond my, above my level, too advanced for me, beat me, bit off more than, balance is not good "
-        "enough, will not fold, to heavy|hard|difficult|much|tough for, for me to|too heavy|hard|difficult|tough, "
-        "very tough, so tough, tough for me, was tough, is tough, too tiring, tiring for me, too fast, too "
-        "exhausting, too deep, too low, too technical, too tricky, way over my head, above my head, beyond my "
+        "enough, will not fold, to heavy|hard|difficult|much|tough for, for me to|too heavy|hard|difficult|tough, very "
+        "tough, so tough, tough for me, was tough, is tough, too tiring, tiring for me, too fast, too exhausting, too "
+        "deep, too low, too technical, too tricky, way over my head, above my head, beyond my "
         "ability|abilities|strength|reach|capabilities, out of puff, ran out of puff|energy|power|strength|juice|gas, "
         "no more force|strength|power|energy, no force left, had no more force|strength|power, my force is finished, "
         "could not follow, can not follow, could not hold the|it|on|any, can not hold the, too hard for, more than i "
@@ -754,16 +824,19 @@ PHRASES = {
         "because, can not balance, too wobbly, not for beginners, not my level, higher level, not possible for me, "
         "impossible for me, very difficult, so difficult, really difficult, really hard, quite hard, quite difficult, "
         "super hard, pretty hard, extra hard, hard one, much too hard|difficult|heavy, too much hard|difficult, very "
-        "heavy, so heavy for me, overdid it, pushed too hard, overwhelmed, overwhelming, not cope, can not cope, "
-        "could not sustain, could not continue, could not go on, can not go on, no stamina, stamina gone, no "
-        "condition, not manage the hard, a bridge too far, bridge too far, kept toppling, toppling over, toppled, "
-        "kept falling over, fell over, finished me, it got too much, got too much, could not manage the one, could "
-        "not do it properly, could not work out how, no understand, not understand, did not understand, do not "
-        "understand, leg shake, legs shake, legs shaking, legs were shaking, was shaking, shaking like, the floor is "
-        "a long way, long way down, arms gave up, legs were jelly, i was dead, was dead, tired much, too much for me, "
-        "more than my body, past my limit, over my limit, at my limit, my limit, out of my league, not ready for, "
-        "above my pay grade, pitched too high, level is too high, a killer, killer exercise|stretch|move, evil, "
-        "brutal, savage, horrible, hard work"
+        "heavy, so heavy for me, overdid it, pushed too hard, overwhelmed, overwhelming, not cope, can not cope, could "
+        "not sustain, could not continue, could not go on, can not go on, no stamina, stamina gone, no condition, not "
+        "manage the hard, a bridge too far, bridge too far, kept toppling, toppling over, toppled, kept falling over, "
+        "fell over, finished me, it got too much, got too much, could not manage the one, could not do it properly, "
+        "could not work out how, no understand, not understand, did not understand, do not understand, leg shake, legs "
+        "shake, legs shaking, legs were shaking, was shaking, shaking like, the floor is a long way, long way down, "
+        "arms gave up, legs were jelly, i was dead, was dead, tired much, too much for me, more than my body, past my "
+        "limit, over my limit, at my limit, my limit, out of my league, not ready for, above my pay grade, pitched too "
+        "high, level is too high, a killer, killer exercise|stretch|move, evil, brutal, savage, horrible, hard work, "
+        "at my age, over my strength|strengths, too difficult at my age, too hard at my age, over my possibilities, "
+        "beyond my possibilities, above my possibilities, much too difficult|hard|heavy|tough|demanding, way too "
+        "difficult|hard|heavy|tough|demanding|advanced, for acrobats, for gymnasts, for contortionists, for athletes, "
+        "for young people only, any longer too heavy, over my ability|abilities|level|capacity|capabilities"
     ),
     "ill": (
         "ill, sick, flu, unwell, covid, a cold, have cold, got cold, migraine, stomach bug, food poisoning, throwing "
@@ -799,7 +872,11 @@ PHRASES = {
         "bladder, sinus infection, eye infection, conjunctivitis, pink eye, strep, strep throat, mumps, rubella, "
         "scarlet fever, hand foot and mouth, lyme, anaemia, low iron, belly|stomach|tummy is|was|feels|felt "
         "upset|off|bad|sick|dodgy|not_good, upset belly, belly is upset, sick stomach, has me flattened, flu has me, "
-        "in bits with, gas problem, gas trouble, acidity problem"
+        "in bits with, gas problem, gas trouble, acidity problem, stomach turned, stomach turned on|over me?, stomach "
+        "turned against me, shivering with flu|fever|cold, migraine came|hit|struck|started|began, the migraine "
+        "came|hit|struck|started|began, a migraine, stuffed nose, stuffed up nose, nose stuffed, gastro bug, tummy "
+        "turned, stomach revolted, felled by a, down with flu|a_cold|covid|a_bug|the_flu, flat out with "
+        "flu|a_cold|covid|a_bug, floored by flu|a_cold|covid|a_bug|the_flu"
     ),
     "other-why": (
         "too hot, child|kid|kids|son|daughter|baby|husband|wife|mother|father is|was|are sick|ill|unwell, forgot, "
@@ -877,7 +954,21 @@ PHRASES = {
         "loadshedding, brownout, brown out, it was pitch dark, so pitch dark, run down the battery, no electricity, no "
         "current at home, fan not working, guests came, the dog got out, cousins came, family lime, heart is? not in "
         "it, no current, gas problem with the cylinder, life got in the way, life happened, life intervened, life took "
-        "over, the bed won, could not get myself off|up|out"
+        "over, the bed won, could not get myself off|up|out, it slipped my mind, slipped from my mind, slipped out of "
+        "my mind, it slipped my mind completely|entirely|totally, completely slipped my mind, totally slipped my mind, "
+        "dog ate my, ate my strap|mat|band|homework, race tomorrow|today|on, coach wants me, off my feet, coming for "
+        "lunch|dinner|tea|supper|breakfast|coffee|the_weekend|a_visit, came for "
+        "lunch|dinner|tea|supper|breakfast|coffee|a_visit, coming round|over for, came round|over for, the baby "
+        "woke|cried|wakes|screamed|is_up, baby woke|cried|wakes|screamed|was_up, arrived with|unannounced|early, too "
+        "windy, too wet, too stormy, too icy, began|started to rain, begun to rain, it rained, was raining, is "
+        "raining, rained off, rained out, snooze, video stuck|buffering|stopped|crashed|froze, video would|did not "
+        "play|load|open|start, no connection, slow internet|wifi, shooting|filming a? film|movie in, impossible to "
+        "concentrate|focus, could|can not concentrate|focus, no place in|to|for, no room to|for|in, no space "
+        "to|for|in, too exhausted, exhausted today|tonight, so exhausted today|tonight, just so exhausted, just "
+        "exhausted, exhausted from|after, fatigued, too fatigued, so fatigued, i am wrecked, am wrecked, was wrecked, "
+        "totally|completely|absolutely wrecked, no motivation left, motivation left, noise from the|next, neighbours "
+        "drilling, drilling next door, hotel room too|is|was small, all guests, guests all, power cut all, bad "
+        "wifi|signal|internet|connection"
     ),
     # --- feeling ----------------------------------------------------------------------------------------------------
     "pain": (
@@ -930,10 +1021,10 @@ PHRASES = {
         "relaxed, feels good|great, felt good|great|fine|ok|nice, comfortable, loved it, enjoyed it, fantastic"
     ),
     "settled": (
-        "settled, settled down, all gone, all fine now|again, fine now, ok now, okay now, good now, much better, a "
-        "lot better, lots better, way better, completely gone, better, better now, recovered, eased, nothing left, "
-        "calmed down, good again, fine again, feeling better, feels better, cleared up, gone now, healed, pain gone, "
-        "has gone, subsided"
+        "settled, settled down, all gone, all fine now|again, fine now, ok now, okay now, good now, much better, a lot "
+        "better, lots better, way better, completely gone, better, better now, recovered, eased, nothing left, calmed "
+        "down, good again, fine again, feeling better, feels better, cleared up, gone now, healed, pain gone, has "
+        "gone, subsided"
     ),
     "bit-better": (
         "a bit better, bit better, a little better, slightly better, little better, somewhat better, improving, "
@@ -1002,7 +1093,9 @@ PHRASES = {
         "cottony|wooden|waxy|leathery, like novocaine, like the dentist, dentist numb, novocaine, arm|leg|foot|hand is "
         "sleeping, feeling in my fingers|toes|foot|hand is away|gone|missing"
     ),
-    "no-feel": "can|could not feel anything|a_thing|much|it, feel|felt nothing, not feel anything",
+    "no-feel": (
+        "can|could not feel anything|a_thing|much|it, feel|felt nothing, not feel anything, can|could not feel myself"
+    ),
     "shoot": (
         "shooting, shoots, shot down, shot up, radiating, radiates, radiate, radiated, travels down|up, travelling "
         "down|up, runs down|up, running down|up my|the|both|left|right, ran down|up, zap, zapped, zapping, zinger, "
@@ -1077,14 +1170,15 @@ PHRASES = {
         "can|could not put|bear|take|place|load the|much|full|all weight, can|could not put all my weight, can|could "
         "not put the full weight, can not bear my, not bear the weight, not take the weight, can|could not get weight "
         "on, no weight bearing, unable to weight bear, not able to bear weight, can|could not put pressure on, refuses "
-        "to take my weight, refuses my weight, weight on it is impossible"
+        "to take my weight, refuses my weight, weight on it is impossible, can|could not put no weight, can|could not "
+        "put no weight on it"
     ),
     "barely-walk": (
         "hurts|painful to stand on?, too much to stand on?, hard|difficult|impossible|tricky to put weight, can|could "
-        "barely|hardly walk|stand, barely walk|stand|walking|able, hardly walk|stand, limping, limp, limped, "
-        "hobbling, hobble, hurts|painful to put weight, hurts to walk, struggling to walk, can not walk "
+        "barely|hardly walk|stand, barely walk|stand|walking|able, hardly walk|stand, limping, limp, limped, hobbling, "
+        "hobble, hurts|painful to put weight, hurts to walk, struggling to walk, can not walk "
         "properly|normally|straight, could not walk properly|normally, trouble walking, difficult to walk, hard to "
-        "walk, can not stand, could not stand, painful to walk, on crutches, crutches"
+        "walk, can not stand, could not stand, painful to walk, on crutches, crutches, can|could not step on it"
     ),
     "gives-way": (
         "knee|ankle|hip|leg just gives, knee|ankle|hip|leg gave|gives in, gives way, gave way, give way, giving way, "
@@ -1309,7 +1403,7 @@ PHRASES = {
         "dropping weight, getting thinner, lost a stone, lost two|three stone, without trying, without diet, without "
         "dieting, weight goes|going|went down, getting thin, got thin|thinner, clothes are loose, trousers are loose, "
         "belt is two|three|four holes, holes tighter, trousers too big, clothes too big, clothes hang off me, clothes "
-        "hanging off me"
+        "hanging off me, weight just falls|fell|drops|dropped|comes|came off, weight keeps falling|dropping|coming off"
     ),
     "wake": (
         "woke up at 1|2|3|4 because|with|from, woke me, wakes me, woke me up, wakes me up, waking me, woken by, keeps "
@@ -1323,7 +1417,8 @@ PHRASES = {
         "half the night with, up most of the night with, awake half|most of the night, wake every hour|few, woken "
         "every, can not lie on, no way of lying, no position to sleep, wakes me every night|time|hour, jolts me awake, "
         "jolted me awake, pulled me out of sleep, robs me of sleep, robbed me of sleep, steals my sleep, up with it "
-        "all night, keep|keeps|kept waking up|with|me, keep|keeps|kept waking, waking every|with"
+        "all night, keep|keeps|kept waking up|with|me, keep|keeps|kept waking, waking every|with, wake me, awake me, "
+        "awakes me"
     ),
     "nightlong": (
         "all night, half the night, the whole night, all night long, the night through, whole night long, every single "
@@ -1453,7 +1548,9 @@ PHRASES = {
         "please, stop all this, please stop messaging, refrain from sending|messaging|contacting|texting, cease "
         "sending|messaging|contacting, do not contact me, do not send further, no further messages, stop contacting "
         "me, quit messaging|texting|sending, stop sending me these|this|them|messages|stuff|things|texts, stop sending "
-        "these|this|them|messages|texts, discontinue, discontinue the|this|my service|messages|programme"
+        "these|this|them|messages|texts, discontinue, discontinue the|this|my service|messages|programme, stop with "
+        "the exercises|sessions|stretches|training|exercise|stretching, want to stop with the "
+        "exercises|sessions|stretches|training"
     ),
     "pause": (
         "pause, pause please, take a break, need a break, on holiday, on vacation, going on holiday|vacation, going "
@@ -1470,7 +1567,8 @@ PHRASES = {
         "monday|tuesday|wednesday|thursday|friday|saturday|sunday|tomorrow, will be away, be away, shall be away, i "
         "will be travelling until|till|for, hold off until|till|for, hold fire until|till, press pause, hit pause, put "
         "me on pause|hold, put everything on hold|pause, can|could we pause, give me a week|fortnight|month off, i "
-        "need a week|fortnight|month|few_days off, time out until|till, back in two|three weeks so"
+        "need a week|fortnight|month|few_days off, time out until|till, back in two|three weeks so, stop the "
+        "exercise|exercises|sessions|stretches|training|stretching for"
     ),
     "change-time": (
         "change the|my time, other time, different time, another time please, change time, send it|this|them|me "
@@ -1548,7 +1646,8 @@ PHRASES = {
         "done|finished|through with all this|that|of_this|of_these, done|finished|through with this|the|these "
         "whole|entire|daily, through with this, i am through with this|the|these|it_all|all_this, done with "
         "stretching, done with all of it and|for_good, had enough of this|these|it_all, had it with this, over this "
-        "programme, want to finish|end|leave|exit the|this|my programme|program|plan|course"
+        "programme, want to finish|end|leave|exit the|this|my programme|program|plan|course, take me off "
+        "your|this|that list"
     ),
     "asks": (
         "how, what, why, when, where, which, who, can i, can you, could you, could i, may i, is it, is this, is "
@@ -1589,7 +1688,7 @@ PHRASES = {
         "more like, more like a, i give it|a, i would give it? a?, so about, let us say, lets say, let me say, would "
         "be about|a, should be a|about, between a, somewhere around|about, something like, some, i would put at?, i "
         "would put it at, would put at a?, put it at a?, putting it at, comes in at a?, clocks in at a?, is at "
-        "about|around, i rate it, rating it, marks it, scored, comes to a?"
+        "about|around, i rate it, rating it, marks it, scored, comes to a?, hovering round|around|about|at"
     ),
     "from": "from, dropped from, fell from, went from, down from, up from",
     "to": (
@@ -1670,13 +1769,12 @@ PHRASES = {
         "each breath, every breath, waste my breath, under my breath, breath of fresh air, breath away, swell "
         "session|time|day|job|stretch|programme|guy|idea, feel|feeling|felt swell, just swell, swell thanks, "
         "everything is swell, that is swell, pretty swell, all swell, swell of pride, swell with pride, ground swell, "
-        "sea swell, the swell, big swell, bruised ego|pride|egos|banana|apple|peach, ego is|a|was bruised, bruised my "
-        "ego|pride, ego bruise, bruise my ego|pride, only my ego|pride hurt|hurts|bruised, bruising "
-        "schedule|week|day|work, blood pressure, no pressure, work pressure, peer pressure, under pressure, pressure "
-        "is on, pressure at work, pressure cooker, tyre pressure, tire pressure, air pressure, water pressure, "
-        "pressure washing|washer, pressure from work|my|the|boss, squeeze it in, squeeze my|the|your? "
-        "glutes|shoulder|ball, squeeze the, main squeeze, glute squeeze, orange squeeze, heavy "
-        "day|bag|shopping|traffic|session|week|rain, heavy "
+        "sea swell, the swell, big swell, bruised ego|pride|egos|banana|apple|peach, ego is|a|was bruised, ego bruise, "
+        "only my ego|pride hurt|hurts|bruised, bruising schedule|week|day|work, blood pressure, no pressure, work "
+        "pressure, peer pressure, under pressure, pressure is on, pressure at work, pressure cooker, tyre pressure, "
+        "tire pressure, air pressure, water pressure, pressure washing|washer, pressure from work|my|the|boss, squeeze "
+        "it in, squeeze my|the|your? glutes|shoulder|ball, squeeze the, main squeeze, glute squeeze, orange squeeze, "
+        "heavy day|bag|shopping|traffic|session|week|rain, heavy "
         "sleep|meal|lunch|dinner|lifting|squat|squats|deadlifts|box|boxes|load|gym|training|work, crushing it, crush "
         "on, pushing through|myself|hard, pushing it, pressing on, pressing matters|engagement|issue|meeting, bench "
         "press|pressing, press ups, push ups, compression socks|tights|shorts|sleeve|leggings, weak "
@@ -1787,6 +1885,9 @@ PHRASES = {
         "tore|tear|tearing myself away, got cold feet, get cold feet, getting cold feet, dizzy blonde, faint "
         "chance|chances|possibility|prospect|praise|breeze|hum|glow|smile, happy|merry|blessed "
         "diwali|christmas|easter|eid|birthday|new_year|weekend|holi, happy "
-        "monday|friday|sunday|hanukkah|thanksgiving|ramadan"
+        "monday|friday|sunday|hanukkah|thanksgiving|ramadan, burning|burned|burnt|burn up the "
+        "track|court|pitch|road|ice|dance_floor|miles|roads, "
+        "concert|quiz|movie|film|date|match|game|bingo|curry|poker|opening|parents|prom|stag|hen night, i popped off "
+        "at|today|on|tonight|last_night, only my ego|pride hurt|hurts"
     ),
 }

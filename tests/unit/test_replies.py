@@ -293,6 +293,17 @@ def test_the_longest_messages_are_read_to_their_bound(piece: str) -> None:
         ("it used to hurt every morning, today nothing hurts, done", 0),
         ("nil pain", 0),
         ("pain 5 in the start, then it was gone, so 0", 0),
+        ("on a scale of 1-10 pain is 5", 5),
+        ("pain (0-10): 3", 3),
+        ("pain zero on the scale to ten", 0),
+        ("pain 2 out of possible 10", 2),
+        ("if ten is the worst i'd say 3", 3),
+        ("pain went from 1 to 10: awful", 10),
+        ("pain 10, it is the worst in 3 days", 10),
+        ("at rep 8 it hurts 4", 4),
+        ("0 pain, 1 happy camper", 0),
+        ("woke at 4, pain by now 2", 2),
+        ("all exercises done, 4", 4),
     ],
 )
 def test_a_pain_in_other_words(text: str, pain: int) -> None:
@@ -311,6 +322,11 @@ def test_a_pain_in_other_words(text: str, pain: int) -> None:
         "pain 85 percent",
         "a hundred out of ten pain",
         "pain eleven",
+        "done. lost the derby 0-3",
+        "exercises 1 to 6 yes, 7 and 8 no",
+        "done, fingers 4 and 5 are numb",
+        "done. the two small toes are numb",
+        "tightness 6 on a scale of 1-10",
     ],
 )
 def test_a_number_that_is_no_pain_on_the_scale_is_not_taken_for_one(text: str) -> None:
