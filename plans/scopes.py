@@ -35,6 +35,9 @@ _PASSED = frozenset(
 )
 _LINKS = frozenset(("or", "slash"))
 
+MANY = 60
+"""More numbers than this are not read: nobody reports a session with so many. Our own choice."""
+
 
 @dataclass(frozen=True, eq=False)
 class Said:
@@ -67,8 +70,9 @@ class Said:
 
     @cached_property
     def figures(self) -> tuple[Figure, ...]:
-        """Every number, as it is written."""
-        return tuple(written(self))
+        """Every number, as it is written; none of a long list, which tells of no session."""
+        numbers = sum(unit.concept in ("number", "number-word") for unit in self.units)
+        return tuple(written(self)) if numbers <= MANY else ()
 
     @property
     def concepts(self) -> Set[str]:

@@ -490,3 +490,15 @@ def test_a_warning_sign_in_another_language_counts_beside_a_reply_in_ones_own(la
     found = find_flag(text, language=language)
     assert found is not None
     assert found.level == "emergency"
+
+
+@pytest.mark.parametrize("text", ["1 2 3 " * 682, "one two three " * 290, "pain 3, " * 500])
+def test_a_long_list_of_numbers_is_no_pain_and_is_asked_back(text: str) -> None:
+    """It would also cost its writer nothing and the reader seconds: what is compared pair by pair must stay short."""
+    reply = read_reply(text)
+    assert reply.pain is None
+    assert reply.unsure
+
+
+def test_a_sign_beside_a_long_list_of_numbers_is_still_found() -> None:
+    assert read_reply("chest pain " + "1 2 3 " * 500).red_flag == "emergency"
