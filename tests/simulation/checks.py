@@ -56,6 +56,8 @@ class Checks:
                 mornings.append(row)
             elif what == "state" and (row["a"], row["b"]) == ("waiting", "active"):
                 self._let_go(row["subject"])
+            elif what == "forgot" and self._record.one("SELECT 1 FROM person WHERE chat = ?", row["a"]) is None:
+                self.forgotten.add(row["subject"])
             elif what == "sending":
                 self._to_whom(row["a"], row["b"], row["c"])
         for row in said:

@@ -27,6 +27,8 @@ CREATE TRIGGER sim_said_again AFTER UPDATE ON checkin BEGIN
     json_array(new.pain, new.kind, new.flag_state, new.place), new.updated_at); END;
 CREATE TRIGGER sim_state AFTER UPDATE OF state ON course WHEN old.state IS NOT new.state BEGIN
   INSERT INTO sim_trail (what, subject, a, b) VALUES ('state', new.id, old.state, new.state); END;
+CREATE TRIGGER sim_forgot AFTER DELETE ON inbox BEGIN
+  INSERT INTO sim_trail (what, subject, a) VALUES ('forgot', old.update_id, old.chat); END;
 CREATE TRIGGER sim_sending AFTER UPDATE OF state ON outbox WHEN new.state = 'sending' AND old.state != 'sending'
   AND new.kind IN ('session', 'nudge') BEGIN
   INSERT INTO sim_trail (what, subject, a, b, c) SELECT 'sending', new.id, new.key, new.kind,
