@@ -46,8 +46,8 @@ TRACE = 60
 WOKEN = 0.1
 """Of idle times: so many are passed as by a host that stood still, and everybody looks at once when they are over."""
 NEVER = datetime.max.replace(tzinfo=UTC)
-STALLED = 3000
-"""So many steps without any progress are a standstill."""
+STALLED = 30_000
+"""So many steps without any progress are a standstill; a long outage with its tries again takes some thousand."""
 
 
 @dataclass(frozen=True, slots=True)
