@@ -22,6 +22,7 @@ from plans.talk import is_begun, next_ask
 PAUSED_BY_COACH = "coach"
 """Why a course is paused that its coach has paused: only the coach ends that."""
 
+RUNNING = (CourseState.ACTIVE, CourseState.WAITING)
 SEEN_IN_THE_MORNING = frozenset({"morning-after", "lapse", "sore-too-long", "sore-noted", "week-on-week", "stuck"})
 """Rules that look at more than one answer: the coach hears of them when the row is made."""
 
@@ -53,7 +54,7 @@ async def _next_date(desk: Desk, person: Person, course: Course) -> date:
 
 async def plan_next(desk: Desk, person: Person, course: Course) -> None:
     """Plans the morning of the first date without a row."""
-    if course.state in (CourseState.ACTIVE, CourseState.WAITING):
+    if course.state in RUNNING:
         day = await _next_date(desk, person, course)
         await due.plan(desk.session, due.DueKind.MORNING, person.id, times.morning_on(person, day))
     else:
@@ -98,7 +99,9 @@ async def today(desk: Desk, person: Person) -> None:
         when = words.weekday(course.starts_on) if soon else words.long_date(course.starts_on)
         await desk.say(person, Message(words.say("day.nothing_yet", when=when)))
     elif row is None:
-        await make(desk, person, course, day, by_itself=False)
+        await _catch_up(desk, person, course, day)
+        if course.state in RUNNING:
+            await make(desk, person, course, day, by_itself=False)
         await plan_next(desk, person, course)
     elif course.state == CourseState.WAITING:
         coach = await telling.coach_person(desk, course)
@@ -107,6 +110,12 @@ async def today(desk: Desk, person: Person) -> None:
         await desk.say(person, _pause_message(desk, person, course))
     else:
         await show(desk, person, course, row)
+
+
+async def _catch_up(desk: Desk, person: Person, course: Course, day: date) -> None:
+    """Makes the rows of dates before `day` that nobody looked at, as their mornings would; their messages are late."""
+    while course.state in RUNNING and (missed := await _next_date(desk, person, course)) < day:
+        await make(desk, person, course, missed, by_itself=True)
 
 
 async def offer(desk: Desk, person: Person) -> None:

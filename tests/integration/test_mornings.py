@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import AsyncIterator, Sequence
+from itertools import pairwise
 from pathlib import Path
 
 import pytest
 from sqlalchemy import select
 
 from bot.flows import day
-from db.schema import Alert, LedgerRow
+from bot.flows.desk import Desk
+from db.schema import Alert, LedgerRow, Person
 from tests.integration.coaching import CLIENT, Practice, practice_in
 
 pytestmark = pytest.mark.usefixtures("store")
@@ -79,3 +81,20 @@ async def test_an_old_morning_that_had_settled_hands_out_nothing_again(practice:
     assert (await rows(practice))[1].kind == "asking"
     assert not any("Day" in text for text in (await practice.put_so_far(CLIENT))[before:])
     assert ("morning-after", True) not in await causes(practice)
+
+
+async def test_who_asks_for_today_before_the_mornings_of_days_gone_by_were_made_leaves_no_date_out(
+    practice: Practice,
+) -> None:
+    await tap(practice, (await rows(practice))[2], "settled")
+    practice.calendar.forward(days=3)
+    await practice.at_desk(_todays)
+    found = [row.local_date for row in await rows(practice)]
+    assert [(later - earlier).days for earlier, later in pairwise(found)] == [1] * 5
+    assert len(found) == 6
+    await practice.tick(seconds=1)
+    assert len(await rows(practice)) == 6
+
+
+async def _todays(desk: Desk) -> None:
+    await day.today(desk, await desk.session.get_one(Person, CLIENT))
