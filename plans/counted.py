@@ -89,7 +89,17 @@ def names_something(units: Sequence[Unit], first: int) -> bool:
         begin -= 1
     while _text(units, close + 1) in ("and", "or") and _concept(units, close + 2) in _NUMBERS:
         close += 2
+    if (_concept(units, begin - 1) == "neg" or _text(units, begin - 1) in _LEFT_OUT) and _names_works(units[:begin]):
+        return True
     return close > begin and _text(units, begin - 1) in ("fingers", "toes")
+
+
+def _names_works(units: Sequence[Unit]) -> bool:
+    """Whether exercises were spoken of: "exercises 1 to 6, not 7 and 8"."""
+    return any(unit.text in _WORKS for unit in units)
+
+
+_LEFT_OUT = frozenset(("left out", "leaving out", "skipped", "skipping", "missed", "except", "all but", "without"))
 
 
 _ONE_OF = words("rep minute hour mile km kilometre lap squat lunge plank breath")

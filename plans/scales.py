@@ -23,6 +23,11 @@ _AFTER = re.compile(
     rf"(?:{_SCALE}|\(?(?<![\d.-])(?<!from )\b{_LOW}{_TEN}\)? ?[:=](?= ))\)?([^0-9.!?]{{0,40}}?)(?<![\d-])"
     rf"(?<!session )(?<!day )(?<!set )(?<!round )(?<!exercise )\b({_RATING}){_BARE}"
 )
+_FIRST = re.compile(
+    rf", ?(?:{_SCALE}),?((?: (?:it was|it is|it's|its|i'd say|id say|i say|was|is|pain|pain was|about|around|a|:|=))*)"
+    rf" ({_RATING})(?![\d.,]*\d){_BARE}"
+)
+"""The scale after a comma and the number right behind it: a number before the comma is another one."""
 _END = r"(?: pain| possible| imaginable| ever)*(?:\)|(?=[,.;!]|$)| (?=i\b|it |today|mine|my |this|then))"
 _MOST = r"(?:max|maximum|most|highest|top)"
 _WORST = rf"(?:the |my |a |your )?(?:worst|hospital|unbearable|agony|extreme|{_MOST})"
@@ -53,6 +58,7 @@ def with_scale_named_last(plain: str) -> str:
         plain = _TOP.sub(" ", plain)
     if len(smaller) == 1:
         plain = _SMALLER.sub(lambda found: f"{_figure(found[1])} out of 10", plain)
+    plain = _FIRST.sub(lambda found: f",{found[1]} {_figure(found[2])} out of 10", plain)
     plain = _BEFORE.sub(lambda found: f"{_figure(found[1])} out of 10", plain)
     return " ".join(_AFTER.sub(lambda found: f"{found[1]} {_figure(found[2])} out of 10", plain).split())
 

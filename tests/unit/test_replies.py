@@ -502,3 +502,20 @@ def test_a_long_list_of_numbers_is_no_pain_and_is_asked_back(text: str) -> None:
 
 def test_a_sign_beside_a_long_list_of_numbers_is_still_found() -> None:
     assert read_reply("chest pain " + "1 2 3 " * 500).red_flag == "emergency"
+
+
+@pytest.mark.parametrize(
+    ("text", "pain"),
+    [
+        ("did exercises 1 to 6, not 7 and 8, on a scale to 10 it was 2.5", 3),
+        ("exercises 1 to 6 done, 7 and 8 not. on a scale of 1-10 pain was 4", 4),
+        ("did exercises 1-6, left out 7 and 8", None),
+        ("did the stretches except 7 and 8. pain 2", 2),
+        ("all exercises, skipped 9, pain 1", 1),
+        ("pain 3, on a scale of 1 to 10", 3),
+        ("done, pain 8, on a scale to 10", 8),
+        ("it was an 8, on a scale of 1 to 10, and tightness 4", 8),
+    ],
+)
+def test_exercises_left_out_and_numbers_before_a_scale_are_no_pains(text: str, pain: int | None) -> None:
+    assert read_reply(text).pain == pain
