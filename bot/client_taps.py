@@ -71,7 +71,7 @@ async def _tap_begin(desk: Desk, person: Person, words: list[str]) -> None:
 
 async def _tap_well(desk: Desk, person: Person, words: list[str]) -> None:
     course = await _own_course(desk, person, words)
-    if course.paused is None:
+    if course.paused is None or course.state not in day.RUNNING:
         raise NotAllowed("checkin.not_yours")
     await day.well_again(desk, person, course)
 

@@ -84,23 +84,26 @@ def _ground(way: Way, position: Position, past: Past, today: date, *, ask: bool)
     last = past.last
     if last is None:
         return Ground(Decision(*way.hand_out(position), reason="start"), position)
-    question = question_of(past, asked_on=today) if ask else None
+    question = question_of(past, asked_on=today) if ask and past.heard.opens else None
     if question is not None:
         return Ground(Decision(RowKind.ASKING, position, question=question, reason=f"ask-{question}"), position)
     kind = last.kind
+    if kind is AWAY and (held := _held_back(way, position, past, today)) is not None:
+        return held
     if kind in _GOES_ON:
         return _go_on(way, position, past, today)
-    if kind is MEASURE and way.trains:
-        return Ground(_after_measure(way, position, last), position)
     if kind is SESSION and not last.delivered and last.checkin == _NOTHING:
         return Ground(Decision(*way.hand_out(position), reason="undelivered"), position)
     looked = _looked_at(way, position, past, today)
+    if kind is MEASURE and way.trains:
+        return _after_measure(way, position, looked, recorded=last.recorded)
     done = kind is SESSION and past.last_heard.done
     return _decided(way, position, looked, done, kind is REST and last.prescribed, lapse_of(past, today))
 
 
-MEASURE, SETTLED = RowKind.MEASURE, Morning.SETTLED
-_GOES_ON = frozenset({RowKind.WAITING, RowKind.AWAY})
+MEASURE, AWAY, SETTLED = RowKind.MEASURE, RowKind.AWAY, Morning.SETTLED
+_WITHOUT_SESSION = frozenset({REST, MEASURE})
+_GOES_ON = frozenset({RowKind.WAITING, AWAY})
 _NOTHING = CheckIn()
 
 
@@ -151,12 +154,34 @@ def _go_on(way: Way, position: Position, past: Past, today: date, *, let_go: boo
     return Ground(decision, moved, after_lapse=lapse is not None, after_waiting=waited or let_go)
 
 
-def _after_measure(way: Way, position: Position, last: Entry) -> Decision:
-    if last.recorded:
+def _held_back(way: Way, position: Position, past: Past, today: date) -> Ground | None:
+    """What a morning's word still holds back after time away: that it is worse than before. None when nothing does."""
+    seen, given = _judged(*_looked_at(way, position, past, today))
+    if _worst(given) <= Verdict.REPEAT:
+        return None
+    if not way.trains:
+        return Ground(_on_a_day_off(position, seen, given), position)
+    moved, vote = way.after_lapse(position, lapse_of(past, today))
+    return _after_rest(way, moved, seen, given if vote is None else (vote, *given), prescribed=True)
+
+
+def _after_measure(way: Way, position: Position, looked: tuple[Any, ...], *, recorded: bool) -> Ground:
+    """After a measure date: on when the tests were taken; what was reported on it counts as on a rest day."""
+    seen, given = _judged(*looked)
+    if _worst(given) > Verdict.REPEAT:
+        return _after_rest(way, position, seen, given, prescribed=not recorded)
+    if recorded:
         onward = position if way.together else passed(position)
-        return Decision(*way.hand_out(onward), verdict=Verdict.ADVANCE, reason="measured")
-    reason = "group" if way.together else "not-measured"
-    return Decision(*way.hand_out(position), verdict=Verdict.REPEAT, reason=reason)
+        decision = Decision(*way.hand_out(onward), verdict=Verdict.ADVANCE, votes=given, reason="measured")
+    else:
+        reason = "group" if way.together else "not-measured"
+        decision = Decision(*way.hand_out(position), verdict=Verdict.REPEAT, votes=given, reason=reason)
+    return Ground(decision, position)
+
+
+def _worst(given: tuple[Vote, ...]) -> Verdict:
+    """The most cautious verdict; without one nothing stands in the way."""
+    return max((vote.verdict for vote in given if vote.verdict is not None), default=Verdict.ADVANCE)
 
 
 def _after_session(
@@ -178,7 +203,7 @@ def _after_rest(way: Way, position: Position, seen: Evidence, given: tuple[Vote,
     """After a rest day: a prescribed one leads back to the day in hand, a programme's own one passes with its date."""
     onward, heavier = position if prescribed or way.together else passed(position), seen.next_is_heavier
     chosen = deciding(given)
-    verdict = max((vote.verdict for vote in given if vote.verdict is not None), default=Verdict.ADVANCE)
+    verdict = _worst(given)
     if verdict in (Verdict.ADVANCE, Verdict.REPEAT):
         decision = Decision(*way.hand_out(onward), votes=given, reason="rest-over", heavier=heavier, seen=seen)
         return Ground(decision, onward, verdict, begun=False)
@@ -215,7 +240,7 @@ def _looked_at(way: Way, position: Position, past: Past, today: date) -> tuple[A
             before = answer
     if before is SETTLED and said is None and source is last:
         said, before = before, None  # it settled on a date without training
-    on_rest = last is not None and last.kind is REST
+    on_rest = last is not None and last.kind in _WITHOUT_SESSION
     weeks = past.weeks(today)
     return (
         heard,
@@ -226,7 +251,7 @@ def _looked_at(way: Way, position: Position, past: Past, today: date) -> tuple[A
         on_rest,
         past.lingering(),
         weeks if weeks is not None and weeks[1] >= WEEK_FROM else None,
-        past.over_usual_tightness(),
+        past.over_tightness,
         past.earlier_tries,
         past.light_tries,
         past.nerve_before,

@@ -118,7 +118,8 @@ SPELLED: dict[str, str] = {form: written for written, forms in _SPOKEN.items() f
 """Spoken form and written words."""
 
 _REWRITES = {word: tuple((re.compile(was), by) for was, by in found) for word, found in rewrites_en.REWRITES.items()}
-_WORD = re.compile(r"[^\W\d_]+(?:'[^\W\d_]*)?")
+_WORD = re.compile(r"[^\W\d_]+(?:'[^\W\d_]*)?|(?<![\w.:/-])2(?= )")
+"""A word, or the "2" that may stand for "to" and "too"."""
 
 
 def in_written_english(plain: str) -> str:

@@ -63,12 +63,16 @@ _THINGS = {concept: words(line) for concept, line in words_en.THINGS.items()}
 
 
 def _put_somewhere(found: list[Unit], index: int) -> str | None:
-    """ "I popped the kids at nan's", "will pop it in": a thing is put somewhere; not "popped my knee", "it popped"."""
+    """ "I popped the kids at nan's", "will pop it in", "popped home"; not "popped my knee", "it popped"."""
     if not found[index].text.startswith("pop"):
         return None
     before = found[index - 1] if index else NOTHING
     agent = before.concept in ("", "comma", "end", "and", "but", "later") or before.text in AGENTS
     what, thing = next_to(found, index), next_to(found, index, 2)
+    if agent and what.text in ("in", "out") and thing.text in ("on", "to", "at", "for"):
+        return "harmless"
+    if agent and what.text in ("to", "home", "into", "over", "round", "by", "along"):
+        return "harmless"
     if (
         agent
         and what.text in ("it", "that", "one", "this", "them")
@@ -269,7 +273,8 @@ _SOFT = words(
 
 _SLEEPY = words(
     "slept sleep asleep nap napped snoring snored zzz tired exhausted knackered shattered lazy telly tv netflix film "
-    "movie drunk hungover pints wine beers pub work shift laughing alarm woke midnight early kids cosy comfy"
+    "movie drunk hungover pints wine beers pub work shift laughing alarm woke midnight early kids cosy comfy cuppa tea "
+    "coffee pizza book traffic commute drive hours journey flight"
 )
 
 
@@ -364,6 +369,24 @@ _JOYS = words(
 )
 
 
+def _boring(found: list[Unit], index: int) -> str | None:
+    """ "That meeting was so dull": of a thing, where the clause names neither a pain nor a part of the body."""
+    clause = phrase(found, index)
+    if found[index].text != "dull" or any(found[i].concept in BODY | {"pain", "sore"} for i in clause):
+        return None
+    ahead = [found[i] for i in clause if i < index]
+    told = any(unit.concept in ("time", "word", "someone", "other-why") for unit in ahead)
+    return (
+        "harmless" if told and any(unit.text.split(" ")[-1] in ("was", "is", "were", "are") for unit in ahead) else None
+    )
+
+
+def _pet_on_it(found: list[Unit], index: int) -> str | None:
+    """ "The cat sat on my chest": somebody did, and nothing else of the clause is a sign."""
+    others = any(found[i].concept in SIGNS - {"on-chest"} for i in phrase(found, index))
+    return "harmless" if index and found[index - 1].concept == "someone" and not others else None
+
+
 BY_CONCEPT: dict[str, tuple[Rule, ...]] = {
     "pain": (_killing,),
     "pop": (
@@ -373,6 +396,8 @@ BY_CONCEPT: dict[str, tuple[Rule, ...]] = {
         _nearly_lost_temper,
     ),
     "bruise": (_of_a_thing,),
+    "dull": (_boring,),
+    "on-chest": (_pet_on_it,),
     "swell": (
         _of_a_thing,
         _by_a_feeling,

@@ -131,6 +131,7 @@ class Heaviness:
         self._days_with = {key: frozenset(numbers) for key, numbers in days.items()}
         self._to_be_met = cache(self._meetings)
         self._is_more = lru_cache(maxsize=20_000)(self._compared)
+        self._is_heavier = lru_cache(maxsize=20_000)(self._met_or_compared)
 
     def next_is_heavier(self, day: int, clean: tuple[int, ...], known: frozenset[int]) -> bool:
         """Whether the session day after `day` is heavier than the days `clean`, oldest first, of those `known`."""
@@ -139,9 +140,11 @@ class Heaviness:
             return False
         if not clean:
             clean, known = (day,), known | {day}
-        for days in self._to_be_met(coming):
-            if days.isdisjoint(known):
-                return True
+        return self._is_heavier(coming, clean, known)
+
+    def _met_or_compared(self, coming: int, clean: tuple[int, ...], known: frozenset[int]) -> bool:
+        if any(days.isdisjoint(known) for days in self._to_be_met(coming)):
+            return True
         return self._is_more(coming, clean)
 
     def _meetings(self, coming: int) -> list[frozenset[int]]:

@@ -11,6 +11,7 @@ from collections import deque
 from collections.abc import Iterable, Sequence, Set
 from dataclasses import dataclass
 from datetime import date, timedelta
+from functools import lru_cache
 
 from plans.checkin import CheckIn, Morning
 from plans.heard import Heard, hearing
@@ -71,7 +72,6 @@ class Past:
         "_hurt_on",
         "_last_counted",
         "_nerves",
-        "_over_tightness",
         "_pains",
         "_silence",
         "_soreness",
@@ -92,6 +92,7 @@ class Past:
         "light_tries",
         "mornings",
         "nerve_before",
+        "over_tightness",
         "source",
         "tried",
     )
@@ -115,12 +116,12 @@ class Past:
         """The date of the last session done, at least in part."""
         self.excused = 0
         """Rest and measure dates since then."""
-        self.held: list[tuple[date, int]] = []
-        """Sessions done, at least in part, in the fourteen dates up to the last of them: date and day."""
+        self.held: deque[tuple[date, int]] = deque(maxlen=REMEMBERED.days)
+        """The last sessions done, at least in part: date and day. There is one a date at most."""
         self.known: frozenset[int] = frozenset()
         """Days that were done at least in part."""
         self.clean: list[tuple[date, int]] = []
-        """The same fourteen dates of days done clean."""
+        """Sessions done clean in the fourteen dates up to the last of them: date and day."""
         self.clean_days: tuple[int, ...] = ()
         """The days of these, oldest first."""
         self.tried: tuple[int, int] | None = None
@@ -131,12 +132,13 @@ class Past:
         """How often the lightest version was done and not clean, the last row included."""
         self.nerve_before = False
         """Whether nerve signs that went away were told of before the source."""
+        self.over_tightness: float = 0
+        """How far the last answer's tightness is above the median of those before it; 0 with fewer than five."""
         self._hurt_on: date | None = None
         self._last_counted = False
         self._nerves = 0
         self._pains: deque[tuple[date, int]] = deque(maxlen=2 * WEEK)
         self._tights: list[int] = []
-        self._over_tightness: float = 0
         self._soreness: Soreness | None = None
         self._week_fired: date | None = None
 
@@ -159,7 +161,7 @@ class Past:
             self._soreness.hears(entry.voted)
         self._take_source(entry, heard)
         if kind not in _ONLY_A_DATE:
-            self.last, self.last_heard, self._over_tightness = entry, heard, 0
+            self.last, self.last_heard, self.over_tightness = entry, heard, 0
         if kind is SESSION:
             self._take_session(entry, heard)
         elif kind in _EXCUSED and on > (self.done_on or self.first_on):
@@ -190,14 +192,14 @@ class Past:
         self._take_try(entry, day, heard)
         if tightness is not None:
             if len(self._tights) >= TIGHT_ANSWERS and "tight" not in entry.voted:
-                self._over_tightness = tightness - _median(self._tights)
+                self.over_tightness = tightness - _median(self._tights)
             insort(self._tights, tightness)
         if not heard.done:
             return
         self.done_on, self.excused = on, 0
         if day not in self.known:
-            self.known |= {day}
-        _remember(self.held, on, day)
+            self.known = _joined(self.known, day)
+        self.held.append((on, day))
         if heard.clean:
             forgotten = _remember(self.clean, on, day)
             self.clean_days = (*self.clean_days[forgotten:], day)
@@ -261,10 +263,6 @@ class Past:
             return None
         return sum(before) / len(before), sum(this) / len(this)
 
-    def over_usual_tightness(self) -> float:
-        """How far the last answer's tightness is above the median of those before it; 0 with fewer than five."""
-        return self._over_tightness
-
     def gap(self, today: date) -> int:
         """Dates since the last done session or the start (yesterday is 0), less rest and measure dates."""
         since = self.done_on or self.first_on
@@ -276,6 +274,12 @@ class Past:
             return None
         first = self.done_on - timedelta(days=dates - 1)
         return min((day for on, day in self.held if on >= first), default=None)
+
+
+@lru_cache(maxsize=10_000)
+def _joined(known: frozenset[int], day: int) -> frozenset[int]:
+    """Clients who did the same days share one set of them, which is compared at once."""
+    return known | {day}
 
 
 def _median(found: Sequence[int]) -> float:

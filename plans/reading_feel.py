@@ -84,7 +84,13 @@ def sore_in(reply: Said) -> bool:
         over |= {reply.clause[i] for i in reply.at("yesterday") if reply.clause[i] in was}
     if any(reply.negated[i] or reply.units[i].text in ("nothing", "not", "not now") for i in range(len(reply.units))):
         over |= {reply.clause[i] for i in reply.at("yesterday") if reply.clause[i] in was}
-    return any(reply.clause[i] not in over for i in reply.at("sore", "dull"))
+    return any(reply.clause[i] not in over and not _is_of_a_pain(reply, i) for i in reply.at("sore", "dull"))
+
+
+def _is_of_a_pain(reply: Said, index: int) -> bool:
+    """ "A dull pain", "the pain is dull": what kind of pain it is, and no soreness; "dull ache" is."""
+    alone = reply.units[index].text in ("dull", "dully")
+    return alone and any(reply.concept(i) == "pain" for i in reply.clauses[reply.clause[index]])
 
 
 def side_in(reply: Said) -> Side | None:
@@ -130,6 +136,14 @@ def _leads_to_a_side(reply: Said, index: int, sides: list[tuple[int, Side]]) -> 
 def _is_side(reply: Said, index: int) -> bool:
     """Left and right beside a part of the body, after "my", or with "side"; not "left early"."""
     unit = reply.units[index]
+    if unit.text == "both" and reply.units[max(0, index - 1)].text.split(" ")[0] in (
+        "were",
+        "are",
+        "we",
+        "they",
+        "you",
+    ):
+        return False
     if unit.concept == "both" or " " in unit.text:
         counted = reply.concept(index - 1) == "unit" or reply.concept(index + 1) in ("unit", "counted")
         return not counted or any(reply.concept(i) in BODY for i in range(index + 2, index + 4))

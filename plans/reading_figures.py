@@ -9,7 +9,7 @@ from plans.scopes import Said
 from plans.wording import words
 
 NOT_PAIN = words("stretch-feeling")
-_COMPLETION = words("done finish yes part half")
+_COMPLETION = words("done finish yes part half most")
 _FILLING = words(
     """
     pass about left right both colon dash comma now was so and yesterday to from here elsewhere night wake
@@ -64,6 +64,8 @@ def _is_pain(reply: Said, figure: Figure, earlier: list[Figure]) -> bool:
         return False
     if not 0 <= figure.value <= 10 and not _is_in_pains_clause(reply, figure) and owner in PAINFUL:
         return False
+    if owner == "scale" and _is_a_share(reply, figure):
+        return False
     if owner in PAINFUL or _goes_on(reply, figure, earlier) or _is_a_rating(reply, figure):
         return True
     if owner in BODY - {"heart"}:
@@ -71,6 +73,12 @@ def _is_pain(reply: Said, figure: Figure, earlier: list[Figure]) -> bool:
     if owner in _COMPLETION:
         return _is_beside_completion(reply, figure, earlier)
     return figure.form is Form.SCALE and owner is None and not _praise(reply, figure)
+
+
+def _is_a_share(reply: Said, figure: Figure) -> bool:
+    """ "3 games out of 7": the whole of what was counted."""
+    scaled = figure.first > 1 and reply.units[figure.first - 1].text == "out of"
+    return scaled and reply.concept(figure.first - 2) not in ("number", "number-word")
 
 
 def _is_of_a_side(reply: Said, figure: Figure) -> bool:
@@ -130,7 +138,7 @@ def _counts_the_work(reply: Said, figure: Figure, owner: str) -> bool:
     return (
         before.text == "in"
         or before.text.endswith((" all", " the"))
-        or (owner in ("part", "half") and before.concept not in ("comma", "end", "dash", "colon", "and", "but"))
+        or (owner in ("part", "half", "most") and before.concept not in ("comma", "end", "dash", "colon", "and", "but"))
     )
 
 

@@ -64,7 +64,9 @@ MUCH = 12
 
 
 def _implied(reply: Said) -> Completion | None:
-    """A reason alone says that nothing was done: "too busy today", "ill"."""
+    """A reason alone says that nothing was done: "too busy today", "ill"; praise alone that it was: "felt great"."""
+    if _is_praised(reply):
+        return Completion.DONE
     if any(i and reply.units[i - 1].text == "too" for i in reply.at("sore", "pain", "dull")):
         return Completion.NONE
     if sum(unit.concept != "pass" for unit in reply.units) > MUCH:
@@ -77,6 +79,26 @@ def _implied(reply: Said) -> Completion | None:
         if reply.at("time", "ill", "other-why", "fever") and not others and not reply.at("asks")
         else None
     )
+
+
+def _is_praised(reply: Said) -> bool:
+    """ "Felt great today", "the stretches were easy", and nothing else; not "I felt good", "great"."""
+    said = {word for unit in reply.units for word in unit.text.split(" ")}
+    plain = all(
+        unit.concept in _PRAISING
+        or (unit.concept == "pain" and reply.negated[index])
+        or unit.text in _WORK
+        or unit.text in _PARTS_OF_DAY
+        or unit.text.endswith(("ly", "smooth"))
+        for index, unit in enumerate(reply.units)
+    )
+    praised = bool(reply.at("fine", "pleasant")) or bool(said & _SMOOTHLY)
+    return plain and praised and bool(said & _WENT) and not said & {"i", "am", "feeling", "not", "never"}
+
+
+_PRAISING = words("fine pleasant pass was now end mark face unit comma about yes thanks one no-pain and but neg")
+_SMOOTHLY = words("smoothly smooth lovely brilliantly")
+_WENT = words("felt went was were easy")
 
 
 def votes_in(reply: Said) -> list[Vote]:
@@ -120,6 +142,10 @@ def _vote(reply: Said, index: int) -> tuple[Completion, int] | None:
         return Completion.DONE, 3
     if concept == "yes" and reply.concept(index - 1) in SIGNS and reply.concept(index + 1) in ("", "end", "comma"):
         return None
+    if concept == "time" and reply.units[index].text.endswith(_NO_TIME_FOR_IT):
+        return Completion.NONE, 3
+    if concept == "finish" and _is_of_a_thing(reply, index):
+        return None
     if concept in _SAID:
         return _SAID[concept]
     if concept == "later":
@@ -129,6 +155,18 @@ def _vote(reply: Said, index: int) -> tuple[Completion, int] | None:
     if concept in ("part", "half", "most", "few") and not reply.units[index].text.startswith("not quite r"):
         return _part_vote(reply, index, concept, denied)
     return _vote_of_word(reply, index)
+
+
+def _is_of_a_thing(reply: Said, index: int) -> bool:
+    """ "The costumes are finished at last": not the session."""
+    if index < 2 or reply.units[index - 1].text not in ("is", "are", "was", "were"):
+        return False
+    return reply.concept(index - 2) == "word" and reply.units[index - 2].text not in _WORK | {"rest", "stretching"}
+
+
+_NO_TIME_FOR_IT = tuple(
+    f"no time {what}" for what in ("for it", "for the session", "for stretching", "to stretch", "to do it")
+)
 
 
 def _is_left_out(reply: Said, index: int) -> bool:
@@ -143,7 +181,8 @@ def _is_of_some(reply: Said, index: int) -> bool:
     """ "The rest stayed undone", "skipped last 2", "the last pose was hard so I skipped it": some of it, not all."""
     clause = reply.clauses[reply.clause[index]]
     told = {word for i in clause if i < index for word in reply.units[i].text.split(" ")}
-    if told & {"rest", "ones", "others"} or not reply.units[index].text.startswith(("skip", "miss")):
+    left_out = any(word.startswith(("skip", "miss")) for word in reply.units[index].text.split(" "))
+    if told & {"rest", "ones", "others"} or not left_out:
         return bool(told & {"rest", "ones", "others"})
     if reply.units[index].text.split(" ")[-1] in ("it", "this", "that"):
         return _is_about_a_piece(reply, index)
@@ -166,8 +205,14 @@ _WORKS = words("one ones pose stretch exercise move movement round set bit part 
 
 
 def _denied_vote(reply: Said, index: int) -> tuple[Completion, int] | None:
-    """ "Did not do it" is none, "could not do the floor ones" a part; "… or do anything" closes a list of signs."""
+    """ "Did not do it" is none, "could not do the floor ones" a part; "… or do anything" closes a list of signs.
+
+    "Nothing I do eases it" is of a pain.
+    """
     if reply.concept(index) == "do" and reply.concept(index - 1) == "or":
+        return None
+    ahead = [unit.text for unit in reply.units[max(0, index - 2) : index]]
+    if reply.concept(index) == "do" and ahead == ["nothing", "i"]:
         return None
     after = [unit.text for unit in reply.units[index + 1 : index + 5]]
     some = (
@@ -179,9 +224,19 @@ def _denied_vote(reply: Said, index: int) -> tuple[Completion, int] | None:
 def _tells_when(reply: Said, index: int) -> bool:
     """ "Did it after school", "still numb this evening": a time of something else than a session to come."""
     clause = reply.clauses[reply.clause[index]]
-    return any(
-        reply.concept(i) in SIGNS | {"done", "finish", "do-all"} and not reply.negated[i] for i in clause if i < index
-    )
+    before = [i for i in clause if i < index]
+    if reply.units[index].text in _PARTS_OF_DAY:
+        was = any({"felt", "was", "went", "were"} & set(reply.units[i].text.split(" ")) for i in before)
+        if was or any(reply.units[i].text in _HAS for i in clause if i > index):
+            return True
+    told = any(reply.concept(i) in SIGNS | {"done", "finish", "do-all"} and not reply.negated[i] for i in before)
+    past = [reply.units[i].text for i in before if reply.concept(i) == "word" and reply.units[i].text.endswith("ed")]
+    return told or any(verb not in _PUT_OFF for verb in past)
+
+
+_PARTS_OF_DAY = ("tonight", "tonite", "this evening", "this afternoon")
+_HAS = ("it is", "it was", "i have", "my", "there is", "hurts", "feels", "felt")
+_PUT_OFF = words("moved shifted pushed delayed changed swapped switched saved planned rescheduled scheduled need")
 
 
 def _leaves_the_rest(reply: Said, index: int) -> bool:
@@ -375,9 +430,18 @@ def _only_some(reply: Said, index: int) -> bool:
 def _done_vote(reply: Said, index: int, denied: bool) -> tuple[Completion, int] | None:
     if reply.concept(index + 1) == "yesterday":
         return Completion.DONE, 1
-    if reply.concept(index + 1) == "later" and not reply.units[index + 1].text.startswith("after "):
+    if reply.concept(index + 1) == "later" and not _tells_when_it_was(reply, index):
         return Completion.NONE, 1
     return (Completion.NONE if denied else Completion.DONE), 3
+
+
+def _tells_when_it_was(reply: Said, index: int) -> bool:
+    """ "Done after work", "did my session this evening"; not "all of it tonight"."""
+    when, how = reply.units[index + 1].text, reply.units[index].text.split(" ")[0]
+    return when.startswith("after ") or (when in _PARTS_OF_DAY and how in _PAST)
+
+
+_PAST = words("did got went managed completed finished made nailed smashed done stretched through")
 
 
 def _part_vote(reply: Said, index: int, concept: str, denied: bool) -> tuple[Completion, int] | None:

@@ -108,8 +108,10 @@ def _changed(reply: Said) -> int | None:
     if first is last:
         after = first.first < first.last and (first.value < first.worst or bool(reply.at("pain", "sore")))
     else:
-        near = range(max(0, last.first - 3), last.last + 2)
-        after = any(reply.concept(i) in ("now", "to") for i in near) or "then" in words_in(reply, near[:-1])
+        near = range(max(0, last.first - 3), min(last.last + 2, len(reply.units)))
+        after = any(reply.concept(i) in ("now", "to") for i in near) or bool(
+            words_in(reply, near) & {"then", "after", "afterwards"}
+        )
     right = all(0 <= figure.value <= 10 for figure in found)
     return math.ceil(last.value) if before and after and right else None
 
@@ -119,7 +121,9 @@ _WAS = ("was a", "it was")
 
 def _contradicts(reply: Said, kept: list[Figure]) -> bool:
     """ "No pain at all, pain about a 6": both said of pain as such, with no place and no turn between them."""
-    if reply.at("but", "now", "was", "yesterday", "correction", "actually", "left", "right", "gone", "settled"):
+    said = {figure.last + 1 for figure in kept}
+    turned = [i for i in reply.at("now") if i in said or reply.concept(i + 1) not in ("comma", "end")]
+    if turned or reply.at("but", "was", "yesterday", "correction", "actually", "left", "right", "gone", "settled"):
         return False
     return not reply.at(*BODY) and any(figure.value > 0 and owner_of(reply, figure) == "pain" for figure in kept)
 

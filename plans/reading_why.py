@@ -23,6 +23,7 @@ def why_in(reply: Said, completion: Completion | None, pain: Pain) -> Why | None
         return None
     named = reply.at("pain", "sharp", "sore", "dull") or (reply.at("severe") and not reply.at("breathless"))
     feels = bool(named) and (pain.value is None or pain.value >= 3)
+    feels = feels and not _is_put_off(reply, completion, "pain", "sharp", "sore", "dull", "severe")
     if feels and pain.error is not None and reply.at("time", "time-part", "ill", "other-why", "too-hard"):
         feels = False
     guessing = bool(reply.at("hedge", "correction"))
@@ -38,8 +39,18 @@ def why_in(reply: Said, completion: Completion | None, pain: Pain) -> Why | None
         (Why.OTHER, bool(reply.at("other-why")) or (not guessing and _tells_of_others(reply))),
     ):
         if said_so:
-            return why
+            return None if why is Why.OTHER and _is_put_off(reply, completion, "other-why") else why
     return None
+
+
+def _is_put_off(reply: Said, completion: Completion, *told: str) -> bool:
+    """ "My back is sore. I'll do it later": what is told stands apart, and nothing says that it is the reason."""
+    votes = votes_in(reply)
+    later = completion is Completion.NONE and bool(votes) and all(reply.concept(v.place) == "later" for v in votes)
+    if not later or reply.at("because", "so") or any(unit.text.startswith("too ") for unit in reply.units):
+        return False
+    said = {reply.sentence[vote.place] for vote in votes}
+    return all(reply.sentence[i] not in said for i in reply.at(*told))
 
 
 def _forgot(reply: Said) -> bool:

@@ -99,6 +99,7 @@ def _dates(pace: Pace, days: int) -> int:
 SESSION, WAITING, MEASURE = RowKind.SESSION, RowKind.WAITING, RowKind.MEASURE
 MORNING, WORSE = Question.MORNING, Morning.WORSE
 NOTHING, GO_ON = CheckIn(), Overruling(Word.GO_ON)
+DELIVERED, NOBODY = True, frozenset[str]()
 
 
 class _Walk:
@@ -150,10 +151,11 @@ class _Walk:
                 decision.day,
                 decision.position.level,
                 decision.prescribed,
-                checkin=said,
-                morning=morning,
-                recorded=kind is MEASURE,
-                voted=frozenset([vote.rule for vote in decision.votes]),
+                DELIVERED,
+                said,
+                morning,
+                kind is MEASURE,
+                frozenset([vote.rule for vote in decision.votes]) if decision.votes else NOBODY,
             )
         )
         return False
@@ -169,17 +171,21 @@ class _Walk:
 
     def _decides(self, today: date) -> tuple[Decision, Morning | None]:
         """The row of a date, with the client's answer when there is a question."""
-        last = self.past.last
-        word = GO_ON if last is not None and last.kind is WAITING else None
-        decision = self._steps(today, word)
+        past = self.past
+        word = GO_ON if past.last is not None and past.last.kind is WAITING else None
+        decision = step(self.stage.track, self.position, past, today, overruling=word)
+        if self.watch is not None:
+            self.watch(self.position, past, decision, today)
         if decision.question is not MORNING:
             return decision, None
         morning = self.body.says_this_morning()
         if morning is None:
             return decision, None
-        self.past.mornings.append((today, morning))
-        decision = self._steps(today, word)
-        self.past.mornings.pop()
+        past.mornings.append((today, morning))
+        decision = step(self.stage.track, self.position, past, today, overruling=word)
+        if self.watch is not None:
+            self.watch(self.position, past, decision, today)
+        past.mornings.pop()
         return decision, morning
 
     def _softened(self, decision: Decision, report: CheckIn) -> Decision:
@@ -190,29 +196,25 @@ class _Walk:
         votes = (*decision.votes, *softer.votes)
         return softer._replace(day=decision.day, votes=votes, heavier=decision.heavier)
 
-    def _steps(self, today: date, word: Overruling | None) -> Decision:
-        decision = step(self.stage.track, self.position, self.past, today, overruling=word)
-        if self.watch is not None:
-            self.watch(self.position, self.past, decision, today)
-        return decision
-
     def _counts(self, decision: Decision) -> None:
         story = self.story
         story.dates += 1
         if decision.verdict is not None:
             story.followed[self.position.day, decision.verdict] += 1
-        told = [vote.tell for vote in decision.votes if vote.tell is not None]
-        if told:
-            story.alerts += Tell.NOW in told
-            story.listed += Tell.LIST in told
+        for vote in decision.votes:
+            if vote.tell is not None:
+                told = {vote.tell for vote in decision.votes}
+                story.alerts += Tell.NOW in told
+                story.listed += Tell.LIST in told
+                break
 
     def _trains(self, decision: Decision, number: int) -> CheckIn:
-        story, day = self.story, decision.day or 0
-        asked = self.stage.asked[day, decision.position.level]
+        story, day, every = self.story, decision.day or 0, self.stage.asked
+        asked = every[day, decision.position.level]
         said = self.body.trains(asked, number)
         story.due += 1
         story.given[day] += 1
-        story.prescribed += self.stage.asked[day, 0].work
+        story.prescribed += every[day, 0].work
         if said.completion in AT_LEAST_PART:
             story.done += 1
             story.delivered += asked.work

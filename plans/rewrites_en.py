@@ -19,6 +19,33 @@ _WRITTEN = (
         (r"\b(did|done|do|doing|finished|managed|skipped|missed) me (stretches|exercises|session|bits" r"|routine)\b"),
         r"\1 my \2",
     ),
+    (
+        "2",
+        r"\b2 (tired|late|busy|much|hard|sore|long|early|hot|cold|ill|sick|stiff|tight|knackered|painful|heavy)\b",
+        r"too \1",
+    ),
+    (
+        "2",
+        (
+            r"\b(had|have|has|got|need|needed|want|wanted|went|going|gone|try|tried|trying|forgot|able|time|ready"
+            r"|supposed|meant|used|off|back|up|hope|hoping|due|managed) 2 (stop|go|bed|do|work|rest|sleep|leave|run|get"
+            r"|be|finish|skip|see|stretch|sit|move|take|miss|school|walk|stand|make|catch|train|it|the|my)\b"
+        ),
+        r"\1 to \2",
+    ),
+    ("heart", r"\bheart (?:a|my \w+) (pop|snap|crack|click|tear|crunch)\b", r"heard a \1"),
+    ("let", r"\b(my|the) let (<BODY>)\b", r"\1 left \2"),
+    ("were", r"\bnot were (we|i|the|you)\b", r"not where \1"),
+    (
+        "more",
+        r"\b(can not|cannot|can't|cant|could not|couldn't|do not|don't) (?:no )?more (hold|feel|walk|stand|move|put)\b",
+        r"\1 \2",
+    ),
+    ("force", r"\bno (?:more )?force (?:left |more )?in (?:the|my) (<BODY>)", r"weakness in my \1"),
+    ("strength", r"\bno (?:more )?strength (?:left |more )?in (?:the|my) (<BODY>)", r"weakness in my \1"),
+    ("breathless", r"\bfinish (?:a|one|my|the) (?:sentence|word|thought)\b", "speak"),
+    ("breath", r"\bfinish (?:a|one|my|the) (?:sentence|word|thought)\b", "speak"),
+    ("sentence", r"\bfinish (?:a|one|my|the) sentence\b", "speak"),
     ("ma", r"\bma (<BODY>|<MINE>)\b", r"my \1"),
     ("ma", r"\bma wean", "my child"),
     ("mi", r"\bmi (<BODY>|<MINE>)\b", r"my \1"),
@@ -120,6 +147,11 @@ _WRITTEN = (
         "did",
         r"^(?:i )?did[.,;:!]+ (?=(?:\d+(?:\.\d+)?|zero|two|three|four|five|six|seven|eight|nine|ten)[.! ]*$)",
         "done, ",
+    ),
+    (
+        "pain",
+        r"\bpain not (stop|stops|stopping|go|going|ease|easing|leave|leaving|finish|settle)\b",
+        r"pain does not \1",
     ),
     ("pain", r"\bpains?:? nothing(?=$| ?[.,;!])", "pain none"),
     *(

@@ -90,10 +90,10 @@ class Evidence:
 
     `morning` is this date's answer to "how is it now?", `morning_before` the one before it since the session.
     `judged_before`: the answer was judged for an earlier date, only the morning's word is new. `on_rest`: this date
-    follows a rest day, on which there was no session to do. `usual` is what the area always feels like (0-4).
-    `lingering`, `weeks` (mean pain of last week and this week), `over_tightness` (points above the usual tightness),
-    `tries` (how often the day was done before, not passed), `light_tries` (the lightest version done and not clean)
-    and `nerve_before` come from the rows before.
+    follows a rest or measure day, on which there was no session to do. `usual` is what the area always feels like
+    (0-4). `lingering`, `weeks` (mean pain of last week and this week), `over_tightness` (points above the usual
+    tightness), `tries` (how often the day was done before, not passed), `light_tries` (the lightest version done
+    and not clean) and `nerve_before` come from the rows before.
     """
 
     checkin: CheckIn

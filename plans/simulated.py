@@ -20,10 +20,13 @@ SETTLED_BELOW = 1.0
 """Points of soreness that somebody calls settled."""
 WORSE_BY = 0.8
 """Points more than yesterday that somebody calls worse."""
+WORTH_SAYING = 1.5
+"""Points of soreness below which nobody says a word before the session."""
 SPEAKS_UP = 0.6
 """How often somebody who is sore in the morning says so before the session."""
-UNKNOWN = (1.8, 1.4, 1.15)
-"""How much more a movement asks of a body the first, second and third time."""
+UNKNOWN = (1.8, 1.4, 1.15, 1.0)
+"""How much more a movement asks of a body the first, second and third time, and from then on."""
+KNOWN = len(UNKNOWN) - 1
 ADAPTS, FORGETS = 0.18, 0.012
 """How much of a done load becomes habit, and how much of the habit a date without training takes."""
 DELAYED = 0.75
@@ -174,8 +177,10 @@ class Body:
         kind = _SHARP if hurt else (_DULL if self.sore >= 1 and draw() < 0.7 else None)
         if draw() > nature.answers and draw() < 0.35:
             pain, kind = None, None
-        tight = nature.tight + self.sore * 0.5 + self.rng.gauss(0, 1)
-        return _said(short, half, pain, kind, _on_the_scale(tight) if draw() < 0.4 else None)
+        tight: int | None = None
+        if draw() < 0.4:
+            tight = _on_the_scale(nature.tight + self.sore * 0.5 + self.rng.gauss(0, 1))
+        return _said(short, half, pain, kind, tight)
 
     def _load(self, session: Asked) -> float:
         """Seconds that a session is for this body; what it knows asks less."""
@@ -184,12 +189,11 @@ class Body:
         load, times = 0.0, self._times
         for movement, seconds in session.parts:
             before = times.get(movement, 0)
-            if before == len(UNKNOWN):
-                self._known.add(movement)
-                load += seconds
-            else:
+            load += seconds * UNKNOWN[before]
+            if before < KNOWN:
                 times[movement] = before + 1
-                load += seconds * UNKNOWN[before]
+                if before + 1 == KNOWN:
+                    self._known.add(movement)
         return load
 
     def _is_hurt(self, done: float, date: int) -> bool:
@@ -213,6 +217,8 @@ class Body:
 
     def reports_first(self) -> CheckIn | None:
         """What is said before a session that was handed out; None when there is nothing worth saying."""
+        if self.sore < WORTH_SAYING:
+            return None
         felt = round(self.nature.usual + self.sore)
         if felt < 3 or felt <= self.nature.usual + 1 or self.rng.random() > SPEAKS_UP:
             return None

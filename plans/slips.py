@@ -16,7 +16,7 @@ about after again all back because been before better both busy calf chest cold 
 eight every except exercise feel felt fever fine finished first five flight foot forgot four from going good
 great half hard have hips home hurts instead just knee last late later left legs less level little made make
 managed many meeting minutes missed more most much neck need not nothing numb okay only other over pain part
-please really rest right rounds second send session seven should shoulder sick skip skipped snap some sore
+please really rest right rounds second send session seven sharp should shoulder sick skip skipped snap some sore
 sorry started still stop stretch swollen take than thanks that the them then thing third this three through
 tight time tingling tired today took very want well were what when whole with without work worse would yes
 """
@@ -35,7 +35,8 @@ mad madd mads mae mak male mame man manage manager manages mang manu mare mase m
 misses mist moat mode moe moet mor mors mos mosh mot mote mst mush must nade nave ned nerd nips nome nore
 nothin notting ober oder odes oer ofer oka ont otter ove own pan par parr pat pease pin prat prt rake rally
 rect reel ret right rime ringling rive rood rook root round sacred sant sap saw scared sed seen sell sen sens
-seve shat shill shop sic sight sign sik sill sing sip sipped sire sith ski skipper slip slipped sna snp sock
+seve shard share shat
+shark shape shaped shill shop sic sight sign sik sill sing sip sipped sire sith ski skipper slip slipped sna snp sock
 soe soes sold sone sop sown sre stared starred starter stated suck sven tae taek tale tame tan tanks tard tat
 tea ten test tha thank thar thay the thee them then there thia thin thong thos though threw ths thus tie tied
 tight tim tims tine ting tips tire tires tis tok tome too tool toot tour tow trail treat tree trial tried

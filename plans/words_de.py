@@ -958,7 +958,7 @@ PHRASES: dict[str, str] = {
         "empfindlich|druckempfindlich|druckschmerz|uberempfindlich|druckschmerzhaft|beruhrungsempfindlich|drucksensibel"
     ),
     "dull": "dumpf|dumpfe|dumpfer|dumpfes|dumpfen|dumpfs",
-    "ache": "schmerzt dumpf, dumpfer schmerz, dumpfe schmerzen, gliederschmerzen dumpf",
+    "ache": "schmerzt dumpf, gliederschmerzen dumpf",
     "stiff": (
         "steif|steife|steifer|steifen|steifes|steifheit|verspannt|verspannung|verspannungen|verspannte|unbeweglich|"
         "eingerostet|verhartet|verhartung|festsitzend|verkurzte|hart|starr|verhartete|ungelenkig|stief"

@@ -37,7 +37,12 @@ CONTRACTIONS = {
 }  # fmt: skip
 
 MISSPELT = {
-    "sone": "done", "byt": "but", "btu": "but", "upto": "up to", "bout": "about", "rn": "right now",
+    "sone": "done", "nwo": "now", "mst": "most", "moist": "most", "wel": "well", "sik": "sick", "matt": "mat",
+    "coudnt": "could not", "couldt": "could not",
+    "rly": "really", "tysm": "thanks", "2day": "today", "dd": "did", "wnet": "went", "wetn": "went", "popp": "pop",
+    "oen": "one", "excpet": "except", "yuo": "you", "plese": "please", "thnaks": "thanks", "ony": "only", "fo": "of",
+    "ot": "to", "strait": "straight", "onw": "now", "pane": "pain", "byt": "but", "btu": "but", "upto": "up to",
+    "bout": "about", "rn": "right now",
     "forgetted": "forgot",
     "forgott": "forgot", "chnage": "change", "chang": "change", "cancle": "cancel", "reschedul": "reschedule",
     "tomoro": "tomorrow", "tomorow": "tomorrow", "tommorow": "tomorrow", "tommorrow": "tomorrow", "tmrrw": "tomorrow",
@@ -181,7 +186,10 @@ THINGS = {
         "piano shaver whisk oven hob stove window gates door mower van"
     ),
     "throb": "music bass beat beats techno party drums speakers disco engine engines club traffic",
-    "faint": "street phone laptop tablet battery screen tv telly",
+    "faint": (
+        "street phone laptop tablet battery screen tv telly trestle trestles shelf shelves tent marquee roof "
+        "scaffolding scaffold stand tower table chair bed fence wall"
+    ),
     "bruise": "pride ego egos feelings banana bananas apple apples peach peaches pear pears",
 }
 """Things that pop, swell, give way or go out without harm to anybody, by the sign that their verb would be."""
@@ -207,8 +215,8 @@ fright
 terror horror indecision doubt choice choices guilt envy jealousy embarrassment awe gratitude admiration nostalgia
 paperwork emails email numbers work deadlines deadline meetings news ideas info information facts spreadsheets
 spreadsheet
-forms homework revision maths taxes tax decisions options questions admin budget budgets invoices bureaucracy plans
-politics gossip choices thoughts details instructions
+forms names faces homework revision maths taxes tax decisions options questions admin budget budgets invoices
+bureaucracy plans politics gossip choices thoughts details instructions
 """
 """What makes people tingle, go numb or spin without harm, when it is named as the cause."""
 
@@ -333,8 +341,10 @@ PHRASES = {
         "stopped"
     ),
     "lasts": (
-        "still, will not go|stop, does not go|stop|ease, did not go|stop, not going, not gone, not go, constant, "
-        "constantly, all day, persists, persistent, persisting, permanent, since "
+        "still, will not go|stop, keeps|keep coming back|again, not stop|ease|end|leave, for a "
+        "day|week|month|fortnight now, again and again, no position is helping|helps|help|better, comes|come back "
+        "every|each|all, does not go|stop|ease, did not go|stop, not going, not gone, not go, constant, constantly, "
+        "all day, persists, persistent, persisting, permanent, since "
         "yesterday|then|monday|tuesday|wednesday|thursday|friday|saturday|sunday, ever since, has not gone|stopped, "
         "will not ease, keeps on, non stop, nonstop, does not stop, would not go|stop, never goes|stops|went, for "
         "hours|days|weeks, hours later|after, lasting, lasted, lasts, stays, has stayed, remains, hours now, is "
@@ -356,9 +366,10 @@ PHRASES = {
         "night|evening|morning|itself, yesterday night itself, last evening"
     ),
     "now": (
-        "now, today, this morning, at the end, in the end, by the end, afterwards, currently, at the moment, after "
-        "that, when i finished, once done, by the end of it, ended at|on|with|up_at|up_on|up_with|as, ending "
-        "at|on|with, finished on|with a, at finish, at the finish, by the finish, these days, nowadays"
+        "now, today, an|one|half_an|two|three hour|hours ago, minutes|mins|hours ago, a minute|moment ago, this "
+        "morning, at the end, in the end, by the end, afterwards, currently, at the moment, after that, when i "
+        "finished, once done, by the end of it, ended at|on|with|up_at|up_on|up_with|as, ending at|on|with, finished "
+        "on|with a, at finish, at the finish, by the finish, these days, nowadays"
     ),
     "was": "was, started at|with|as|by, began at, at first, at the start|beginning, initially, earlier",
     "correction": (
@@ -372,39 +383,41 @@ PHRASES = {
     "pleasant": "pleasant, pleasantly, satisfying, nice, nicely, lovely, enjoyable, relieving",
     # --- completion ------------------------------------------------------------------------------------------------
     "done": (
-        "went really well|fine|good|ok, went very well, done, managed|did|finished|completed the lot, done it, did "
-        "it|everything, did all, did it all, did the whole thing|session|lot|programme|routine, did "
-        "the|my|all|todays|today "
+        "stretched when i got home, went really well|fine|good|ok|smoothly, went smoothly, did do the|my|your? "
+        "session|stretches|stretching|exercises|workout|lot, did do it all, went very well, done, "
+        "managed|did|finished|completed the lot, done it, did it|everything, did all, did it all, did the whole "
+        "thing|session|lot|programme|routine, did the|my|all|todays|today "
         "session|stretches|stretching|stretch|exercises|exercise|workout|routine|set|programme|programm|lot, did all "
         "of it|them, did all the|my stretches|exercises|movements|sets|rounds|reps, did today, did full session, did "
         "every bit|set|stretch|exercise|rep|one, session is? done|complete|completed|finished, nailed it, smashed it, "
         "crushed it, killed it, killing it, aced it, ticked off, tick, managed it|everything, managed it all, got it "
-        "done, got through it all, made it through?, popped in a session, popped a session in, squeezed it|one in, "
-        "squeezed in a|the|my session, squeezed a|the session in, sorted, job done, all of it, the whole thing, every "
-        "set|rep|round, full session, whole session, worked through it|everything|all, ive done, went through "
-        "it|everything|the, i stretched, stretched today, checked, accomplished, already did, completado, fertig, did "
-        "them all?, fini, fit it in, fitted it in, knocked it out, powered through, through with it, wrapped up, did "
-        "session, made the session, made my exercises|stretches, made|make|do all exercise|exercises, made all, made "
-        "everything, have make all, did 100, in the bag, finito, mission accomplished, did u? whole session, did good, "
-        "went well, went fine, went great, went ok, session went, all went, boxed off, stretched, popped it in, popped "
-        "in a quick session, made it all, did every single one, every single one of them, whole routine, did the full, "
-        "have do all the? session|exercises|exercise, did do it, did do all, dun, dunn, did the thing, did the whole "
-        "routine, did them, did both, got it in, did ti, all boxes ticked, boxes ticked, nailed the, entire session, "
-        "the entire session, performed every stretch, performed all, have performed, is made, session is made, session "
-        "was finished, i got through it, through it before, shot through it, done the needful, did the all, did all "
-        "nine|eight|seven|six|five|four moves|stretches|exercises|of_them, all nine|eight|seven|six|five|four "
-        "moves|stretches|exercises, completed it, fully done, did the lot, exercises made, all exercises made, got "
-        "my|the stretches|session|exercises in|done, did complete everything|it|all, did my stretch|stretching, did "
-        "the stretch|stretching, managed the whole session, still managed the whole session, managed the full session, "
-        "did todays, did todays one, got it all done, got all done, did my session, did our session, hecho, fait, c "
-        "est fait, fatto, gemacht, erledigt, listo, zrobione, sone and dusted, alll done, all donee, all exercises ok, "
-        "all the movements, did all seven|six|five|four|eight stretches, lovely session, great session, good session, "
-        "that is a wrap, in the books, crossed it off, whole shebang, the whole shebang, yeppers, full distance, the "
-        "full distance, nothing left out, saw it through, donezo, ticked all the boxes, ticked all boxes, entire "
-        "thing, the entire thing, all the way through, all the way to the end, put in the full, carried out, duly "
-        "carried out, executed in full, you bet, did not miss any, did fully|completely, i did fully, done and dusted, "
-        "burned through the whole, went through the whole, did the gentle version, did the easy version, all five in "
-        "order, all six in order, all of them, "
+        "done, got through it all, did get through the_lot|it|everything|all|them, made it through?, popped in a "
+        "session, popped a session in, squeezed it|one in, squeezed in a|the|my session, squeezed a|the session in, "
+        "sorted, job done, all of it, the whole thing, every set|rep|round, full session, whole session, worked "
+        "through it|everything|all, ive done, went through it|everything|the, i stretched, stretched today, checked, "
+        "accomplished, already did, completado, fertig, did them all?, fini, fit it in, fitted it in, knocked it out, "
+        "powered through, through with it, wrapped up, did session, made the session, made my exercises|stretches, "
+        "made|make|do all exercise|exercises, made all, made everything, have make all, did 100, in the bag, finito, "
+        "mission accomplished, did u? whole session, did good, went well, went fine, went great, went ok, session "
+        "went, all went, boxed off, stretched, popped it in, popped in a quick session, made it all, did every single "
+        "one, every single one of them, whole routine, did the full, have do all the? session|exercises|exercise, did "
+        "do it, did do all, dun, dunn, did the thing, did the whole routine, did them, did both, got it in, did ti, "
+        "all boxes ticked, boxes ticked, nailed the, entire session, the entire session, performed every stretch, "
+        "performed all, have performed, is made, session is made, session was finished, i got through it, through it "
+        "before, shot through it, done the needful, did the all, did all nine|eight|seven|six|five|four "
+        "moves|stretches|exercises|of_them, all nine|eight|seven|six|five|four moves|stretches|exercises, completed "
+        "it, fully done, did the lot, exercises made, all exercises made, got my|the stretches|session|exercises "
+        "in|done, did complete everything|it|all, did my stretch|stretching, did the stretch|stretching, managed the "
+        "whole session, still managed the whole session, managed the full session, did todays, did todays one, got it "
+        "all done, got all done, did my session, did our session, hecho, fait, c est fait, fatto, gemacht, erledigt, "
+        "listo, zrobione, sone and dusted, alll done, all donee, all exercises ok, all the movements, did all "
+        "seven|six|five|four|eight stretches, lovely session, great session, good session, that is a wrap, in the "
+        "books, crossed it off, whole shebang, the whole shebang, yeppers, full distance, the full distance, nothing "
+        "left out, saw it through, donezo, ticked all the boxes, ticked all boxes, entire thing, the entire thing, all "
+        "the way through, all the way to the end, put in the full, carried out, duly carried out, executed in full, "
+        "you bet, did not miss any, did fully|completely, i did fully, done and dusted, burned through the whole, went "
+        "through the whole, did the gentle version, did the easy version, all five in order, all six in order, all of "
+        "them, "
         "breezed|sailed|flew|cruised|raced|blasted|whizzed|zipped|rattled|battled|burned|burnt|powered|slogged|plodded "
         "through the? session|workout|routine|lot|stretches|exercises|whole_thing|programme|it|them|everything|all, "
         "did yours|mine, all made|maid|make|finish|finnish|finished|complete|completed, "
@@ -535,31 +548,34 @@ PHRASES = {
         "no|not, leider nein|nicht, afraid not, im afraid not"
     ),
     "none": (
-        "today no, could not face it, skipped, skipped it|today|this|todays, skip, skip it|today, skipping, skipping "
-        "today, missed, missed it|today|todays|this, day off today, took the day off, did not happen, no session "
-        "today, not done, not yet, not done yet, no stretching today, no training today, not doing, did not bother, "
-        "gave it a miss, taking|having a? rest day, rest day, taking a|the day off, rest today, resting today, pass "
-        "today, passed on, passed today, passing today, not possible, did not even start, not started, no exercise "
-        "today, giving it a miss, sitting this one out, sitting it out, no session for me, did zero, have not started, "
-        "did not start, took a rest day, did not make it, did not manage, no can do, bailed, blew it off, could not "
-        "today, couldnt today, no stretching, did none of them|it, none of it, did none, had to skip, not managed, no "
-        "time for it, was not able to, could not find the mat, did not even roll, not even roll, today not, no make "
-        "today, no way am i doing it, instead of stretching, i left it, so i left it, not been able to today, not had "
-        "a minute, have not had a minute, had not a minute, did not get to it, skipped the whole|lot|session, skipped "
-        "the whole thing, no exercises today|tonight, no exercises, did nothing, i did nothing, not one stretch, not a "
-        "chance, to do list, on my to do list, undone, stayed undone, no stretch, do nothing, no me, did nothing of "
-        "it, nothing of it done, could not do nothing|it|any, never started, never did it, never got to it, never got "
-        "round to it, missed|skipped|skip the session|stretching|workout|exercise|programme|lot|whole_lot, not did, no "
-        "did, i not make|made, none of it was done, no exercise|session|stretching|workout|training "
-        "today|tonight|so_far, none of it done, wish i had, wish i could have, if only i had|could, did not want to "
-        "risk it|anything, not risk it, did not dare, did not risk it|anything, left it today, left it for today, "
-        "leave it today, leave it for today, take|taking|took|need|prefer|must rest, taking a rest, i rest today, have "
-        "to rest, complete rest, i prefer rest|to_rest, did not get the|a chance, never got the|a chance, no luck "
-        "today, no joy with it, no dice, could not fit it in, did not fit it in, gave it the swerve, swerved it, "
-        "ducked out, sacked it off, sacked it, binned it, put it off, putting it off, not so far, no so far, nothing "
-        "done, have done nothing, i have done nothing, made nothing, i made nothing, not finish anything, not did it, "
-        "did not did, not could do, could not do the session|it_today|today|anything, can not do it|today|the_session, "
-        "can not make it today, could not make it, could not make the|any session|exercise|exercises, not able to do "
+        "i left the session|stretching|workout|exercises|lot out, left the session|stretching|exercises today, today "
+        "no, could not face it, left the session|stretching|workout|exercises|lot out, left the session|exercises for, "
+        "left the? whole? session|workout|programme out, skipped, skipped it|today|this|todays, skip, skip it|today, "
+        "skipping, skipping today, missed, missed it|today|todays|this, day off today, took the day off, did not "
+        "happen, no session today, not done, not yet, not done yet, no stretching today, no training today, not doing, "
+        "did not bother, gave it a miss, taking|having a? rest day, rest day, taking a|the day off, rest today, "
+        "resting today, pass today, passed on, passed today, passing today, not possible, did not even start, not "
+        "started, no exercise today, giving it a miss, sitting this one out, sitting it out, no session for me, did "
+        "zero, have not started, did not start, took a rest day, did not make it, did not manage, no can do, bailed, "
+        "blew it off, could not today, couldnt today, no stretching, did none of them|it, none of it, did none, had to "
+        "skip, not managed, was not able to, could not find the mat, did not even roll, not even roll, today not, no "
+        "make today, no way am i doing it, instead of stretching, i left it, so i left it, not been able to today, not "
+        "had a minute, have not had a minute, had not a minute, did not get to it, skipped the whole|lot|session, "
+        "skipped the whole thing, no exercises today|tonight, no exercises, did nothing, i did nothing, not one "
+        "stretch, not a chance, to do list, on my to do list, undone, stayed undone, no stretch, do nothing, no me, "
+        "did nothing of it, nothing of it done, could not do nothing|it|any, never started, never did it, never got to "
+        "it, never got round to it, missed|skipped|skip the "
+        "session|stretching|workout|exercise|programme|lot|whole_lot, not did, no did, i not make|made, none of it was "
+        "done, no exercise|session|stretching|workout|training today|tonight|so_far, none of it done, wish i had, wish "
+        "i could have, if only i had|could, did not want to risk it|anything, not risk it, did not dare, did not risk "
+        "it|anything, left it today, left it for today, leave it today, leave it for today, "
+        "take|taking|took|need|prefer|must rest, taking a rest, i rest today, have to rest, complete rest, i prefer "
+        "rest|to_rest, did not get the|a chance, never got the|a chance, no luck today, no joy with it, no dice, could "
+        "not fit it in, did not fit it in, gave it the swerve, swerved it, ducked out, sacked it off, sacked it, "
+        "binned it, put it off, putting it off, not so far, no so far, nothing done, have done nothing, i have done "
+        "nothing, made nothing, i made nothing, not finish anything, not did it, did not did, not could do, could not "
+        "do the session|it_today|today|anything, can not do it|today|the_session, can not make it today, could not "
+        "make it, could not make the|any session|exercise|exercises, not able to do "
         "it|today|any|anything|the_session|session|exercise|exercises|my|todays, unable to do "
         "it|today|any|anything|the|todays|my, unable to, did not happen today, not going to happen, will not happen, "
         "none done, did not get round to it, did not get around to it, not get round|around to it, not got "
@@ -598,13 +614,13 @@ PHRASES = {
         "rain check, no video no stretching"
     ),
     "later": (
-        "will do at|after|before|in|around, later, tomorrow, tonight, will do it, will do it later|tonight|tomorrow, "
-        "this evening, after work|lunch|dinner|school, in the evening, going to do it, planning to, next time, this "
-        "afternoon, do it later, postponed, in an hour, in a bit, about to start, starting soon, haven yet, soon, will "
-        "try, will make it, yet, l8r, laters, ltr, tonite, do it in "
-        "evening|the_evening|the_afternoon|afternoon|the_night, do it at night|lunch|noon, do later, do it after, soon "
-        "come, make up for it at|on|this|tomorrow|later, catch up tomorrow|later|at_the_weekend, about to do it, about "
-        "to do, about to begin"
+        "will do at|after|before|in|around, will do the|my session|stretching|stretches|exercises, later, tomorrow, "
+        "tonight, will do it, will do it later|tonight|tomorrow, this evening, after work|lunch|dinner|school, in the "
+        "evening, going to do it, planning to, next time, this afternoon, do it later, postponed, in an hour, in a "
+        "bit, about to start, starting soon, haven yet, soon, will try, will make it, yet, l8r, laters, ltr, tonite, "
+        "do it in evening|the_evening|the_afternoon|afternoon|the_night, do it at night|lunch|noon, do later, do it "
+        "after, soon come, make up for it at|on|this|tomorrow|later, catch up tomorrow|later|at_the_weekend, about to "
+        "do it, about to do, about to begin"
     ),
     "part": (
         "part, part of it, partly, partial, partially, some of it|them, did some, minutes|mins|min of it, only some, "
@@ -709,32 +725,34 @@ PHRASES = {
     # --- why --------------------------------------------------------------------------------------------------------
     "time-part": "only had|got time for?, ran|run out of time, time ran out, ran short of time",
     "time": (
-        "no have time, have no time, have not time, no time, not enough time, out of time, short of|on time, lack of "
-        "time, had no time, do not have time, did not have time, too busy, busy, running late, was late, meeting, "
-        "meetings, too late, not have|find|had time, not any time, rushed, in a rush|hurry, hectic, time got away, for "
-        "time, pressed for time, busy day|week, work ran late, worked late, deadline, deadlines, at work, stuck at "
-        "work, work was crazy|mad|busy, hurry, can|could not find the? time, had to leave|go|run, time "
-        "issue|issues|pressure, work got in the way, no free time, much work, lot of work, too much work, have work, "
-        "work today, a call, phone call, work call, zoom call, appointment, appointments, school run, working "
-        "late|all, on shift, working today, worked all day, work work, work meeting, long day at work, because of "
-        "work, timing, had to work, got called away, got home late, late home, not the time, not a free minute, no "
-        "free minute, time was finish|finished|over, bus was late, kept me in a meeting, boss kept me, to myself all "
-        "day, double shift, lecture, lectures, rehearsal, choir rehearsal, called into, got called, boss has "
-        "called|called, on call, bleep went, inspection, exam, exams, a mock, got a mock, wrk mad, work mad, work is "
-        "mad|mental, handover, ward phone, had to dash, must go to work, electricity man, so ran out of time, out of "
-        "time so, deadline day, shift ran over, overtime, revision, work was mental|hectic|mad|busy|insane, rush to "
-        "work, rushed to work, boss wanted, boss called|calling, my boss called, boss was calling, catch the bus, had "
-        "to catch, must work, too many work, day was full, full day, meeting moved, work until, packed day, swamped, "
-        "flat out, rushed off, manic, no minute, had a class, class ran, homework, coursework, gig, concert, matinee, "
-        "sound check, dress rehearsal, performance, conference, training at work, client meeting, client called, "
-        "dentist, doctors appointment, vet, school pick up, commute, traffic, train was late|delayed, late train, "
-        "delayed, held up, early shift, long shift, shift, run off my feet, back to back calls|meetings, calls since, "
-        "ran long, schedule packed, packed solid, work ate, ate up my time, break was over, lunch break was over, "
-        "clock ran out, ran out of hours|break, minute free, get back to work, work was too much, office work was too "
-        "much, too much on my plate, shift started, work is eating, on the go since, overload, overloaded, lot to do, "
-        "much to do, lots to do, deadline moved, running out the door, have to run, rush off, rushing off, in a hurry, "
-        "short on, ran over|long, not enough minutes, few minutes only, only have|had five|ten|5|10 minutes|mins|min, "
-        "break was only, lunch was short, time is|was|not enough, time over, was the time over, many "
+        "no time for it|the_session|stretching|the_stretches|the_exercises|exercises, no time to "
+        "stretch|do_it|exercise|train, found no time for it|the_session|stretching, no have time, have no time, have "
+        "not time, no time, not enough time, out of time, short of|on time, lack of time, had no time, do not have "
+        "time, did not have time, too busy, busy, running late, was late, meeting, meetings, too late, not "
+        "have|find|had time, not any time, rushed, in a rush|hurry, hectic, time got away, for time, pressed for time, "
+        "busy day|week, work ran late, worked late, deadline, deadlines, at work, stuck at work, work was "
+        "crazy|mad|busy, hurry, can|could not find the? time, had to leave|go|run, time issue|issues|pressure, work "
+        "got in the way, no free time, much work, lot of work, too much work, have work, work today, a call, phone "
+        "call, work call, zoom call, appointment, appointments, school run, working late|all, on shift, working today, "
+        "worked all day, work work, work meeting, long day at work, because of work, timing, had to work, got called "
+        "away, got home late, late home, not the time, not a free minute, no free minute, time was "
+        "finish|finished|over, bus was late, kept me in a meeting, boss kept me, to myself all day, double shift, "
+        "lecture, lectures, rehearsal, choir rehearsal, called into, got called, boss has called|called, on call, "
+        "bleep went, inspection, exam, exams, a mock, got a mock, wrk mad, work mad, work is mad|mental, handover, "
+        "ward phone, had to dash, must go to work, electricity man, so ran out of time, out of time so, deadline day, "
+        "shift ran over, overtime, revision, work was mental|hectic|mad|busy|insane, rush to work, rushed to work, "
+        "boss wanted, boss called|calling, my boss called, boss was calling, catch the bus, had to catch, must work, "
+        "too many work, day was full, full day, meeting moved, work until, packed day, swamped, flat out, rushed off, "
+        "manic, no minute, had a class, class ran, homework, coursework, gig, concert, matinee, sound check, dress "
+        "rehearsal, performance, conference, training at work, client meeting, client called, dentist, doctors "
+        "appointment, vet, school pick up, commute, traffic, train was late|delayed, late train, delayed, held up, "
+        "early shift, long shift, shift, run off my feet, back to back calls|meetings, calls since, ran long, schedule "
+        "packed, packed solid, work ate, ate up my time, break was over, lunch break was over, clock ran out, ran out "
+        "of hours|break, minute free, get back to work, work was too much, office work was too much, too much on my "
+        "plate, shift started, work is eating, on the go since, overload, overloaded, lot to do, much to do, lots to "
+        "do, deadline moved, running out the door, have to run, rush off, rushing off, in a hurry, short on, ran "
+        "over|long, not enough minutes, few minutes only, only have|had five|ten|5|10 minutes|mins|min, break was "
+        "only, lunch was short, time is|was|not enough, time over, was the time over, many "
         "meetings|calls|appointments, have not had the time, not had the time, not have|find|had the time, not let me "
         "a minute, no more time, no time after, was|is back to back, too much stress in|at the? "
         "work|office|firm|job|company, stress at work, detained, kept back, kept late, colleague needed, customer, "
@@ -1005,7 +1023,7 @@ PHRASES = {
     "sore": (
         "sore, soreness, sore muscles, doms, tender, tenderness, sores, muscle soreness, muscle pain, muscular pain"
     ),
-    "dull": "dull, dull ache|pain, ache, aches, achy, aching, ached, achey, achiness, dully, muscle ache|aches",
+    "dull": "dull, dull ache, ache, aches, achy, aching, ached, achey, achiness, dully, muscle ache|aches",
     "tight": "tight, tightness, stiff, stiffness, stiffer, tighter, tense, tension, stiffy, feel tight, tightish",
     "stretch-feeling": (
         "strong|good|nice|deep|big|intense|great|lovely stretch, stretch feeling, stretchy feeling, burning stretch, "
@@ -1114,18 +1132,19 @@ PHRASES = {
     "burn": "burning, burn, burns, burned, burnt, on fire",
     "pop": (
         "pop, popped, pops, popping, snap, snapped, snapping, tore, torn, ripped, rip, something gave, something went, "
-        "twang, twanged, ping, pinged, tearing, ruptured, rupture, heard a crack, felt a crack, a crack, tear, "
-        "something tore, dislocated, out of its? socket, crunch, plop, felt something go, something moved, crack pop, "
-        "bang in it, heard a bang, felt a bang, a bang in, kicked me in the? heel|calf|leg|back_of_the_leg, felt like "
-        "someone kicked, torn something, tore something, something ripped|snapped|cracked|broke|burst|popped, heard "
-        "something go|tear|snap|rip, felt something tear|snap|rip|pop|break, felt it go, heard it go, loud "
-        "bang|snap|noise|sound|click in my|the, snap noise|sound, pop noise|sound, popping noise|sound, snapping "
-        "noise|sound, cracking noise|sound and, crack noise|sound, like a rubber band snapping, like a whip, whip "
-        "crack, loud knack, a knack in, like a dry twig, dry twig, like a twig, like a branch, like a stick "
-        "breaking|snapping, crack like, there was a crack, loud crunch|clunk|thunk|thud in, like a? celery, something "
-        "pinged|twanged|gave_way, felt it tear|rip|snap|pop, felt it ping, like an elastic snapped|snapping, made a "
-        "crack, made a pop, big crack, sudden crack, nasty crack, horrible crack, a krack, krack in, noise like a, "
-        "went crack, made a noise like, sound like a whip, cracked loudly, loud crack|snap|pop|bang|noise, loud crack"
+        "twang, twanged, ping, pinged, tearing, ruptured, rupture, heard a? crack, felt a? crack, a crack, crack in "
+        "my|the|left|right, tear, something tore, dislocated, out of its? socket, crunch, plop, felt something go, "
+        "something moved, crack pop, bang in it, heard a bang, felt a bang, a bang in, kicked me in the? "
+        "heel|calf|leg|back_of_the_leg, felt like someone kicked, torn something, tore something, something "
+        "ripped|snapped|cracked|broke|burst|popped, heard something go|tear|snap|rip, felt something "
+        "tear|snap|rip|pop|break, felt it go, heard it go, loud bang|snap|noise|sound|click in my|the, snap "
+        "noise|sound, pop noise|sound, popping noise|sound, snapping noise|sound, cracking noise|sound and, crack "
+        "noise|sound, like a rubber band snapping, like a whip, whip crack, loud knack, a knack in, like a dry twig, "
+        "dry twig, like a twig, like a branch, like a stick breaking|snapping, crack like, there was a crack, loud "
+        "crunch|clunk|thunk|thud in, like a? celery, something pinged|twanged|gave_way, felt it tear|rip|snap|pop, "
+        "felt it ping, like an elastic snapped|snapping, made a crack, made a pop, big crack, sudden crack, nasty "
+        "crack, horrible crack, a krack, krack in, noise like a, went crack, made a noise like, sound like a whip, "
+        "cracked loudly, loud crack|snap|pop|bang|noise, loud crack"
     ),
     "bruise": (
         "bruise, bruised, bruises, bruising, black and blue, haematoma, hematoma, gone purple, went purple, purple, "
@@ -1518,9 +1537,10 @@ PHRASES = {
         "them, l and r, both left and right, two sides, the two sides"
     ),
     "elsewhere": (
-        "elsewhere, somewhere else, another place, different place|spot|area|part, another spot|area|part, not where "
-        "we stretch|stretched|worked, not where i stretch|stretched, other place|part|area, unrelated, in other place, "
-        "not the stretched, from something else, not from the session|stretching|stretches, is not a spot we "
+        "elsewhere, somewhere else, not in|at|on the place|spot|area|part|zone|region, not the "
+        "place|spot|area|part|zone|region, another place, different place|spot|area|part, another spot|area|part, not "
+        "where we stretch|stretched|worked, not where i stretch|stretched, other place|part|area, unrelated, in other "
+        "place, not the stretched, from something else, not from the session|stretching|stretches, is not a spot we "
         "work|stretch, not a spot we work|stretch, not a place we stretch|work, not one we stretch|work, nothing to do "
         "with the stretches|session|stretching, not from the stretches, not an area we stretch|work, not the area we "
         "stretch|work, not where the stretch is, not the bit we stretch, elsewhere from the "
@@ -1528,13 +1548,17 @@ PHRASES = {
         "entirely"
     ),
     "here": (
-        "where we stretch|stretched|worked, where i stretch|stretched, in the stretched, same place|spot, the same "
-        "place|spot, the place we stretch, the stretched muscle|muscles, right where|there, where the stretch is, in "
-        "the muscle we stretch, exactly there, in the area we are stretching, the area we stretch, the area we are "
-        "stretching, exactly in the area, exactly here, right here, exactly where, in the bit we stretch, the bit we "
-        "stretch, right in the bit we stretch, where we have been stretching, where the stretch works|goes|hits|is, "
-        "right where the stretch, in the place of the stretch, exactly where the stretch works, in the very spot, very "
-        "spot, exact spot"
+        "right in the spot|place|area the|your|this programme|session|course|stretch, in the place|spot|area "
+        "what|that|which|where the programme|session|stretch|course|exercise, the spot|place|area that|the "
+        "programme|session is for|about, where we make|do|did|are_doing|are_making the "
+        "stretch|stretching|stretches|exercise|exercises, in the spot|place|area|part|muscle the|this|your "
+        "programme|session|course is, where we stretch|stretched|worked, where i stretch|stretched, in the stretched, "
+        "same place|spot, the same place|spot, the place we stretch, the stretched muscle|muscles, right where|there, "
+        "where the stretch is, in the muscle we stretch, exactly there, in the area we are stretching, the area we "
+        "stretch, the area we are stretching, exactly in the area, exactly here, right here, exactly where, in the bit "
+        "we stretch, the bit we stretch, right in the bit we stretch, where we have been stretching, where the stretch "
+        "works|goes|hits|is, right where the stretch, in the place of the stretch, exactly where the stretch works, in "
+        "the very spot, very spot, exact spot"
     ),
     # --- requests --------------------------------------------------------------------------------------------------
     "stop": (
@@ -1678,17 +1702,18 @@ PHRASES = {
     ),
     "scale": "on a scale of, on a scale from, scale of, scale from, on the scale of, out of, on scale, from scale",
     "about": (
-        "less|more|no_more than, under, below, about, around, roughly, approximately, approx, maybe a, like a, say, "
-        "probably, level, score, nearly, almost, circa, max, maximum, at most, up to, peak, peaked at, at worst, worst "
-        "was, at about, at around, at a, i would say, i'd say, just a, only a, about a, around a, like, i think, it "
-        "was, it is, was a, is a, give it a, call it, rate it, rated, equals, reached, hit, as a, perhaps a, at level, "
-        "in level, at least, mild, slight, small, tiny, little, light, low, moderate, minor, bit, a bit, "
-        "lies|sits|stays|stayed|stood|stands|remains|remained|hovers|hovered|staying|hovering at|by|on|around|about, "
-        "i|would|should|i_would|i_should call|rate|put|give it at?, i would|should say, it is more like, is more like, "
-        "more like, more like a, i give it|a, i would give it? a?, so about, let us say, lets say, let me say, would "
-        "be about|a, should be a|about, between a, somewhere around|about, something like, some, i would put at?, i "
-        "would put it at, would put at a?, put it at a?, putting it at, comes in at a?, clocks in at a?, is at "
-        "about|around, i rate it, rating it, marks it, scored, comes to a?, hovering round|around|about|at"
+        "just? a? bit of a, less|more|no_more than, under, below, about, around, roughly, approximately, approx, maybe "
+        "a, like a, say, probably, level, score, nearly, almost, circa, max, maximum, at most, up to, peak, peaked at, "
+        "at worst, worst was, at about, at around, at a, i would say, i'd say, just a, only a, about a, around a, "
+        "like, i think, it was, it is, was a, is a, give it a, call it, rate it, rated, equals, reached, hit, as a, "
+        "perhaps a, at level, in level, at least, mild, slight, small, tiny, little, light, low, moderate, minor, bit, "
+        "a bit, lies|sits|stays|stayed|stood|stands|remains|remained|hovers|hovered|staying|hovering "
+        "at|by|on|around|about, i|would|should|i_would|i_should call|rate|put|give it at?, i would|should say, it is "
+        "more like, is more like, more like, more like a, i give it|a, i would give it? a?, so about, let us say, lets "
+        "say, let me say, would be about|a, should be a|about, between a, somewhere around|about, something like, "
+        "some, i would put at?, i would put it at, would put at a?, put it at a?, putting it at, comes in at a?, "
+        "clocks in at a?, is at about|around, i rate it, rating it, marks it, scored, comes to a?, hovering "
+        "round|around|about|at"
     ),
     "from": "from, dropped from, fell from, went from, down from, up from",
     "to": (
@@ -1829,11 +1854,14 @@ PHRASES = {
         "no joke, no other, not bad, not too bad, not so bad, not bad at all, not only, not long, why not, if not, or "
         "not, believe it or not, not to mention, not to worry, not gonna lie, not going to lie, can not complain, can "
         "not wait, could not be better|happier, can not believe, could not believe, can not be bothered to type, no "
-        "rush, no lie, no comment, no news, no difference, cracked, crack, cracking, crackling, creaking, creaked, "
-        "creaky, clicks, clicking, clicked, click, joints popped|popping|pop, knuckles popped|cracked, snap crackle "
-        "and pop, like a? pop, not half bad, half term, half marathon, part time, half hour, half an hour, half an, "
-        "better half, one and a half, half asleep, half awake, half eight|seven|six|nine|ten|five|four|three|two, "
-        "asleep by|at|on|straight|in|early|again|right, fell asleep "
+        "rush, nothing else|more|much|new to tell|say|report|add, halfway|half_way "
+        "home|to_work|up_the|down_the|round_the|along_the|across, see|talk|speak you? "
+        "tomorrow|later|soon|then|monday|next_week|next_time, see ya, till|until next time, no air "
+        "con|conditioning|conditioner, no lie, no comment, no news, no difference, cracked, crack, cracking, "
+        "crackling, creaking, creaked, creaky, clicks, clicking, clicked, click, joints popped|popping|pop, knuckles "
+        "popped|cracked, snap crackle and pop, like a? pop, not half bad, half term, half marathon, part time, half "
+        "hour, half an hour, half an, better half, one and a half, half asleep, half awake, half "
+        "eight|seven|six|nine|ten|five|four|three|two, asleep by|at|on|straight|in|early|again|right, fell asleep "
         "on|in|early|at|before|after|straight|during|again|while|by|with, kids asleep, baby asleep, fast asleep, kids "
         "fell asleep, children asleep, i fell asleep, swollen with pride|joy, swelled with pride, brain is? "
         "numb|fried, brain is numb from, snap decision, head is spinning with, spinning with deadlines|work|ideas, "

@@ -1532,8 +1532,8 @@ PHRASES: dict[str, str] = {
         "ejercicio, musculo sensible, cuerpo cansado, cuerpo molido"
     ),
     "dull": (
-        "sordo|sorda, dolor sordo, dolorcito sordo, molestia sorda, dolor apagado, dolor difuso, dolor de fondo, "
-        "dolor tonto, dolor vago, dolor continuo sordo, dolor sordo y constante, molestia de fondo"
+        "sordo|sorda, molestia sorda, dolor apagado, dolor difuso, dolor de fondo, dolor tonto, dolor vago, "
+        "dolor continuo sordo, molestia de fondo"
     ),
     "tight": (
         "tenso|tensa|tensos|tensas|tension|tirante|tirantez|tieso|tiesa|tiesos|tiesas|rigido|rigida|rigidos|rigidas|"

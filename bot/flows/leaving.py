@@ -26,7 +26,7 @@ async def stop(desk: Desk, person: Person) -> None:
         await desk.say(person, Message(words.say("day.no_course")))
         return
     began = course.state != CourseState.JOINING
-    course.state = CourseState.STOPPED
+    course.state, course.paused, course.back_on = CourseState.STOPPED, None, None
     course.ended_at = desk.now
     await photos.forget(desk, person)
     await people.withdraw(desk.session, person, desk.now)

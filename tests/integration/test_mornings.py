@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import AsyncIterator, Sequence
+from datetime import date
 from itertools import pairwise
 from pathlib import Path
 
@@ -11,7 +12,9 @@ from sqlalchemy import select
 
 from bot.flows import day
 from bot.flows.desk import Desk
-from db.schema import Alert, LedgerRow, Person
+from bot.flows.rights import NotAllowed
+from db import due
+from db.schema import Alert, Course, LedgerRow, Person
 from tests.integration.coaching import CLIENT, Practice, practice_in
 
 pytestmark = pytest.mark.usefixtures("store")
@@ -98,3 +101,31 @@ async def test_who_asks_for_today_before_the_mornings_of_days_gone_by_were_made_
 
 async def _todays(desk: Desk) -> None:
     await day.today(desk, await desk.session.get_one(Person, CLIENT))
+
+
+# --- an earlier course ------------------------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("was_open", [True, False], ids=["left open by an earlier version", "closed"])
+async def test_well_again_under_a_course_that_is_over_leaves_the_new_ones_mornings(
+    practice: Practice, was_open: bool
+) -> None:
+    await practice.types(CLIENT, "pause")
+    assert (await practice.course_of(CLIENT)).paused == "away"
+    await practice.tapped(CLIENT, "stop:yes")
+    old = await practice.course_of(CLIENT)
+    assert (old.state, old.paused) == ("stopped", None)
+
+    async def begins_anew(desk: Desk) -> None:
+        (await desk.session.get_one(Course, old.id)).paused = "away" if was_open else None
+        new = Course(person_id=CLIENT, coach_id=1, version_id=1, state="active", starts_on=date(2026, 5, 7))
+        new.created_at = desk.now
+        desk.session.add(new)
+        await desk.session.flush()
+        await day.plan_morning(desk, CLIENT)
+
+    await practice.at_desk(begins_anew)
+    with pytest.raises(NotAllowed):
+        await practice.tapped(CLIENT, f"well:{old.id}")
+    planned = await practice.at_desk(lambda desk: due.planned(desk.session, due.DueKind.MORNING, CLIENT))
+    assert planned is not None

@@ -10,7 +10,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from plans.checkin import CheckIn, Completion, Flag, FlagState, Kind, Morning, Why
+from plans.checkin import CheckIn, Completion, Flag, FlagState, Kind, Morning, Place, Why
 from plans.course import Decision, Overruling, Position, Word, decide, let_go, soften_today
 from plans.ledger import Entry, Question, RowKind
 from plans.past import Past
@@ -291,6 +291,59 @@ def test_a_measured_test_day_advances_and_one_that_was_not_repeats() -> None:
     row = Entry(START, RowKind.MEASURE, 7)
     assert ask(Position(7), row._replace(recorded=True)).verdict is Verdict.ADVANCE
     assert ask(Position(7), row).verdict is Verdict.REPEAT
+
+
+REPORTED = {"odd": True, "kind": Kind.DULL_BOTH, "place": Place.HERE}
+
+
+@pytest.mark.parametrize(
+    ("recorded", "pain", "mornings", "kind", "verdict", "told"),
+    [
+        (True, 1, [Morning.SETTLED], RowKind.SESSION, Verdict.ADVANCE, None),
+        (True, 4, [Morning.SETTLED], RowKind.SESSION, Verdict.ADVANCE, None),
+        (True, 4, [Morning.WORSE], RowKind.REST, Verdict.REST, Tell.NOW),
+        (False, 4, [Morning.WORSE], RowKind.REST, Verdict.REST, Tell.NOW),
+        (True, 4, [Morning.WORSE, Morning.WORSE], RowKind.WAITING, Verdict.REFER, Tell.NOW),
+        (True, 7, [Morning.SETTLED], RowKind.REST, Verdict.REST, Tell.NOW),
+        (True, 9, [Morning.SETTLED], RowKind.WAITING, Verdict.REFER, Tell.NOW),
+    ],
+)
+def test_what_is_reported_on_a_test_day_counts(
+    recorded: bool, pain: int, mornings: list[Morning], kind: RowKind, verdict: Verdict, told: Tell | None
+) -> None:
+    said = CheckIn(pain=pain, **REPORTED)  # type: ignore[arg-type]
+    plan = programme(session(), TEST, session(), session())
+    row = Entry(START + timedelta(days=1), RowKind.MEASURE, 2, checkin=said, recorded=recorded)
+    asked = [
+        Entry(START + timedelta(days=2 + n), RowKind.ASKING, morning=morning) for n, morning in enumerate(mornings)
+    ]
+    found = ask(Position(2), held(1), row, *asked, plan=plan, on=1 + max(1, len(mornings)))
+    assert (found.kind, found.verdict) == (kind, verdict)
+    assert max((vote.tell for vote in found.votes if vote.tell), default=None, key=str) == told
+    if kind is RowKind.REST:
+        assert (found.position.day, found.position.level, found.prescribed) == (3 if recorded else 2, 1, True)
+
+
+@pytest.mark.parametrize(
+    ("mornings", "kind", "verdict"),
+    [
+        ([Morning.SETTLED], RowKind.SESSION, None),
+        ([Morning.SAME], RowKind.SESSION, None),
+        ([Morning.WORSE], RowKind.REST, Verdict.REST),
+        ([Morning.WORSE, Morning.WORSE], RowKind.WAITING, Verdict.REFER),
+    ],
+)
+def test_a_worse_morning_after_time_away_holds_back(
+    mornings: list[Morning], kind: RowKind, verdict: Verdict | None
+) -> None:
+    past = [held(1, CheckIn(Completion.DONE, pain=4)), Entry(START + timedelta(days=1), RowKind.AWAY)]
+    asked = [
+        Entry(START + timedelta(days=2 + n), RowKind.ASKING, morning=morning) for n, morning in enumerate(mornings)
+    ]
+    found = ask(Position(1), *past, *asked, on=1 + len(mornings))
+    assert (found.kind, found.verdict) == (kind, verdict)
+    assert (found.reason == "well-again") == (verdict is None)
+    assert any(vote.rule == "morning-after" and vote.tell is Tell.NOW for vote in found.votes) == bool(verdict)
 
 
 @pytest.mark.parametrize(

@@ -15,7 +15,7 @@ from plans.ledger import Entry, Question, RowKind
 from plans.pace import Pace, pace_of
 from plans.past import Past
 from plans.replay import replayed
-from plans.rules import Settings, Verdict
+from plans.rules import Settings, Tell, Verdict
 from tests.properties import check_step_of_a_group
 from tests.unit.test_sample_programmes import SAMPLES
 
@@ -148,7 +148,7 @@ class AnyCourse(RuleBasedStateMachine):
         recorded = row.kind is RowKind.MEASURE and answer.completion is Completion.DONE
         self.rows[-1] = row._replace(checkin=answer, recorded=recorded)
 
-    @precondition(lambda self: self.rows and self.rows[-1].kind is RowKind.ASKING)
+    @precondition(lambda self: self.rows and self.rows[-1].kind is RowKind.ASKING and not self.finished)
     @rule(answer=st.sampled_from(Morning), pain=st.integers(0, 10), sure=st.booleans())
     def answers_the_question(self, answer: Morning, pain: int, sure: bool) -> None:
         """The open question gets its answer, and the answer hands out the day."""
@@ -167,12 +167,21 @@ class AnyCourse(RuleBasedStateMachine):
             known = replace(self.rows[source].checkin, flag_state=state)
             self.rows[source] = self.rows[source]._replace(checkin=known)
         self.last = self._decide()
+        if asked is Question.MORNING and answer is Morning.WORSE:
+            self._check_worse()
         before, self.rows = self.rows, self.rows[:-1]
         self._make(self.last)
         if self.last.kind is RowKind.ASKING:
             self.rows = before
         elif len(self.rows) == len(before):
             self.rows[-1] = self.rows[-1]._replace(morning=before[-1].morning)
+
+    def _check_worse(self) -> None:
+        """Nothing is trained on a worse morning, whatever the row before was, and the coach is told at once."""
+        if self.overruling is not None and self.overruling.goes_on:
+            return
+        assert self.plain.kind not in (RowKind.SESSION, RowKind.MEASURE)
+        assert any(vote.rule == "morning-after" and vote.tell is Tell.NOW for vote in self.plain.votes)
 
     @precondition(lambda self: self.rows and not self.waiting and not self.finished)
     @rule(days=st.integers(1, 40))
@@ -217,5 +226,5 @@ class AnyCourse(RuleBasedStateMachine):
             assert self.position.level in (0, 1, 2)
 
 
-AnyCourse.TestCase.settings = hypothesis_settings(max_examples=60, stateful_step_count=50, deadline=None)
+AnyCourse.TestCase.settings = hypothesis_settings(max_examples=400, stateful_step_count=50, deadline=None)
 TestAnyCourse = AnyCourse.TestCase

@@ -99,7 +99,7 @@ def test_tightness_is_held_against_the_median_of_those_before(told: list[int | N
     rows = [Entry(MONDAY + timedelta(days=n), RowKind.SESSION, 1, checkin=one) for n, one in enumerate(said)]
     before = [tight for tight in told[:-1] if tight is not None]
     expected = told[-1] - median(before) if told[-1] is not None and len(before) >= 5 else 0
-    assert Past.of(rows, Settings()).over_usual_tightness() == expected
+    assert Past.of(rows, Settings()).over_tightness == expected
 
 
 @given(answers)
@@ -120,7 +120,7 @@ def test_a_decision_kept_from_equal_evidence_is_what_a_fresh_look_gives(name: st
             return
         seen += 1
         assert decision.seen.checkin == (past.source.checkin if past.source else CheckIn())
-        assert decision.seen.over_tightness == past.over_usual_tightness()
+        assert decision.seen.over_tightness == past.over_tightness
         assert (decision.seen.tries, decision.seen.lingering) == (past.earlier_tries, past.lingering())
         own = tuple(vote for vote in decision.votes if vote.rule != "lapse")
         assert own == votes(decision.seen)

@@ -93,10 +93,10 @@ def test_weeks_are_compared_once_a_week_and_the_usual_pain_counts_as_two() -> No
 
 def test_tightness_is_compared_with_the_median_of_five_earlier_answers() -> None:
     usual = [row(after, tightness=value) for after, value in enumerate([2, 3, 3, 4, 9])]
-    assert past(*usual, row(5, tightness=7)).over_usual_tightness() == 4
-    assert past(*usual[1:], row(5, tightness=7)).over_usual_tightness() == 0
-    assert past(*usual, row(5)).over_usual_tightness() == 0
-    assert past(*usual, row(5, tightness=7, voted="tight")).over_usual_tightness() == 0
+    assert past(*usual, row(5, tightness=7)).over_tightness == 4
+    assert past(*usual[1:], row(5, tightness=7)).over_tightness == 0
+    assert past(*usual, row(5)).over_tightness == 0
+    assert past(*usual, row(5, tightness=7, voted="tight")).over_tightness == 0
 
 
 def test_tries_count_what_was_done_before_on_the_same_day() -> None:
@@ -137,9 +137,13 @@ def test_nerve_signs_that_went_away_are_remembered() -> None:
 def test_clean_and_held_days_of_two_weeks_are_remembered() -> None:
     found = past(row(0, day=1), row(1, 4, day=2), row(10, day=3), row(14, day=4))
     assert found.clean == [(on(10), 3), (on(14), 4)]
-    assert found.held == [(on(1), 2), (on(10), 3), (on(14), 4)]
     assert found.known == {1, 2, 3, 4}
     assert (found.first_held(7), found.first_held(14)) == (3, 2)
+
+
+def test_no_more_of_the_held_days_is_kept_than_is_asked_for() -> None:
+    found = past(*(row(n, day=n + 1) for n in range(40)))
+    assert (len(found.held), found.first_held(7), found.first_held(14)) == (14, 34, 27)
 
 
 def test_the_source_of_a_mornings_question_is_the_last_session_or_report() -> None:
