@@ -155,7 +155,7 @@ def _go_on(way: Way, position: Position, past: Past, today: date, *, let_go: boo
 
 
 def _held_back(way: Way, position: Position, past: Past, today: date) -> Ground | None:
-    """What a morning's word still holds back after time away: that it is worse than before. None when nothing does."""
+    """What still holds back after time away: a worse morning, or a pain before it. None when nothing does."""
     seen, given = _judged(*_looked_at(way, position, past, today))
     if _worst(given) <= Verdict.REPEAT:
         return None
@@ -247,7 +247,7 @@ def _looked_at(way: Way, position: Position, past: Past, today: date) -> tuple[A
         way.heaviness.next_is_heavier(position.day - (way.together and way.trains), past.clean_days, past.known),
         said,
         before,
-        source is not last or (on_rest and last is not None and _softened(way, last)),
+        past.judged or (on_rest and last is not None and _softened(way, last)),
         on_rest,
         past.lingering(),
         weeks if weeks is not None and weeks[1] >= WEEK_FROM else None,
@@ -259,8 +259,8 @@ def _looked_at(way: Way, position: Position, past: Past, today: date) -> tuple[A
 
 
 def _softened(way: Way, entry: Entry) -> bool:
-    """A session that a report before it turned into a date off: the row keeps the session's day."""
-    return entry.kind is REST and entry.day is not None and way.kind_of(entry.day) is SESSION
+    """A session or test that a report before it turned into a date off: the row keeps its day."""
+    return entry.kind is REST and entry.day is not None and way.kind_of(entry.day) is not REST
 
 
 _NOT_BEFORE = ("not-done", "unsure-flag")

@@ -35,6 +35,7 @@ TIGHT_ANSWERS = 5
 SESSION, ASKING, WAITING = RowKind.SESSION, RowKind.ASKING, RowKind.WAITING
 NOT_LINGERING = Lingering.NO
 _ONLY_A_DATE = frozenset({RowKind.ASKING, RowKind.OFF})
+_UNJUDGED = frozenset({*_ONLY_A_DATE, RowKind.AWAY})
 _EXCUSED = frozenset({RowKind.REST, RowKind.MEASURE})
 
 
@@ -86,6 +87,7 @@ class Past:
         "first_on",
         "heard",
         "held",
+        "judged",
         "known",
         "last",
         "last_heard",
@@ -108,6 +110,8 @@ class Past:
         """The row whose answer the next morning is about."""
         self.heard = self._silence
         """That answer; silence without one."""
+        self.judged = True
+        """Whether a row was made since that followed from it; a date away follows from nothing."""
         self.mornings: list[tuple[date, Morning]] = []
         """The answers to "how is it now?" since the source."""
         self.asked_on: list[date] = []
@@ -178,14 +182,16 @@ class Past:
     def _take_source(self, entry: Entry, heard: Heard) -> None:
         if entry.kind is SESSION or (heard.reports and entry.kind is not WAITING):
             self.source, self.heard, self.mornings, self.asked_on = entry, heard, [], []
-            self.nerve_before = self._nerves > 0
+            self.nerve_before, self.judged = self._nerves > 0, False
         elif entry.kind is WAITING:
             self.source, self.heard, self.mornings, self.asked_on = None, self._silence, [], []
+            self.judged = True
         else:
             if entry.morning is not None:
                 self.mornings.append((entry.on, entry.morning))
             if entry.kind is ASKING:
                 self.asked_on.append(entry.on)
+            self.judged = self.judged or entry.kind not in _UNJUDGED
 
     def _take_session(self, entry: Entry, heard: Heard) -> None:
         on, day, tightness = entry.on, entry.day or 0, entry.checkin.tightness

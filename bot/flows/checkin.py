@@ -266,8 +266,12 @@ async def _late(
 
 
 async def _soften(desk: Desk, course: Course, row: LedgerRow, before: CheckIn, after: CheckIn) -> None:
-    """What a report before the session does to a session that is already handed out."""
-    if row.kind != RowKind.SESSION or after.completion is not None or next_ask(after) is not None:
+    """What a report before the session, or the test, does to what is already handed out; a test is never lighter."""
+    if (
+        row.kind not in (RowKind.SESSION, RowKind.MEASURE)
+        or after.completion is not None
+        or next_ask(after) is not None
+    ):
         return
     settings = (await desk.programme(course)).settings
     position = courses.position_of(course)
@@ -275,6 +279,10 @@ async def _soften(desk: Desk, course: Course, row: LedgerRow, before: CheckIn, a
     earlier = way.soften_today(before, position, settings, bodies.usual_of(course))
     if now is None or now.kind is RowKind.WAITING or (earlier and earlier.verdict == now.verdict):
         return
+    if row.kind == RowKind.MEASURE:
+        [(_row, entry, _at)] = await courses.histories(desk.session, LedgerRow.id == row.id)
+        if now.kind is not RowKind.REST or entry.recorded:
+            return
     courses.fill_row(row, course, now._replace(day=row.day))
 
 

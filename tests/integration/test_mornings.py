@@ -129,3 +129,24 @@ async def test_well_again_under_a_course_that_is_over_leaves_the_new_ones_mornin
         await practice.tapped(CLIENT, f"well:{old.id}")
     planned = await practice.at_desk(lambda desk: due.planned(desk.session, due.DueKind.MORNING, CLIENT))
     assert planned is not None
+
+
+# --- a test day -------------------------------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(("pain", "kind"), [(4, "measure"), (6, "rest"), (7, "rest")])
+async def test_a_report_before_a_test_turns_it_into_a_date_off_from_six_on(
+    practice: Practice, pain: int, kind: str
+) -> None:
+    newest = (await rows(practice))[-1]
+
+    async def is_a_test_day(desk: Desk) -> None:
+        row = await desk.session.get_one(LedgerRow, newest.id)
+        row.kind, row.day, row.morning = "measure", 1, "settled"
+
+    await practice.at_desk(is_a_test_day)
+    await practice.tapped(CLIENT, f"c:{newest.id}:odd")
+    for answer in ("kind:dull-both", "place:here", f"pain:{pain}"):
+        await practice.tapped(CLIENT, f"c:{newest.id}:{answer}")
+    row = (await rows(practice))[-1]
+    assert (row.kind, row.day, row.prescribed) == (kind, 1, kind == "rest")

@@ -325,25 +325,36 @@ def test_what_is_reported_on_a_test_day_counts(
 
 
 @pytest.mark.parametrize(
-    ("mornings", "kind", "verdict"),
+    ("pain", "mornings", "kind", "level", "verdict"),
     [
-        ([Morning.SETTLED], RowKind.SESSION, None),
-        ([Morning.SAME], RowKind.SESSION, None),
-        ([Morning.WORSE], RowKind.REST, Verdict.REST),
-        ([Morning.WORSE, Morning.WORSE], RowKind.WAITING, Verdict.REFER),
+        (4, [Morning.SETTLED], RowKind.SESSION, 0, None),
+        (4, [Morning.SAME], RowKind.SESSION, 1, Verdict.EASE),
+        (4, [Morning.WORSE], RowKind.REST, 1, Verdict.REST),
+        (4, [Morning.WORSE, Morning.WORSE], RowKind.WAITING, 0, Verdict.REFER),
+        (7, [Morning.SETTLED], RowKind.REST, 1, Verdict.REST),
     ],
 )
-def test_a_worse_morning_after_time_away_holds_back(
-    mornings: list[Morning], kind: RowKind, verdict: Verdict | None
+def test_what_was_not_judged_before_time_away_holds_back_after_it(
+    pain: int, mornings: list[Morning], kind: RowKind, level: int, verdict: Verdict | None
 ) -> None:
-    past = [held(1, CheckIn(Completion.DONE, pain=4)), Entry(START + timedelta(days=1), RowKind.AWAY)]
+    past = [held(1, CheckIn(Completion.DONE, pain=pain)), Entry(START + timedelta(days=1), RowKind.AWAY)]
     asked = [
         Entry(START + timedelta(days=2 + n), RowKind.ASKING, morning=morning) for n, morning in enumerate(mornings)
     ]
     found = ask(Position(1), *past, *asked, on=1 + len(mornings))
-    assert (found.kind, found.verdict) == (kind, verdict)
+    assert (found.kind, found.position, found.verdict) == (kind, Position(1, level), verdict)
+    worse = any(vote.rule == "morning-after" and vote.tell is Tell.NOW for vote in found.votes)
+    assert worse == (Morning.WORSE in mornings)
     assert (found.reason == "well-again") == (verdict is None)
-    assert any(vote.rule == "morning-after" and vote.tell is Tell.NOW for vote in found.votes) == bool(verdict)
+
+
+def test_what_was_judged_before_time_away_is_not_judged_again() -> None:
+    row = held(1, CheckIn(Completion.DONE, pain=7))
+    off = Entry(START + timedelta(days=1), RowKind.REST, 1, 1, prescribed=True)
+    past = [row, off, Entry(START + timedelta(days=2), RowKind.AWAY)]
+    settled = Entry(START + timedelta(days=3), RowKind.ASKING, morning=Morning.SETTLED)
+    found = ask(Position(1, 1), *past, settled, on=3)
+    assert (found.kind, found.position, found.reason) == (RowKind.SESSION, Position(1, 1), "well-again")
 
 
 @pytest.mark.parametrize(

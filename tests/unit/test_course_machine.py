@@ -121,7 +121,10 @@ class AnyCourse(RuleBasedStateMachine):
             assert decision.kind != RowKind.SESSION or plain.kind == RowKind.SESSION
 
     def _make(self, decision: Decision) -> None:
-        check_step_of_a_group(self.position, Past.of(self.rows, self.settings, self.usual), decision, self.today)
+        past = Past.of(self.rows, self.settings, self.usual)
+        check_step_of_a_group(self.position, past, decision, self.today)
+        if self.overruling is None:
+            self._check_date_off(past, decision)
         again = replayed(decision.as_json())
         assert again is None or {vote.rule for vote in again[1]} <= {vote.rule for vote in decision.votes}
         self.told = self.told or any(vote.tell for vote in decision.votes)
@@ -175,6 +178,16 @@ class AnyCourse(RuleBasedStateMachine):
             self.rows = before
         elif len(self.rows) == len(before):
             self.rows[-1] = self.rows[-1]._replace(morning=before[-1].morning)
+
+    def _check_date_off(self, past: Past, decision: Decision) -> None:
+        """Between a pain of 6 and more where the programme works and the next training lies a date off."""
+        source = past.source
+        if source is None or decision.kind not in (RowKind.SESSION, RowKind.MEASURE):
+            return
+        said = source.checkin
+        if (said.pain or 0) >= 6 and said.place is not Place.ELSEWHERE:
+            since = [row for row in self.rows if row.on >= source.on]
+            assert any(row.kind in (RowKind.REST, RowKind.WAITING) and row.prescribed for row in since)
 
     def _check_worse(self) -> None:
         """Nothing is trained on a worse morning, whatever the row before was, and the coach is told at once."""
