@@ -369,6 +369,13 @@ _JOYS = words(
 )
 
 
+def _is_awake(found: list[Unit], index: int) -> str | None:
+    """ "Feeling sharp today": of the mind, where neither a pain nor a part of the body follows."""
+    felt = index > 0 and found[index - 1].text in ("feel", "feeling", "feels", "felt")
+    after = [next_to(found, index, steps).concept for steps in (1, 2, 3, 4)]
+    return "harmless" if felt and not set(after) & (BODY | SIGNS) else None
+
+
 def _boring(found: list[Unit], index: int) -> str | None:
     """ "That meeting was so dull": of a thing, where the clause names neither a pain nor a part of the body."""
     clause = phrase(found, index)
@@ -454,6 +461,9 @@ BY_CONCEPT: dict[str, tuple[Rule, ...]] = {
         _in_good_fun,
         _by_a_feeling,
     ),
-    "sharp": (_stabs_at,),
+    "sharp": (
+        _stabs_at,
+        _is_awake,
+    ),
 }
 """The rules by the concept that a word has elsewhere."""

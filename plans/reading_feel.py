@@ -82,7 +82,10 @@ def sore_in(reply: Said) -> bool:
     over |= {number - 1 for number in over if number - 1 in earlier}
     if reply.at("now"):
         over |= {reply.clause[i] for i in reply.at("yesterday") if reply.clause[i] in was}
-    if any(reply.negated[i] or reply.units[i].text in ("nothing", "not", "not now") for i in range(len(reply.units))):
+    if any(
+        reply.negated[i] or reply.units[i].text in ("nothing", "not", "not now", "not today")
+        for i in range(len(reply.units))
+    ):
         over |= {reply.clause[i] for i in reply.at("yesterday") if reply.clause[i] in was}
     return any(reply.clause[i] not in over and not _is_of_a_pain(reply, i) for i in reply.at("sore", "dull"))
 
@@ -175,7 +178,8 @@ _ALONE = frozenset(("", "comma", "end", "and"))
 def place_in(reply: Said) -> Place | None:
     """Whether the pain was said to be where the programme works, or elsewhere."""
     worked = _WORKED.search(reply.text)
-    if reply.at("elsewhere") and (reply.at(*_COMPLAINTS, *BODY) or reply.figures):
+    told = bool(reply.at("elsewhere")) or _APART.search(reply.text) is not None
+    if told and (reply.at(*_COMPLAINTS, *BODY) or reply.figures):
         return Place.ELSEWHERE
     if worked is not None and reply.at(*_COMPLAINTS, "number", "number-word"):
         return Place.ELSEWHERE if worked[1] else Place.HERE
@@ -198,14 +202,33 @@ _WORKED = re.compile(
     r"(\b(?:not|isn't|isnt|wasn't|wasnt|is not|nowhere near|away from|far from|outside|other than)\b[\w' ]{0,24}?)?"
     r"\b(?:(?:where|spot|area|zone|region|place|part|bit|point|muscles?|ones?)(?: that| which| where)? "
     r"(?:we|i|you|these|they|it"
-    r"|(?:the|this|that|todays?|your|my|our) (?:sessions?|programme|stretch(?:es)?|exercises?|workout|routine|moves))"
+    r"|(?:the|this|that|todays?|your|my|our) (?:sessions?|program(?:me)?|stretch(?:es)?|exercises?|workout|routine"
+    r"|moves))"
     r"(?: is| are| were|'re| have me| had me| make me| made me| get me| keep| have been| has been| was| really)? "
     r"(?:stretch|work|train|target|hit|focus|aim|cover|address|exercis|go(?:es)? for|reach|loosen"
     r"|(?:do|did|doing) (?:the |our |my |those |these |all |your )?(?:stretch|exercis|session|moves))"
+    r"|\bwhere (?:you|they) have (?:us|me) (?:stretch|work|train)"
+    r"|(?:spot|area|place) (?:from|of|in) (?:the|this|your|our) (?:programme|session|exercise|stretch)"
     r"|(?:stretched|worked|trained|target|targeted|trouble) (?:spot|area|zone|region|place|muscles?)\b"
     r"|(?:area|zone|region|place|muscles?) of the (?:stretch|session|exercise))"
 )
 """The place where the programme works, or not that place."""
+
+
+_WORK = r"(?:stretch\w*|programme|program|sessions?|exercis\w*|routine|workout)"
+_SPOT = r"(?:where|anywhere|spots?|areas?|zones?|regions?|places?|parts?|bits?|muscles?|related|connected)"
+_APART = re.compile(
+    rf"(?<!did )(?<!could )(?<!can )(?<!would )(?<!does )(?<!do )"
+    rf"\b(?:not|isn't|isnt|wasn't|wasnt|nowhere near|different from|rather than)\b"
+    r"(?: (?!do\b|did|done|doing|finish|manag|mak|made|get|got|sure|know|lik|able|reach|through|last|all\b)[\w']+)"
+    rf"{{0,4}}? {_SPOT}\b(?: [\w']+){{0,3}}? {_WORK}\b"
+    rf"|\b(?:outside|unrelated to|unconnected with) (?:of )?(?:the|this|our|your|my) (?:area of the )?{_WORK}\b"
+    rf"|\b{_SPOT} (?:that |which )?(?:we|you|i|(?:the|this|your|our) {_WORK}) "
+    r"(?:do not|does not|don't|dont|doesn't|doesnt|never|did not|didn't|are not|aren't)"
+    r" (?:even |really )?(?:stretch|touch|work|train|cover|use|target)"
+    r"|\b(?:we|you) (?:do not|don't|dont|never) (?:even )?(?:stretch|work|train|touch) (?:that|it|there|this)\b"
+)
+"""The same as said of another place: "not part of what we stretch", "a place the programme doesn't touch"."""
 
 
 def body_in(reply: Said) -> str | None:

@@ -225,6 +225,8 @@ def _tells_when(reply: Said, index: int) -> bool:
     """ "Did it after school", "still numb this evening": a time of something else than a session to come."""
     clause = reply.clauses[reply.clause[index]]
     before = [i for i in clause if i < index]
+    if before and reply.units[index - 1].text == "since":
+        return True
     if reply.units[index].text in _PARTS_OF_DAY:
         was = any({"felt", "was", "went", "were"} & set(reply.units[i].text.split(" ")) for i in before)
         if was or any(reply.units[i].text in _HAS for i in clause if i > index):

@@ -112,11 +112,17 @@ def _changed(reply: Said) -> int | None:
         after = any(reply.concept(i) in ("now", "to") for i in near) or bool(
             words_in(reply, near) & {"then", "after", "afterwards"}
         )
-    right = all(0 <= figure.value <= 10 for figure in found)
+    clause = reply.clauses[reply.clause[first.first]]
+    told = any(reply.concept(i) in _OF_AN_HOUR and reply.units[i].text not in _FELL for i in clause)
+    hours = told and any(reply.concept(i) == "from" for i in ahead) and not reply.at("pain", "sore")
+    right = all(0 <= figure.value <= 10 for figure in found) and not hours
     return math.ceil(last.value) if before and after and right else None
 
 
 _WAS = ("was a", "it was")
+_OF_AN_HOUR = words("time time-part other-why someone none unit counted word")
+"""What numbers of a clause belong to where no pain is named: "in meetings from eight to six", "worked from 9 to 5"."""
+_FELL = words("went down dropped fell eased came improved reduced better back started stretching session so thing way")
 
 
 def _contradicts(reply: Said, kept: list[Figure]) -> bool:
@@ -188,13 +194,14 @@ def _latest(reply: Said, named: list[Figure]) -> Figure | None:
     late = any(is_later(reply, i) for i in own) and not words_in(reply, own) & {"before", "earlier", "woke"}
     now = reply.units[last.last + 1].text if last.last + 1 < len(reply.units) else ""
     gone = any(reply.concept(i) in ("gone", "settled") for i in between)
-    if (early and late) or gone or now in ("now", "right now", "at the moment"):
+    if (early and late) or gone or now in _AFTERWARDS:
         return (
             last if beside(reply, first, ("yesterday", "past")) else replace(last, worst=max(first.worst, last.worst))
         )
     return None
 
 
+_AFTERWARDS = ("now", "right now", "at the moment", "after", "afterwards", "at the end", "by the end")
 _EARLIER = words("morning before woke wake start started beginning first initially earlier breakfast was")
 
 

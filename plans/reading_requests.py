@@ -64,7 +64,7 @@ _OF_A_TIME = words(
 def _asks(reply: Said) -> bool:
     return (
         any(not _is_answered(reply, i) for i in reply.at("question"))
-        or reply.concept(0) == "asks"
+        or (reply.concept(0) == "asks" and reply.units[0].text not in ("when", "where"))
         or (reply.units[:1] != () and reply.units[0].text == "should i")
     )
 

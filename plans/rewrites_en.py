@@ -35,6 +35,7 @@ _WRITTEN = (
     ),
     ("heart", r"\bheart (?:a|my \w+) (pop|snap|crack|click|tear|crunch)\b", r"heard a \1"),
     ("let", r"\b(my|the) let (<BODY>)\b", r"\1 left \2"),
+    ("were", r"\b(its|it's|it is|is) were (we|i|you)\b", r"\1 where \2"),
     ("were", r"\bnot were (we|i|the|you)\b", r"not where \1"),
     (
         "more",

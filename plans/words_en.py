@@ -37,7 +37,8 @@ CONTRACTIONS = {
 }  # fmt: skip
 
 MISSPELT = {
-    "sone": "done", "nwo": "now", "mst": "most", "moist": "most", "wel": "well", "sik": "sick", "matt": "mat",
+    "sone": "done", "nwo": "now", "mst": "most", "moist": "most", "wel": "well", "sik": "sick", "ahcy": "achy",
+    "matt": "mat",
     "coudnt": "could not", "couldt": "could not",
     "rly": "really", "tysm": "thanks", "2day": "today", "dd": "did", "wnet": "went", "wetn": "went", "popp": "pop",
     "oen": "one", "excpet": "except", "yuo": "you", "plese": "please", "thnaks": "thanks", "ony": "only", "fo": "of",
@@ -291,8 +292,8 @@ PHRASES = {
         "very, not too, not really, not that, not so, not super, no extra, no unusual"
     ),
     "someone": (
-        "my|our dad|mum|mom|father|mother|husband|wife|partner|son|daughter|brother|sister|uncle|granny|nan|coach, "
-        "my|our "
+        "my|our whole? crew|team|squad|choir|orchestra|section, my|our "
+        "dad|mum|mom|father|mother|husband|wife|partner|son|daughter|brother|sister|uncle|granny|nan|coach, my|our "
         "friend|colleague|neighbour|neighbor|boss|kid|child|baby|dog|cat|grandma|grandad|flatmate|teammate|mate, my "
         "boyfriend|girlfriend|aunt, hubby, somebody else, wifes, husbands, mums, dads, my|our "
         "cousin|cousins|nephew|niece|grandson|granddaughter|grandchild|grandchildren|neighbours|colleagues, someone "
@@ -897,9 +898,10 @@ PHRASES = {
         "flu|a_cold|covid|a_bug, floored by flu|a_cold|covid|a_bug|the_flu"
     ),
     "other-why": (
-        "too hot, child|kid|kids|son|daughter|baby|husband|wife|mother|father is|was|are sick|ill|unwell, forgot, "
-        "forgot about it, forgot it, travelling, traveling, no mat, no space, no equipment, no band, lost motivation, "
-        "no motivation, not motivated, could not be bothered, did not feel like it, not feel like it, not in the mood, "
+        "missed the|my ferry|plane|tram|turn|exit|match|game|film|sunset|start, too hot, "
+        "child|kid|kids|son|daughter|baby|husband|wife|mother|father is|was|are sick|ill|unwell, forgot, forgot about "
+        "it, forgot it, travelling, traveling, no mat, no space, no equipment, no band, lost motivation, no "
+        "motivation, not motivated, could not be bothered, did not feel like it, not feel like it, not in the mood, "
         "not feeling it|up_to_it, no energy, too tired, tired, knackered, shattered, lazy, no room, power cut, guests, "
         "visitors, wedding, party, lost the link, fell asleep on the sofa|couch, dog tired, so tired, sleepy, on the "
         "road, not bothered, cba, heart was not in it, no heart for it, bored of it, got bored, slept in, slept "
@@ -1323,21 +1325,22 @@ PHRASES = {
         "on me, a belt around, tight belt, like a belt, iron band, in a vice, presses, presses me, pushes on"
     ),
     "breathless": (
-        "breathless, breathlessness, can|could hardly|barely breathe|breath, short of breath, shortness of breath, can "
-        "not breathe|breath, could not breathe|breath, can not catch my breath, could not catch my breath, "
-        "struggle|struggling|struggled to breathe|breath, gasping, hard to breathe|breath, difficulty breathing, "
-        "trouble breathing, not breathe|breath, wheezing, difficult|difficulties to breathe|breath, unable to breathe, "
-        "not get enough? air|breath, no air, not breathing well|properly, fighting for breath, catch my breath, "
-        "breathing difficulty|difficulties|problems|trouble, breath problem|problems, can not get my breath, could not "
-        "get my breath, suffocating, problem|problems to? breathe|breath|breathing, breathing is hard|difficult|heavy, "
-        "short breath, lack of air|breath, not able to breathe, no breath, missing air, can|could not finish|get a "
-        "sentence, can|could not get a whole sentence, huffing like, huffing sitting, can not finish "
-        "sentences|a_sentence, terribly short of breath, no puff left, can|could not get any? air in?, not get my "
-        "breath back, not get any? air in, no breath left, air hunger, get no air, got no air, getting no air, out of "
-        "air, no oxygen, can not take a? breath|air, breath does not come, breathing short, short breathing, breath is "
-        "short|gone|not_coming, need air, no wind, air does not come, the air misses me, lacks me the air, missing the "
-        "air, lungs will|do|did not fill|open|work|expand, can|could not fill my lungs, can|could not get a "
-        "full|deep|proper breath, can|could not take a full|deep|proper breath, no full breath, half a breath only, "
+        "almost|nearly|practically no air|breath, get|getting|got hardly|barely|little|too_little "
+        "air, no air when|if i, breathless, breathlessness, can|could hardly|barely breathe|breath, short of breath, "
+        "shortness of breath, can not breathe|breath, could not breathe|breath, can not catch my breath, could not "
+        "catch my breath, struggle|struggling|struggled to breathe|breath, gasping, hard to breathe|breath, difficulty "
+        "breathing, trouble breathing, not breathe|breath, wheezing, difficult|difficulties to breathe|breath, unable "
+        "to breathe, not get enough? air|breath, no air, not breathing well|properly, fighting for breath, catch my "
+        "breath, breathing difficulty|difficulties|problems|trouble, breath problem|problems, can not get my breath, "
+        "could not get my breath, suffocating, problem|problems to? breathe|breath|breathing, breathing is "
+        "hard|difficult|heavy, short breath, lack of air|breath, not able to breathe, no breath, missing air, "
+        "can|could not finish|get a sentence, can|could not get a whole sentence, huffing like, huffing sitting, can "
+        "not finish sentences|a_sentence, terribly short of breath, no puff left, can|could not get any? air in?, not "
+        "get my breath back, not get any? air in, no breath left, air hunger, get no air, got no air, getting no air, "
+        "out of air, no oxygen, can not take a? breath|air, breath does not come, breathing short, short breathing, "
+        "breath is short|gone|not_coming, need air, no wind, air does not come, the air misses me, lacks me the air, "
+        "missing the air, lungs will|do|did not fill|open|work|expand, can|could not fill my lungs, can|could not get "
+        "a full|deep|proper breath, can|could not take a full|deep|proper breath, no full breath, half a breath only, "
         "breath stops halfway, can|could not draw breath, can|could not get air, starved of air, bad air, get bad air, "
         "no good air, badly air"
     ),
@@ -1729,10 +1732,12 @@ PHRASES = {
     "one": "one",
     # --- harmless --------------------------------------------------------------------------------------------------
     "harmless": (
-        "band|bands is|was too? weak, popped out of bed, popped my feet|phone, tore|ripped|tear|tearing through, "
-        "snapped it, saw stars outside, went blind into, fainted|fainting from laughing|laughter, went numb watching, "
-        "tingling|swelling|numb|bursting with excitement|pride|joy|anticipation|happiness, pins and needles waiting, "
-        "on pins and needles to, no pain no gain, stab|stabbed|stabs at, breathless with, weak willed, electric "
+        "during|in the second|first half of the? game|match|concert|show|film, during the second|first half, at half "
+        "time, half time, band|bands is|was too? weak, popped out of bed, popped my feet|phone, "
+        "tore|ripped|tear|tearing through, snapped it, saw stars outside, went blind into, fainted|fainting from "
+        "laughing|laughter, went numb watching, tingling|swelling|numb|bursting with "
+        "excitement|pride|joy|anticipation|happiness, pins and needles waiting, on pins and needles to, no pain no "
+        "gain, stab|stabbed|stabs at, breathless with, weak willed, electric "
         "music|car|bike|blanket|scooter|guitar|toothbrush|heater|kettle|shower|bill|fan, pine|knitting needles, "
         "needles on the, atmosphere was electric, popped over|round|up|on|to|by|back|down|into, popped in "
         "to|for|and|at|after|before|between|quickly|a|early|late, popped out to|for, pop over|round|up|by|to, pop in "
@@ -1753,7 +1758,7 @@ PHRASES = {
         "shooting hoops|stars|pool|a_film, photo shooting, shoot me|you|for, shooting range|party, troubleshooting, "
         "will shoot, drop dead, dead bug|bugs|hang|hangs, phone went dead, battery went dead, line went dead, sharp "
         "at, am|pm sharp, oclock sharp, look sharp, stay sharp, looking sharp, sharp "
-        "dresser|dressed|suit|eye|eyes|mind|wit|cookie|turn|bend|minded, mind is sharp, feel sharp, feeling sharp, "
+        "dresser|dressed|suit|eye|eyes|mind|wit|cookie|turn|bend|minded, mind is sharp,  "
         "feels sharp mentally, pretty sharp today, sharp focus|start, sharp end, blood sweat and? tears, in tears "
         "laughing, tears of joy|laughter, burst into tears, head exploded, mind exploded, mind blown, blown away, blew "
         "my mind, chest opener|openers|opening|stretch|stretches|expansion|press|presses|fly|flies|day, chest "
