@@ -73,7 +73,8 @@ def step(
     if overruling is None:
         return _ground(way, position, past, today, ask=ask).decision
     if overruling.goes_on and past.last is not None:
-        ground = _go_on(way, position, past, today, let_go=True)
+        since = _reported_since(way, position, past, today, ask=ask) if overruling.newer else None
+        ground = since or _go_on(way, position, past, today, let_go=True)
     else:
         ground = _ground(way, position, past, today, ask=ask)
     return overruled(way, ground, overruling)
@@ -84,21 +85,28 @@ def _ground(way: Way, position: Position, past: Past, today: date, *, ask: bool)
     last = past.last
     if last is None:
         return Ground(Decision(*way.hand_out(position), reason="start"), position)
-    question = question_of(past, asked_on=today) if ask and past.heard.opens else None
-    if question is not None:
-        return Ground(Decision(RowKind.ASKING, position, question=question, reason=f"ask-{question}"), position)
+    asking = _asking(position, past, today) if ask else None
+    if asking is not None:
+        return asking
     kind = last.kind
     if kind is AWAY and (held := _held_back(way, position, past, today)) is not None:
         return held
     if kind in _GOES_ON:
         return _go_on(way, position, past, today)
-    if kind is SESSION and not last.delivered and last.checkin == _NOTHING:
-        return Ground(Decision(*way.hand_out(position), reason="undelivered"), position)
+    if kind is SESSION and not last.delivered and last.checkin == _NOTHING and past.source is last:
+        return _go_on(way, position, past, today)
     looked = _looked_at(way, position, past, today)
     if kind is MEASURE and way.trains:
         return _after_measure(way, position, looked, recorded=last.recorded)
     done = kind is SESSION and past.last_heard.done
     return _decided(way, position, looked, done, kind is REST and last.prescribed, lapse_of(past, today))
+
+
+def _asking(position: Position, past: Past, today: date) -> Ground | None:
+    question = question_of(past, asked_on=today) if past.heard.opens else None
+    if question is None:
+        return None
+    return Ground(Decision(RowKind.ASKING, position, question=question, reason=f"ask-{question}"), position)
 
 
 MEASURE, AWAY, SETTLED = RowKind.MEASURE, RowKind.AWAY, Morning.SETTLED
@@ -143,15 +151,26 @@ def _on_a_day_off(position: Position, seen: Evidence, given: tuple[Vote, ...]) -
 
 
 def _go_on(way: Way, position: Position, past: Past, today: date, *, let_go: bool = False) -> Ground:
+    if past.tested == position.day and not way.together:
+        position = passed(position)
     moved, lapse = way.after_lapse(position, lapse_of(past, today))
-    waited = past.last is not None and past.last.kind is RowKind.WAITING
+    kind = past.last.kind if past.last is not None else None
+    waited = kind is RowKind.WAITING
     if way.together and waited:
         moved = moved._replace(level=LIGHTEST)
-    reason = "well-again" if past.last is not None and past.last.kind is RowKind.AWAY else "went-on"
+    reason = "well-again" if kind is AWAY else "undelivered" if kind is SESSION and not let_go else "went-on"
     if lapse is not None:
         reason = "lapse"
     decision = Decision(*way.hand_out(moved), reason=reason, votes=(lapse,) if lapse else ())
     return Ground(decision, moved, after_lapse=lapse is not None, after_waiting=waited or let_go)
+
+
+def _reported_since(way: Way, position: Position, past: Past, today: date, *, ask: bool) -> Ground | None:
+    """What was reported while the course waited or since, and the coach has not seen. None when nothing holds back."""
+    if past.last is None or past.last.kind is not RowKind.WAITING or past.source is None:
+        return None
+    asking = _asking(position, past, today) if ask else None
+    return asking or _held_back(way, position, past, today)
 
 
 def _held_back(way: Way, position: Position, past: Past, today: date) -> Ground | None:
@@ -247,7 +266,7 @@ def _looked_at(way: Way, position: Position, past: Past, today: date) -> tuple[A
         way.heaviness.next_is_heavier(position.day - (way.together and way.trains), past.clean_days, past.known),
         said,
         before,
-        past.judged or (on_rest and last is not None and _softened(way, last)),
+        past.judged or (source is not None and _softened(way, source)),
         on_rest,
         past.lingering(),
         weeks if weeks is not None and weeks[1] >= WEEK_FROM else None,
@@ -260,7 +279,7 @@ def _looked_at(way: Way, position: Position, past: Past, today: date) -> tuple[A
 
 def _softened(way: Way, entry: Entry) -> bool:
     """A session or test that a report before it turned into a date off: the row keeps its day."""
-    return entry.kind is REST and entry.day is not None and way.kind_of(entry.day) is not REST
+    return entry.prescribed and entry.kind is REST and entry.day is not None and way.kind_of(entry.day) is not REST
 
 
 _NOT_BEFORE = ("not-done", "unsure-flag")

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from functools import lru_cache, partial
 
 from plans.checkin import CheckIn, Completion, FlagState, Kind, Place
-from plans.rules import Settings, counted_pain, counts_as_done, hurts_on, is_sore
+from plans.rules import Evidence, Settings, Verdict, counted_pain, counts_as_done, hurts_on, is_sore, votes
 
 AT_LEAST_PART = (Completion.DONE, Completion.PART)
 
@@ -38,6 +38,8 @@ class Heard:
     """Points of pain there, as a week counts them."""
     nerves_denied: bool
     """Nerve signs that went away."""
+    weight: Verdict
+    """The most cautious verdict that it calls for by itself, apart from a session that was not done."""
 
 
 def _heard(said: CheckIn, settings: Settings, usual: int) -> Heard:
@@ -45,6 +47,7 @@ def _heard(said: CheckIn, settings: Settings, usual: int) -> Heard:
     unfinished = (done and said.pain is None) or (said.odd and (said.pain is None or said.kind is None))
     felt = said.pain if said.pain is not None else 1 if said.sore else None
     counted = counted_pain(said, usual) if said.pain is not None else None
+    given = votes(Evidence(said, usual=usual, settings=settings, on_rest=True))
     return Heard(
         said,
         settings,
@@ -59,6 +62,7 @@ def _heard(said: CheckIn, settings: Settings, usual: int) -> Heard:
         well=felt is not None and felt <= usual and not said.sore,
         counted=counted if here else None,
         nerves_denied=said.kind is Kind.NERVE and said.flag_state is FlagState.DENIED,
+        weight=max((vote.verdict for vote in given if vote.verdict is not None), default=Verdict.ADVANCE),
     )
 
 

@@ -36,6 +36,7 @@ SESSION, ASKING, WAITING = RowKind.SESSION, RowKind.ASKING, RowKind.WAITING
 NOT_LINGERING = Lingering.NO
 _ONLY_A_DATE = frozenset({RowKind.ASKING, RowKind.OFF})
 _UNJUDGED = frozenset({*_ONLY_A_DATE, RowKind.AWAY})
+_HANDS_OUT_NOTHING = frozenset({*_UNJUDGED, WAITING})
 _EXCUSED = frozenset({RowKind.REST, RowKind.MEASURE})
 
 
@@ -96,6 +97,7 @@ class Past:
         "nerve_before",
         "over_tightness",
         "source",
+        "tested",
         "tried",
     )
 
@@ -128,6 +130,8 @@ class Past:
         """Sessions done clean in the fourteen dates up to the last of them: date and day."""
         self.clean_days: tuple[int, ...] = ()
         """The days of these, oldest first."""
+        self.tested: int | None = None
+        """The day of the test that was taken last, as long as no other day was handed out since."""
         self.tried: tuple[int, int] | None = None
         """The day in hand and its level, as far as it is tried again and again."""
         self.earlier_tries = 0
@@ -164,6 +168,8 @@ class Past:
         if self._soreness is not None:
             self._soreness.hears(entry.voted)
         self._take_source(entry, heard)
+        if kind not in _HANDS_OUT_NOTHING:
+            self.tested = entry.day if entry.recorded else None
         if kind not in _ONLY_A_DATE:
             self.last, self.last_heard, self.over_tightness = entry, heard, 0
         if kind is SESSION:
@@ -180,9 +186,11 @@ class Past:
             self._nerves += 1
 
     def _take_source(self, entry: Entry, heard: Heard) -> None:
-        if entry.kind is SESSION or (heard.reports and entry.kind is not WAITING):
+        if entry.kind is SESSION or (heard.reports and (entry.kind is WAITING or not self._weighs_more(heard))):
             self.source, self.heard, self.mornings, self.asked_on = entry, heard, [], []
             self.nerve_before, self.judged = self._nerves > 0, False
+            if entry.morning is not None and entry.kind is not SESSION:
+                self.mornings.append((entry.on, entry.morning))
         elif entry.kind is WAITING:
             self.source, self.heard, self.mornings, self.asked_on = None, self._silence, [], []
             self.judged = True
@@ -192,6 +200,10 @@ class Past:
             if entry.kind is ASKING:
                 self.asked_on.append(entry.on)
             self.judged = self.judged or entry.kind not in _UNJUDGED
+
+    def _weighs_more(self, heard: Heard) -> bool:
+        """Whether what was not judged yet calls for more caution than a report after it."""
+        return not self.judged and self.heard.weight > heard.weight
 
     def _take_session(self, entry: Entry, heard: Heard) -> None:
         on, day, tightness = entry.on, entry.day or 0, entry.checkin.tightness

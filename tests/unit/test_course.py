@@ -484,3 +484,81 @@ def test_a_question_stands_for_its_date_and_keeps_the_place() -> None:
     found = ask(Position(1, 1), held(1, CheckIn(Completion.DONE, pain=4), level=1))
     assert (found.kind, found.day, found.position) == (RowKind.ASKING, None, Position(1, 1))
     assert (found.question, found.reason, found.votes) == (Question.MORNING, "ask-morning", ())
+
+
+# --- what is reported on other dates ----------------------------------------------------------------------------------
+
+LONG = programme(*[session() for _ in range(40)])
+PAIN_7 = CheckIn(Completion.DONE, pain=7, kind=Kind.DULL_BOTH, place=Place.HERE, odd=True)
+REPORT_7 = replace(PAIN_7, completion=None)
+LITTLE = CheckIn(pain=2, kind=Kind.DULL_BOTH, place=Place.HERE, odd=True)
+
+
+def on_date(after: int, kind: RowKind, said: CheckIn | None = None, **more: object) -> Entry:
+    return Entry(START + timedelta(days=after), kind, checkin=said or CheckIn(), **more)  # type: ignore[arg-type]
+
+
+@pytest.mark.parametrize(
+    "past",
+    [
+        [held(1, CheckIn(), delivered=False), on_date(1, RowKind.OFF, REPORT_7)],
+        [held(1, PAIN_7), on_date(1, RowKind.OFF, LITTLE)],
+        [held(1, PAIN_7), on_date(1, RowKind.AWAY, LITTLE)],
+        [held(1, PAIN_7), on_date(1, RowKind.AWAY)],
+        [held(1, CheckIn(Completion.DONE, pain=1)), on_date(1, RowKind.AWAY, REPORT_7)],
+    ],
+    ids=["undelivered", "less on a day off", "less while away", "before a pause", "while away"],
+)
+@pytest.mark.parametrize("morning", [Morning.SETTLED, Morning.WORSE])
+def test_a_pain_of_seven_brings_a_date_off_whatever_rows_follow(past: list[Entry], morning: Morning) -> None:
+    found = ask(Position(1), *past, on_date(2, RowKind.ASKING, morning=morning), plan=LONG, on=2)
+    assert (found.kind, found.position, found.prescribed) == (RowKind.REST, Position(1, 1), True)
+    assert any(vote.tell is Tell.NOW for vote in found.votes)
+
+
+def test_worse_twice_waits_though_more_was_reported_between() -> None:
+    sore = CheckIn(Completion.DONE, pain=4)
+    rest = on_date(1, RowKind.REST, replace(LITTLE, pain=4), prescribed=True, morning=Morning.WORSE)
+    found = ask(Position(1, 1), held(1, sore), rest, on_date(2, RowKind.ASKING, morning=Morning.WORSE), plan=LONG, on=2)
+    assert (found.kind, found.verdict) == (RowKind.WAITING, Verdict.REFER)
+
+
+def test_a_session_that_a_report_turned_into_a_date_off_is_not_judged_again_after_a_pause() -> None:
+    off = Entry(START + timedelta(days=1), RowKind.REST, 2, 1, prescribed=True, checkin=REPORT_7)
+    settled = on_date(3, RowKind.ASKING, morning=Morning.SETTLED)
+    found = ask(Position(2, 1), held(1), off, on_date(2, RowKind.AWAY), settled, plan=LONG, on=3)
+    assert (found.kind, found.position) == (RowKind.SESSION, Position(2, 1))
+
+
+def test_sessions_that_never_arrived_count_as_missed() -> None:
+    past = [held(n + 1, after=n) for n in range(9)]
+    past += [held(10, CheckIn(), after=9 + n, delivered=False) for n in range(35)]
+    found = ask(Position(10), *past, plan=LONG)
+    assert (found.day, found.reason) == (1, "lapse")
+    found = ask(Position(10), *past[:12], plan=LONG)
+    assert (found.day, found.position.level, found.reason) == (10, 0, "undelivered")
+
+
+@pytest.mark.parametrize("kind", [RowKind.AWAY, RowKind.WAITING])
+def test_a_test_that_was_taken_is_not_asked_for_again_after_a_pause(kind: RowKind) -> None:
+    plan = programme(session(), TEST, session(), session())
+    tested = Entry(START + timedelta(days=1), RowKind.MEASURE, 2, recorded=True)
+    found = ask(Position(2), held(1), tested, on_date(2, kind), plan=plan, on=3)
+    assert (found.kind, found.day) == (RowKind.SESSION, 3)
+    found = ask(Position(2), held(1), tested._replace(recorded=False), on_date(2, kind), plan=plan, on=3)
+    assert (found.kind, found.day) == (RowKind.MEASURE, 2)
+
+
+@pytest.mark.parametrize(("newer", "kind"), [(False, RowKind.SESSION), (True, RowKind.REST)])
+def test_what_was_reported_since_the_coach_let_go_holds_back(newer: bool, kind: RowKind) -> None:
+    past = [held(1, CheckIn(Completion.DONE, pain=8)), on_date(1, RowKind.WAITING, REPORT_7)]
+    settled = on_date(2, RowKind.ASKING, morning=Morning.SETTLED)
+    found = ask(Position(1, 1), *past, settled, plan=LONG, on=2, overruling=Overruling(Word.GO_ON, newer))
+    assert found.kind is kind
+
+
+def test_an_unsure_sign_since_the_coach_let_go_is_asked_back() -> None:
+    numb = CheckIn(kind=Kind.NERVE, flag=Flag.CLINICIAN, flag_state=FlagState.UNSURE)
+    past = [held(1, CheckIn(Completion.DONE, pain=8)), on_date(1, RowKind.WAITING, numb)]
+    found = ask(Position(1, 1), *past, plan=LONG, on=2, overruling=Overruling(Word.GO_ON, newer=True))
+    assert found.question is Question.FLAG
