@@ -33,7 +33,6 @@ from db.helpers import Right
 from db.people import Spoken
 from db.schema import Coach, Person
 from db.writer import current_session
-from plans.redflags import find_flag
 from plans.units import units_of
 
 log = logging.getLogger(__name__)
@@ -110,16 +109,21 @@ class _Rooms:
             desk = self._desk(update)
             person = await self._person(desk, update)
             rest = " ".join(context.args or [])
-            if act is not COMMANDS["start"] and find_flag(rest, language=person.language) is not None:
+            flagged = act is not COMMANDS["start"] and listening.sign_in(rest, person.language) is not None
+            if flagged:
                 await listening.heard(desk, person, rest)
-            try:
-                await act(desk, person, rest)
-            except NotAllowed as refused:
-                log.info("not-allowed", extra={"update": update.update_id, "chat": person.chat})
-                await desk.say(person, Message(desk.words(person).say(refused.words)))
+            if not flagged or act is COMMANDS["stop"]:
+                await self._serve(desk, person, update, act, rest)
             await day.offer(desk, person)
 
         return handler
+
+    async def _serve(self, desk: Desk, person: Person, update: Update, act: Command, rest: str) -> None:
+        try:
+            await act(desk, person, rest)
+        except NotAllowed as refused:
+            log.info("not-allowed", extra={"update": update.update_id, "chat": person.chat})
+            await desk.say(person, Message(desk.words(person).say(refused.words)))
 
     async def tapped(self, update: Update, context: Context) -> None:
         desk = self._desk(update)

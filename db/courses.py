@@ -7,7 +7,7 @@ from dataclasses import fields
 from datetime import date, datetime
 from enum import StrEnum
 
-from sqlalchemy import ColumnElement, delete, exists, select
+from sqlalchemy import ColumnElement, delete, exists, func, select
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from db.due import DueKind
@@ -214,8 +214,9 @@ async def note_answer(
     said: Sequence[tuple[str, str]],
     now: datetime,
 ) -> None:
-    """Keeps each fact of an answer as it came; the same update counts once."""
-    for n, (name, value) in enumerate(said):
+    """Keeps each fact of an answer as it came, after those that the same update has said before."""
+    before = await session.scalar(select(func.max(Answer.n)).where(Answer.update_id == update_id))
+    for n, (name, value) in enumerate(said, start=0 if before is None else before + 1):
         session.add(
             Answer(
                 update_id=update_id,

@@ -3,7 +3,8 @@ where it makes things more cautious."""
 
 from __future__ import annotations
 
-from dataclasses import fields, replace
+from collections.abc import Sequence
+from dataclasses import dataclass, fields, replace
 
 from bot.flows import day, telling
 from bot.flows.desk import Desk
@@ -24,6 +25,7 @@ from plans.past import Past
 from plans.rules import Evidence, Settings, Verdict, Vote, votes
 from plans.shortening import counted
 from plans.talk import Ask, answered, next_ask
+from plans.track import lighter
 
 FIRST = {
     "some": Completion.DONE,
@@ -83,7 +85,9 @@ def _after_tap(before: CheckIn, action: str, value: str) -> CheckIn:
         earlier = before.pain if before.odd or _is_confirmed(before) else None
         return replace(before, completion=Completion.DONE, pain=earlier if earlier is not None else 0)
     if action in FIRST:
-        return replace(before, completion=FIRST[action], pain=before.pain if before.odd else None)
+        return replace(
+            before, completion=FIRST[action], pain=before.pain if before.odd or _is_confirmed(before) else None
+        )
     if action == "odd":
         return replace(before, odd=True)
     if action == "tight":
@@ -134,35 +138,47 @@ async def change(
     quote: str | None = None,
 ) -> None:
     """Stores a changed check-in, acts on what it makes more cautious, and shows what is next."""
-    if row.minutes is not None and row.day is not None:
-        after = await _in_time(desk, course, row, after)
+    after = await _in_time(desk, course, row, after)
     if after == before:
         return
-    await measures.close(desk.session, course, desk.now)
-    await _write(desk, person, row, before, after, quote)
-    fresh = await _fresh_votes(desk, course, row, before, after)
-    await telling.tell(desk, course, fresh, row=row, said=after, quote=quote)
-    await _tell_of_denial(desk, course, row, before, after)
-    if after.why is Why.ILL and after.completion is Completion.NONE and course.paused != day.PAUSED_BY_COACH:
-        course.paused, course.back_on = "ill", None
+    fresh = await _hear(desk, person, course, row, before, after, quote)
     newest = await courses.last_row(desk.session, course)
     if newest is None:
         raise LookupError(f"course {course.id} has an answer but no row")
+    is_ill = after.why is Why.ILL and after.completion is Completion.NONE
+    if is_ill and newest.id == row.id and course.paused != day.PAUSED_BY_COACH:
+        course.paused, course.back_on = "ill", None
     if any(vote.verdict is Verdict.REFER for vote in fresh):
         await _refer(desk, person, course, newest, after)
     elif newest.kind == RowKind.ASKING:
-        await _answer_question(desk, person, course, newest)
+        await _answer_question(desk, person, course, newest, fresh if before.pain is not None else ())
         return
     elif newest.id != row.id:
-        await _late(desk, person, course, row, newest, fresh)
+        in_steps = next_ask(before) is not None
+        given = await _fresh_votes(desk, course, row, CheckIn(), after) if in_steps else fresh
+        await _late(desk, person, course, row, newest, given)
         return
     else:
         await _soften(desk, course, row, before, after)
     await show_again(desk, person, course, row)
 
 
+async def _hear(
+    desk: Desk, person: Person, course: Course, row: LedgerRow, before: CheckIn, after: CheckIn, quote: str | None
+) -> list[Vote]:
+    """Stores a changed check-in and tells the coach of the votes that are new with it, which it returns."""
+    await measures.close(desk.session, course, desk.now)
+    await _write(desk, person, row, before, after, quote)
+    fresh = await _fresh_votes(desk, course, row, before, after)
+    await telling.tell(desk, course, fresh, row=row, said=after, quote=quote)
+    await _tell_of_denial(desk, course, row, before, after)
+    return fresh
+
+
 async def _in_time(desk: Desk, course: Course, row: LedgerRow, said: CheckIn) -> CheckIn:
-    """What is said of a session that was cut to the client's minutes."""
+    """What is said of a session, also of one that was cut to the client's minutes."""
+    if row.minutes is None or row.day is None:
+        return said
     programme = await desk.programme_of(course, row)
     fit = bodies.fit_of(course, row, await courses.history(desk.session, course))
     short, whole = (bodies.handed_out(programme, row, one) for one in (fit, replace(fit, minutes=None)))
@@ -231,10 +247,15 @@ async def _refer(desk: Desk, person: Person, course: Course, newest: LedgerRow, 
     await desk.say(person, caution(desk.words(person), said))
 
 
-async def _answer_question(desk: Desk, person: Person, course: Course, newest: LedgerRow) -> None:
-    """Fills the row that waited for this answer; a further question keeps it open."""
+async def _answer_question(
+    desk: Desk, person: Person, course: Course, newest: LedgerRow, risen: Sequence[Vote]
+) -> None:
+    """Fills the row that waited for this answer; a further question keeps it open.
+
+    `risen` are the new votes of a pain that was there before: what rests does so whatever else is open.
+    """
     await _take_buttons(desk, person, newest)
-    await day.fill(desk, person, course, newest)
+    await day.fill(desk, person, course, newest, held_by=risen)
 
 
 async def _take_buttons(desk: Desk, person: Person, row: LedgerRow) -> None:
@@ -244,25 +265,41 @@ async def _take_buttons(desk: Desk, person: Person, row: LedgerRow) -> None:
 
 
 async def _late(
-    desk: Desk, person: Person, course: Course, row: LedgerRow, newest: LedgerRow, fresh: list[Vote]
+    desk: Desk, person: Person, course: Course, row: LedgerRow, newest: LedgerRow, given: list[Vote]
 ) -> None:
-    """An answer for an older day: kept, counted, and acting only where it is more cautious."""
+    """An answer for an older day: kept, counted, and acting only where it is more cautious.
+
+    `given` are its new votes; all of them once an answer in steps is whole.
+    """
     words = desk.words(person)
     said = await courses.said_of(desk.session, row)
     missing = next_ask(said)
-    open_today = newest.kind == RowKind.SESSION and await courses.said_of(desk.session, newest) == CheckIn()
+    [(_row, entry, _at)] = await courses.histories(desk.session, LedgerRow.id == newest.id)
+    untouched = entry.checkin == CheckIn()
+    is_session = untouched and newest.kind == RowKind.SESSION
+    is_test = untouched and newest.kind == RowKind.MEASURE and not entry.recorded
+    rests, eases = (any(vote.verdict is verdict for vote in given) for verdict in (Verdict.REST, Verdict.EASE))
     if missing is not None:
         text, buttons = ask(words, row.id, missing, said)
         await desk.say(person, Message(text, buttons))
-    elif open_today and any(vote.verdict is Verdict.REST for vote in fresh):
-        position = courses.position_of(course)
-        off = Decision(RowKind.REST, way.let_go(position), prescribed=True, votes=tuple(fresh), reason=fresh[0].rule)
-        courses.fill_row(newest, course, off)
+    elif rests and (is_session or is_test):
+        courses.fill_row(newest, course, day.off(course, given))
         await day.show(desk, person, course, newest)
-    elif open_today and (newest.decision or {}).get("reason") == "unanswered" and said.pain is not None:
+    elif is_session and (newest.decision or {}).get("reason") == "unanswered" and said.pain is not None:
         await day.remake(desk, person, course, newest)
+    elif is_session and eases:
+        courses.fill_row(newest, course, _lighter(course, newest, given))
+        await day.show(desk, person, course, newest)
     else:
         await desk.say(person, Message(words.say("checkin.late", day=words.weekday(row.local_date))))
+
+
+def _lighter(course: Course, row: LedgerRow, given: list[Vote]) -> Decision:
+    """The lighter version of a session that is handed out."""
+    reason = next(vote.rule for vote in given if vote.verdict is Verdict.EASE)
+    position = lighter(courses.position_of(course))
+    votes = tuple(given)
+    return Decision(RowKind.SESSION, position, day=row.day, verdict=Verdict.EASE, votes=votes, reason=reason)
 
 
 async def _soften(desk: Desk, course: Course, row: LedgerRow, before: CheckIn, after: CheckIn) -> None:
@@ -276,7 +313,8 @@ async def _soften(desk: Desk, course: Course, row: LedgerRow, before: CheckIn, a
     settings = (await desk.programme(course)).settings
     position = courses.position_of(course)
     now = way.soften_today(after, position, settings, bodies.usual_of(course))
-    earlier = way.soften_today(before, position, settings, bodies.usual_of(course))
+    is_whole = next_ask(before) is None
+    earlier = way.soften_today(before, position, settings, bodies.usual_of(course)) if is_whole else None
     if now is None or now.kind is RowKind.WAITING or (earlier and earlier.verdict == now.verdict):
         return
     if row.kind == RowKind.MEASURE:
@@ -326,8 +364,7 @@ async def _take_late_morning(desk: Desk, person: Person, course: Course, row: Le
     await note(desk, person, row, [("morning", said)])
     await _say_noted(desk, person, row, said)
     if said is Morning.WORSE:
-        facts = {"morning": str(said)}
-        await telling.tell_of(desk, course, cause="morning-after", at_once=True, row=row, facts=facts)
+        await _tell_of_worse(desk, course, row)
     words = desk.words(person)
     await desk.say(person, Message(words.say("checkin.late", day=words.weekday(row.local_date))))
 
@@ -338,11 +375,50 @@ async def _say_noted(desk: Desk, person: Person, row: LedgerRow, said: Morning) 
         await desk.edit(person, Message(desk.words(person).say("checkin.morning_noted", answer=said)), row.outbox_id)
 
 
-async def take_morning(desk: Desk, person: Person, course: Course, row: LedgerRow, said: Morning) -> None:
-    """Stores a morning's answer and hands out the day that follows from it."""
+@dataclass(frozen=True, slots=True)
+class Spoken:
+    """What was said beside a morning's answer: of which row, what was known of it before and is after, and the words.
+
+    `now` is what these words say alone.
+    """
+
+    row: LedgerRow
+    before: CheckIn
+    after: CheckIn
+    now: CheckIn
+    quote: str
+
+
+async def take_morning(
+    desk: Desk, person: Person, course: Course, row: LedgerRow, said: Morning, spoken: Spoken | None = None
+) -> None:
+    """Stores a morning's answer, and what was said beside it, and hands out the day that follows from both."""
     row.morning = said
     await note(desk, person, row, [("morning", said)])
     await _say_noted(desk, person, row, said)
-    await day.fill(desk, person, course, row)
+    held: list[Vote] = []
+    if spoken is not None:
+        held = await _hear_beside(desk, person, course, spoken)
+        if any(vote.verdict is Verdict.REFER for vote in held):
+            await _refer(desk, person, course, row, spoken.after)
+            return
+    await day.fill(desk, person, course, row, held_by=held)
+    if said is Morning.WORSE and row.kind == RowKind.ASKING:
+        await _tell_of_worse(desk, course, row)
     if course.state == CourseState.WAITING:
         await desk.say(person, caution(desk.words(person), CheckIn()))
+
+
+async def _hear_beside(desk: Desk, person: Person, course: Course, spoken: Spoken) -> list[Vote]:
+    """Stores what was said beside a morning's answer; returns its new votes, and what rests by these words alone."""
+    after, fresh = await _in_time(desk, course, spoken.row, spoken.after), list[Vote]()
+    if after != spoken.before:
+        fresh = await _hear(desk, person, course, spoken.row, spoken.before, after, spoken.quote)
+    settings = (await desk.programme(course)).settings
+    alone = _acting_votes(spoken.now, settings, nerve_before=False, usual=bodies.usual_of(course))
+    return fresh + [vote for vote in alone if vote.verdict is Verdict.REST and vote not in fresh]
+
+
+async def _tell_of_worse(desk: Desk, course: Course, row: LedgerRow) -> None:
+    facts = {"morning": str(Morning.WORSE)}
+    await telling.tell_of(desk, course, cause="morning-after", at_once=True, row=row, facts=facts)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date, timedelta
 
 from bot.flows import deciding, evening, finishing, moving, noting, showing, telling, times
@@ -13,11 +14,13 @@ from db.courses import CourseState
 from db.delivery import Kind
 from db.schema import Course, LedgerRow, Person
 from plans import localtime
+from plans.checkin import FlagState
 from plans.course import Decision
 from plans.ledger import Entry, Question, RowKind
-from plans.rules import Tell
+from plans.rules import Tell, Verdict, Vote
 from plans.silence import Voice, silent_mornings, voice
 from plans.talk import is_begun, next_ask
+from plans.track import lighter
 
 PAUSED_BY_COACH = "coach"
 """Why a course is paused that its coach has paused: only the coach ends that."""
@@ -138,7 +141,7 @@ async def make(desk: Desk, person: Person, course: Course, day: date, *, by_itse
     programme = await desk.programme(course)
     if course.state == CourseState.WAITING:
         waiting = Decision(RowKind.WAITING, courses.position_of(course), reason="waiting")
-        await courses.make_row(desk.session, course, waiting, day=day, zone=times.zone_of(person), now=desk.now)
+        await _make_unasked(desk, person, course, waiting, day)
         if not by_itself:
             coach = await telling.coach_person(desk, course)
             await desk.say(person, Message(desk.words(person).say("day.waiting", coach=coach.label)))
@@ -147,7 +150,7 @@ async def make(desk: Desk, person: Person, course: Course, day: date, *, by_itse
         course.paused = course.back_on = None
     if course.paused is not None:
         away = Decision(RowKind.AWAY, courses.position_of(course), reason="away")
-        await courses.make_row(desk.session, course, away, day=day, zone=times.zone_of(person), now=desk.now)
+        await _make_unasked(desk, person, course, away, day)
         if not by_itself:
             await desk.say(person, _pause_message(desk, person, course))
         return
@@ -174,6 +177,21 @@ async def make(desk: Desk, person: Person, course: Course, day: date, *, by_itse
     elif decision.kind is not RowKind.OFF:
         await _greet(desk, person, course, row, past)
     await _plan_evening(desk, person, course, row, past)
+
+
+async def _make_unasked(desk: Desk, person: Person, course: Course, decision: Decision, day: date) -> None:
+    """Makes a row that asks nothing: the coach hears of a sign that was still to be asked back."""
+    last = await courses.last_row(desk.session, course)
+    row = await courses.make_row(desk.session, course, decision, day=day, zone=times.zone_of(person), now=desk.now)
+    if last is not None and (await courses.said_of(desk.session, last)).flag_state is FlagState.UNSURE:
+        await _tell_of_unsure_flag(desk, course, row)
+
+
+async def _tell_of_unsure_flag(desk: Desk, course: Course, row: LedgerRow) -> None:
+    facts = {"flag": "unsure"}
+    await telling.tell_of(
+        desk, course, cause="unsure-flag", at_once=True, row=row, facts=facts, red=True, decided="asked"
+    )
 
 
 async def _greet(desk: Desk, person: Person, course: Course, row: LedgerRow, past: list[Entry]) -> None:
@@ -207,14 +225,20 @@ def _silent(person: Person, past: list[Entry]) -> int:
     return silent_mornings(past, localtime.local(heard, times.zone_of(person)).date() if heard else None)
 
 
-async def fill(desk: Desk, person: Person, course: Course, row: LedgerRow) -> None:
-    """Hands out the day of a row that was waiting for an answer; the filling is its making."""
+async def fill(desk: Desk, person: Person, course: Course, row: LedgerRow, *, held_by: Sequence[Vote] = ()) -> None:
+    """Hands out the day of a row that was waiting for an answer; the filling is its making.
+
+    `held_by` are votes of what was said just now; when one of them rests, the date is off whatever came before.
+    """
     programme = await desk.programme(course)
     past = [entry for _row, entry in await courses.history(desk.session, course)]
     decision = await deciding.decide(desk, course, programme, past, row.local_date)
     if decision.kind is None:
         await finishing.finish(desk, person, course, ended_by=await _coach_who(desk, course, decision))
         return
+    hands_out = decision.kind in _HANDED_OUT or decision.question is Question.MORNING
+    if hands_out and any(vote.verdict is Verdict.REST for vote in held_by):
+        decision = off(course, (*held_by, *decision.votes))
     courses.fill_row(row, course, decision)
     row.lacks = deciding.lacking(programme, course, row)
     await _tell_of_making(desk, course, past[:-1], row, decision)
@@ -223,6 +247,16 @@ async def fill(desk: Desk, person: Person, course: Course, row: LedgerRow) -> No
         return
     await show(desk, person, course, row)
     await _plan_evening(desk, person, course, row, past[:-1])
+
+
+_HANDED_OUT = frozenset({RowKind.SESSION, RowKind.MEASURE})
+
+
+def off(course: Course, given: Sequence[Vote]) -> Decision:
+    """A date off that the first of the votes that rest gives. Raises StopIteration without one."""
+    resting = next(vote for vote in given if vote.verdict is Verdict.REST)
+    position = lighter(courses.position_of(course))
+    return Decision(RowKind.REST, position, prescribed=True, votes=tuple(given), reason=resting.rule)
 
 
 async def pause(desk: Desk, person: Person, course: Course, back_on: date | None = None) -> None:
@@ -336,16 +370,7 @@ async def _tell_of_making(desk: Desk, course: Course, past: list[Entry], row: Le
     fresh = [v for v in decision.votes if v.rule in SEEN_IN_THE_MORNING or (waits and v.tell is Tell.NOW)]
     await telling.tell(desk, course, fresh, row=row)
     if decision.question is Question.FLAG:
-        await telling.tell_of(
-            desk,
-            course,
-            cause="unsure-flag",
-            at_once=True,
-            row=row,
-            facts={"flag": "unsure"},
-            red=True,
-            decided="asked",
-        )
+        await _tell_of_unsure_flag(desk, course, row)
     elif decision.kind is RowKind.ASKING and past and past[-1].kind is RowKind.ASKING:
         await telling.tell_of(desk, course, cause="no-answer", at_once=False, row=row)
     if decision.kind is RowKind.SESSION:

@@ -36,7 +36,7 @@ from db.courses import CourseState
 from db.helpers import Right
 from db.schema import Coach, Course, LedgerRow, Person
 from plans.asked_number import only_number
-from plans.checkin import CheckIn, Completion
+from plans.checkin import CheckIn, Completion, Flag, Morning
 from plans.fitting import missed, things
 from plans.glossing import in_english
 from plans.ledger import Question, RowKind
@@ -63,7 +63,7 @@ async def heard(desk: Desk, person: Person, text: str) -> None:
         and waits_for(person) is not Asked.REPLY
         and course is not None
         and course.state != CourseState.JOINING
-        and find_flag(text, language=person.language) is not None
+        and _matters(text, person.language)
     )
     if not flagged and await _answers_own_question(desk, person, text):
         return
@@ -77,8 +77,21 @@ async def heard(desk: Desk, person: Person, text: str) -> None:
         await desk.say(person, Message(desk.words(person).say("coach.help")))
     elif (helps := await assistants.help_words(desk, person)) is not None:
         await desk.say(person, helps)
+    elif (level := sign_in(text, person.language)) is not None:
+        await desk.say(person, Message(desk.words(person).say("checkin.caution", level=str(level), told=False)))
     else:
         await desk.say(person, Message(desk.words(person).say("joining.stranger")))
+
+
+def sign_in(text: str, language: str) -> Flag | None:
+    """How soon a warning sign in words must be seen, also one that hangs on a number; None without one."""
+    flag = find_flag(text, language=language)
+    return read_reply(text, language=language).red_flag or (None if flag is None else flag.level)
+
+
+def _matters(text: str, language: str) -> bool:
+    """Whether words that answer something else hold a warning sign, or a pain that holds a day back."""
+    return sign_in(text, language) is not None or (read_reply(text, language=language).pain or 0) >= HURTS
 
 
 async def _after_the_end(desk: Desk, person: Person, text: str) -> bool:
@@ -88,9 +101,9 @@ async def _after_the_end(desk: Desk, person: Person, text: str) -> bool:
         return False
     if await measuring.typed(desk, person, course, text):
         return True
-    flag = find_flag(text, language=person.language)
-    if flag is not None:
-        await health.flagged_outside_a_course(desk, person, course, flag.level, text)
+    level = sign_in(text, person.language)
+    if level is not None:
+        await health.flagged_outside_a_course(desk, person, course, level, text)
         return True
     await _pass_on(desk, person, course, text)
     return True
@@ -148,13 +161,13 @@ async def _answers_the_coach(desk: Desk, person: Person, text: str) -> bool:
     if reply.request == "stop":
         close(person, Asked.REPLY)
         return False
-    is_no_checkin = reply.red_flag is None and (reply.pain or 0) < HURTS
+    is_no_checkin = not _matters(text, person.language)
     await steering.type_reply(desk, person, about(person), text, keep=is_no_checkin)
     return is_no_checkin
 
 
 HURTS = 3
-"""Pain from which an answer to the coach counts for the rules too: from there they hold a day back."""
+"""Pain from which words that answer or ask something else count for the rules too: from there they hold a day back."""
 
 _TYPED_BY_A_COACH = {
     Asked.FOUND_OUT: ruling.let_go,
@@ -168,9 +181,9 @@ _TYPED_BY_A_COACH = {
 
 
 async def _while_joining(desk: Desk, person: Person, course: Course, text: str) -> None:
-    flag = find_flag(text, language=person.language)
-    if flag is not None and not places.zones_like(text[:80]):
-        await health.flagged_outside_a_course(desk, person, course, flag.level, text)
+    level = sign_in(text, person.language)
+    if level is not None and not places.zones_like(text[:80]):
+        await health.flagged_outside_a_course(desk, person, course, level, text)
     if read_reply(text, language=person.language).request == "stop":
         await leaving.ask(desk, person)
     elif not _is_past_health(course):
@@ -189,28 +202,42 @@ def _is_past_health(course: Course) -> bool:
 
 async def _client_says(desk: Desk, person: Person, course: Course, text: str) -> None:
     reply = read_reply(text, language=person.language)
+    row = await _row_meant(desk, person, course)
     if reply.request == "stop":
+        await _hear_pain_beside(desk, person, course, row, reply, text)
         await leaving.ask(desk, person)
         if reply.red_flag is None:
             return
     if course.paused is not None and reply.red_flag is None and WELL.search(in_english(text, person.language)):
-        await day.well_again(desk, person, course)
+        if not await _hear_pain_beside(desk, person, course, row, reply, text):
+            await day.well_again(desk, person, course)
         return
     if course.state != CourseState.JOINING and await measuring.typed(desk, person, course, text):
         return
-    row = await _row_meant(desk, person, course)
     if row is None:
-        await _pass_on(desk, person, course, text)
+        await _before_the_first_day(desk, person, course, reply, text)
         return
     if await _lacks_a_thing(desk, person, course, row, reply, text):
         return
-    if await _is_a_plain_request(desk, person, course, reply, text):
+    if await _is_a_plain_request(desk, person, course, row, reply, text):
         return
     if await _is_an_open_number(desk, person, course, row, reply, text):
         return
     if await _is_not_today_while_asked(desk, person, course, row, reply):
         return
     await _take(desk, person, course, row, reply, text)
+
+
+async def _before_the_first_day(desk: Desk, person: Person, course: Course, reply: Reply, text: str) -> None:
+    """Words before a course has any row: with a warning sign it waits for the coach before it begins."""
+    level = sign_in(text, person.language)
+    if level is not None:
+        course.state = CourseState.WAITING
+        await health.flagged_outside_a_course(desk, person, course, level, text)
+        return
+    is_served = await _is_a_plain_request(desk, person, course, None, reply, text)
+    if not is_served or _hurts(reply):
+        await _pass_on(desk, person, course, text)
 
 
 async def _row_meant(desk: Desk, person: Person, course: Course) -> LedgerRow | None:
@@ -235,14 +262,28 @@ async def _lacks_a_thing(desk: Desk, person: Person, course: Course, row: Ledger
     thing = missed(text, things(programme.day(row.day)), language=person.language, say=programme.say)
     if thing is None:
         return False
-    await checkin.do_without(desk, person, course, row, thing.name)
+    await _hear_pain_beside(desk, person, course, row, reply, text)
+    if row.kind == RowKind.SESSION:
+        await checkin.do_without(desk, person, course, row, thing.name)
     return True
 
 
-async def _is_a_plain_request(desk: Desk, person: Person, course: Course, reply: Reply, text: str) -> bool:
+SERVED = frozenset({"help", "today", "change-time", "health-changed", "quit-programme", "pause", "thanks"})
+"""Requests that are served here; any other is passed on to the coach."""
+
+
+async def _is_a_plain_request(
+    desk: Desk, person: Person, course: Course, row: LedgerRow | None, reply: Reply, text: str
+) -> bool:
+    """Serves a request; a pain beside it is heard first."""
     words = desk.words(person)
-    if reply.red_flag is not None or (reply.completion is not None and reply.request in ("thanks", "today")):
+    is_report = reply.completion is not None or _hurts(reply)
+    if reply.request is None or reply.red_flag is not None or (is_report and reply.request in ("thanks", "today")):
         return False
+    if reply.request not in SERVED and reply.completion is not None:
+        return False
+    if await _hear_pain_beside(desk, person, course, row, reply, text):
+        return True
     if reply.request == "help":
         await desk.say(person, Message(words.say("client.help")))
     elif reply.request == "today":
@@ -258,11 +299,47 @@ async def _is_a_plain_request(desk: Desk, person: Person, course: Course, reply:
         await day.pause(desk, person, course)
     elif reply.request == "thanks":
         await desk.say(person, Message(words.say("checkin.welcome")))
-    elif reply.request is not None and reply.completion is None:
+    elif reply.completion is None:
         await _pass_on(desk, person, course, text)
     else:
         return False
     return True
+
+
+def _hurts(reply: Reply) -> bool:
+    return (reply.pain or 0) >= HURTS or reply.kind is not None
+
+
+async def _hear_pain_beside(
+    desk: Desk, person: Person, course: Course, row: LedgerRow | None, reply: Reply, text: str
+) -> bool:
+    """Hears a pain that matters beside a request like any other report; True when the course waits from now on."""
+    matters = _hurts(reply) or reply.morning is Morning.WORSE
+    if row is None or reply.red_flag is not None or not matters:
+        return False
+    went_on = course.state != CourseState.WAITING
+    await _hear(desk, person, course, row, reply, text)
+    return went_on and course.state == CourseState.WAITING
+
+
+async def _hear(desk: Desk, person: Person, course: Course, row: LedgerRow, reply: Reply, text: str) -> bool:
+    """Takes words into the check-in, and as the answer to a morning's question; False when they say nothing new."""
+    before = await courses.said_of(desk.session, row)
+    after = await _risen(desk, course, before, merged(before, reply, find_flag(text, language=person.language)))
+    asking = await _takes_morning(desk, course, reply)
+    if reply.morning is not None and asking is not None:
+        spoken = checkin.Spoken(row, before, after, merged(CheckIn(), reply, None), text)
+        await checkin.take_morning(desk, person, course, asking, reply.morning, spoken)
+        return True
+    await checkin.change(desk, person, course, row, before, after, quote=text)
+    return after != before
+
+
+async def _risen(desk: Desk, course: Course, before: CheckIn, after: CheckIn) -> CheckIn:
+    """What was said, with a pain that only rises while "how is it now?" is open."""
+    if before.pain is None or after.pain is None or await _asks_how_now(desk, course) is None:
+        return after
+    return replace(after, pain=max(before.pain, after.pain))
 
 
 async def _is_not_today_while_asked(desk: Desk, person: Person, course: Course, row: LedgerRow, reply: Reply) -> bool:
@@ -285,23 +362,29 @@ async def _is_an_open_number(
 ) -> bool:
     """A bare number answers the number question that is open, or is the day's test.
 
-    While pain is asked for, the only number of a short answer is it, whatever words stand around it.
+    While pain is asked for, the only number of a short answer is it, whatever words stand around it, unless they say
+    how it is this morning.
     """
     said = await courses.said_of(desk.session, row)
     newest = await courses.last_row(desk.session, course)
     asked_pain = next_ask(said) is Ask.PAIN or (newest is not None and newest.kind == RowKind.ASKING)
-    if asked_pain and merged(said, reply, find_flag(text, language=person.language)) == said and reply.error is None:
+    nothing_else = reply.morning is None and reply.error is None
+    if asked_pain and nothing_else and merged(said, reply, find_flag(text, language=person.language)) == said:
         lone = only_number(in_english(text, person.language))
         reply = reply if reply.number is not None or lone is None else replace(reply, number=lone)
     if reply.number is None or reply.completion is not None:
         return False
-    if asked_pain:
-        if reply.number != int(reply.number) or not 0 <= reply.number <= 10:
-            await desk.say(person, Message(desk.words(person).say("checkin.off_scale", found=f"{reply.number:g}")))
-        else:
-            await checkin.change(desk, person, course, row, said, _with_pain(said, int(reply.number)))
+    if not asked_pain:
+        return await measuring.number(desk, person, course, reply.number)
+    if reply.number != int(reply.number) or not 0 <= reply.number <= 10:
+        await desk.say(person, Message(desk.words(person).say("checkin.off_scale", found=f"{reply.number:g}")))
         return True
-    return await measuring.number(desk, person, course, reply.number)
+    after = await _risen(desk, course, said, _with_pain(said, int(reply.number)))
+    if after == said:
+        await _ask_again(desk, person, course, row)
+    else:
+        await checkin.change(desk, person, course, row, said, after)
+    return True
 
 
 def _with_pain(said: CheckIn, pain: int) -> CheckIn:
@@ -314,19 +397,21 @@ async def _take(desk: Desk, person: Person, course: Course, row: LedgerRow, repl
     if reply.error is not None:
         await desk.say(person, Message(words.say("checkin.off_scale", found=text[:60])))
         return
-    newest = await courses.last_row(desk.session, course)
-    if newest is not None and reply.morning is not None and await _asks_how_now(desk, course, newest, reply):
-        await checkin.take_morning(desk, person, course, newest, reply.morning)
-        return
-    before = await courses.said_of(desk.session, row)
-    after = merged(before, reply, find_flag(text, language=person.language))
-    if after != before:
-        await checkin.change(desk, person, course, row, before, after, quote=text)
+    if await _hear(desk, person, course, row, reply, text):
         return
     if reply == Reply() or not _says_something(reply):
         await _not_read(desk, person, course, text)
         return
-    await desk.say(person, await day.message_of(desk, person, course, row))
+    await _ask_again(desk, person, course, row)
+
+
+async def _ask_again(desk: Desk, person: Person, course: Course, row: LedgerRow) -> None:
+    """Says how a row stands; while "how is it now?" is open it is asked once more."""
+    asking = await _asks_how_now(desk, course)
+    if asking is None:
+        await desk.say(person, await day.message_of(desk, person, course, row))
+    else:
+        await day.show(desk, person, course, asking)
 
 
 def _says_something(reply: Reply) -> bool:
@@ -342,12 +427,24 @@ def _says_something(reply: Reply) -> bool:
     return bool(reply.sore) or any(fact is not None for fact in facts)
 
 
-async def _asks_how_now(desk: Desk, course: Course, newest: LedgerRow, reply: Reply) -> bool:
-    """Whether "how is it now?" is open and nothing graver was said."""
-    if newest.kind != RowKind.ASKING or reply.red_flag is not None:
-        return False
-    entries = [entry for _row, entry in await courses.history(desk.session, course)]
-    return open_question(entries, asked_on=newest.local_date, usual=bodies.usual_of(course)) is Question.MORNING
+async def _asks_how_now(desk: Desk, course: Course) -> LedgerRow | None:
+    """The row whose "how is it now?" is open."""
+    pairs = await courses.history(desk.session, course)
+    if not pairs or pairs[-1][0].kind != RowKind.ASKING:
+        return None
+    newest, entries = pairs[-1][0], [entry for _row, entry in pairs]
+    question = open_question(entries, asked_on=newest.local_date, usual=bodies.usual_of(course))
+    return newest if question is Question.MORNING else None
+
+
+async def _takes_morning(desk: Desk, course: Course, reply: Reply) -> LedgerRow | None:
+    """The row whose morning these words answer, unless they say something graver; "worse" does under any question."""
+    if reply.morning is None or reply.red_flag is not None:
+        return None
+    newest = await courses.last_row(desk.session, course)
+    if reply.morning is Morning.WORSE and newest is not None and newest.kind == RowKind.ASKING:
+        return newest
+    return await _asks_how_now(desk, course)
 
 
 async def _not_read(desk: Desk, person: Person, course: Course, text: str) -> None:

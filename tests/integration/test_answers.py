@@ -1,0 +1,132 @@
+"""Answers by taps: in steps before the session, under a warning sign, before time away, and about an older day."""
+
+from __future__ import annotations
+
+from collections.abc import AsyncIterator, Sequence
+from datetime import date
+from pathlib import Path
+
+import pytest
+from sqlalchemy import select
+
+from bot.flows import day
+from bot.flows.desk import Desk
+from db import courses
+from db.schema import Alert, Course, LedgerRow
+from plans.checkin import CheckIn
+from tests.integration.coaching import CLIENT, Practice, practice_in
+
+pytestmark = pytest.mark.usefixtures("store")
+
+
+@pytest.fixture
+async def practice(tmp_path: Path) -> AsyncIterator[Practice]:
+    """A client on their first day, of which nothing was said yet."""
+    async with practice_in(tmp_path) as found:
+        await found.opens(hears=False)
+        await found.at_desk(lambda desk: day.plan_morning(desk, CLIENT))
+        yield found
+
+
+async def rows(practice: Practice) -> Sequence[LedgerRow]:
+    async with practice.database.reading() as session:
+        return (await session.scalars(select(LedgerRow).order_by(LedgerRow.local_date))).all()
+
+
+async def said(practice: Practice) -> CheckIn:
+    found = (await rows(practice))[0]
+    async with practice.database.reading() as session:
+        return await courses.said_of(session, found)
+
+
+async def causes(practice: Practice) -> list[str]:
+    async with practice.database.reading() as session:
+        return [alert.cause for alert in await session.scalars(select(Alert).where(Alert.at_once))]
+
+
+async def taps(practice: Practice, *answers: str) -> None:
+    """Taps under the first day's message."""
+    for answer in answers:
+        await practice.tapped(CLIENT, f"c:1:{answer}")
+
+
+async def test_a_pain_typed_between_the_steps_of_a_report_makes_the_day_off(practice: Practice) -> None:
+    await taps(practice, "odd", "kind:dull-one")
+    await practice.types(CLIENT, "pain 7")
+    assert (await rows(practice))[0].kind == "session"
+    await taps(practice, "place:here-left")
+    assert (await rows(practice))[0].kind == "rest"
+
+
+async def test_under_a_confirmed_sign_no_later_tap_lowers_the_pain(practice: Practice) -> None:
+    await practice.types(CLIENT, "sharp pain 7, heard a pop in my calf")
+    await taps(practice, "some")
+    assert (await said(practice)).pain == 7
+    await practice.types(CLIENT, "2")
+    assert (await said(practice)).pain == 7
+
+
+# --- ill, and a sign that is still to be asked back, before time away ----------------------------------------------
+
+
+@pytest.mark.parametrize("back_on", [None, date(2026, 5, 9)])
+async def test_ill_on_an_older_day_pauses_nothing_and_ends_no_pause(practice: Practice, back_on: date | None) -> None:
+    await practice.tick(hours=24)
+    paused = "away" if back_on else None
+
+    async def goes_away(desk: Desk) -> None:
+        course = await desk.session.get_one(Course, 1)
+        course.paused, course.back_on = paused, back_on
+
+    await practice.at_desk(goes_away)
+    await taps(practice, "none", "why:ill")
+    course = await practice.course_of(CLIENT)
+    assert (course.paused, course.back_on) == (paused, back_on)
+
+
+async def test_a_sign_that_is_not_asked_back_before_a_pause_reaches_the_coach_once(practice: Practice) -> None:
+    await practice.types(CLIENT, "done, my foot went numb")
+    await practice.types(CLIENT, "pause")
+    assert await causes(practice) == []
+    for _ in range(3):
+        await practice.tick(hours=24)
+    assert [row.kind for row in await rows(practice)] == ["session", "away", "away", "away"]
+    assert await causes(practice) == ["unsure-flag"]
+
+
+# --- about an older day -----------------------------------------------------------------------------------------------
+
+TOO_HARD = ("part", "half:yes", "why:too-hard", "pain:2")
+NERVE_GONE = ("odd", "kind:nerve", "flag:no", "place:here-left", "pain:2")
+PAIN_OF_SEVEN = ("some", "pain:7")
+
+
+@pytest.mark.parametrize("answers", [TOO_HARD, NERVE_GONE], ids=["too hard", "nerve gone"])
+async def test_a_late_answer_that_eases_makes_todays_untouched_session_lighter(
+    practice: Practice, answers: tuple[str, ...]
+) -> None:
+    await practice.tick(hours=24)
+    assert [(row.kind, row.level) for row in await rows(practice)] == [("session", 0), ("session", 0)]
+    await taps(practice, *answers)
+    newest = (await rows(practice))[-1]
+    assert (newest.kind, newest.level, newest.day) == ("session", 1, 1)
+    assert (await practice.course_of(CLIENT)).level == 1
+
+
+async def test_a_late_answer_leaves_a_session_that_was_answered_as_it_is(practice: Practice) -> None:
+    await practice.tick(hours=24)
+    await practice.types(CLIENT, "done, pain 0")
+    await taps(practice, *TOO_HARD)
+    assert [row.level for row in await rows(practice)] == [0, 0]
+
+
+@pytest.mark.parametrize("kind", ["session", "measure"])
+async def test_a_late_answer_that_rests_makes_today_a_date_off(practice: Practice, kind: str) -> None:
+    await practice.tick(hours=24)
+
+    async def is_of_that_kind(desk: Desk) -> None:
+        (await courses.last_row(desk.session, await desk.session.get_one(Course, 1))).kind = kind  # type: ignore[union-attr]
+
+    await practice.at_desk(is_of_that_kind)
+    await taps(practice, *PAIN_OF_SEVEN)
+    assert (await rows(practice))[-1].kind == "rest"
