@@ -107,7 +107,7 @@ async def _tap_settings(desk: Desk, person: Person, words: list[str]) -> None:
 
 async def _tap_stop(desk: Desk, person: Person, words: list[str]) -> None:
     if words[0] == "yes":
-        await leaving.stop(desk, person)
+        await leaving.stop(desk, person, await _own_course(desk, person, words[1:]))
     elif words[0] == "ask":
         await leaving.ask(desk, person)
     else:

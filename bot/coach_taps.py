@@ -158,7 +158,8 @@ async def _tap_go(desk: Desk, person: Person, words: list[str]) -> None:
 
 async def _tap_found(desk: Desk, person: Person, words: list[str]) -> None:
     note = ruling.QUICK_NOTES.get(word(words, 1), "")
-    await ruling.let_go(desk, person, await _coach(desk, person, words, Right.RULE), number(words, 0), note)
+    coach, course = await _coach(desk, person, words, Right.RULE), number(words, 0)
+    await ruling.found_out(desk, person, coach, course, note, number(words, 2) if len(words) > 2 else 0)
 
 
 async def _tap_seen(desk: Desk, person: Person, words: list[str]) -> str:

@@ -189,6 +189,20 @@ async def close_all(session: AsyncSession, course: Course, now: datetime) -> Non
     )
 
 
+async def ended_open(session: AsyncSession, course: Course) -> bool:
+    """Whether a course was ended with a call open, which only its end has closed."""
+    query = select(Alert.id).where(
+        Alert.course_id == course.id, Alert.at_once.is_(True), Alert.closed_at == course.ended_at
+    )
+    return await session.scalar(query.limit(1)) is not None
+
+
+async def told_so_far(session: AsyncSession, course: Course) -> int:
+    """How often a coach was to hear at once of something in a course, up to now."""
+    query = select(func.sum(Alert.events)).where(Alert.course_id == course.id, Alert.at_once.is_(True))
+    return await session.scalar(query) or 0
+
+
 async def for_list(session: AsyncSession, coach_id: int) -> Sequence[tuple[Alert, Course]]:
     """Alerts of a coach's clients that wait for the morning list."""
     found = await session.execute(

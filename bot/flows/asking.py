@@ -36,9 +36,9 @@ class Asked(StrEnum):
     ABSENCE = "absence"
 
 
-def open_for(person: Person, asked: Asked, of: int | None = None) -> None:
-    """Waits for a line; `of` is the number of what it is about."""
-    person.asking = asked if of is None else f"{asked}:{of}"
+def open_for(person: Person, asked: Asked, of: int | None = None, told: int | None = None) -> None:
+    """Waits for a line; `of` is the number of what it is about, `told` how much had been told of it by then."""
+    person.asking = ":".join([asked, *(str(number) for number in (of, told) if number is not None)])
 
 
 def waits_for(person: Person) -> Asked | None:
@@ -48,7 +48,13 @@ def waits_for(person: Person) -> Asked | None:
 
 def about(person: Person) -> int:
     """The number of what the open question is about. Raises ValueError when it is about nothing."""
-    return int((person.asking or "").partition(":")[2])
+    return int((person.asking or "").partition(":")[2].partition(":")[0])
+
+
+def told_by_then(person: Person) -> int | None:
+    """How much had been told of what the open question is about when it was asked; None where that was not kept."""
+    kept = (person.asking or "").split(":")[2:]
+    return int(kept[0]) if kept else None
 
 
 OF_A_COACH = frozenset({Asked.FOUND_OUT, Asked.DAY, Asked.TIME, Asked.NOTE, Asked.MESSAGE, Asked.GROUP, Asked.MOVEMENT})

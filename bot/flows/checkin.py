@@ -12,7 +12,7 @@ from bot.flows.rights import NotAllowed
 from bot.words.cards import picture_of_words
 from bot.words.checkin import ask, caution
 from bot.words.message import Message
-from db import bodies, courses, measures, outbox
+from db import bodies, courses, measures
 from db.courses import CourseState
 from db.schema import Course, LedgerRow, Person
 from plans import course as way
@@ -116,11 +116,16 @@ async def own(desk: Desk, person: Person, row_id: int) -> tuple[LedgerRow, Cours
 
 
 async def _fix(desk: Desk, person: Person, course: Course, row: LedgerRow, before: CheckIn) -> None:
-    """Takes an answer back, as long as the next row is not made; never a confirmed flag or a referral."""
+    """Takes an answer back, as long as the next row is not made; never a confirmed flag or a referral.
+
+    Whoever was ill by this answer is so no longer; any other pause stays.
+    """
     last = await courses.last_row(desk.session, course)
     if last is None or last.id != row.id or course.state == CourseState.WAITING or _is_confirmed(before):
         raise NotAllowed("checkin.too_late_to_fix")
-    if course.paused != day.PAUSED_BY_COACH:
+    if any(vote.verdict is Verdict.REFER for vote in await _fresh_votes(desk, course, row, CheckIn(), before)):
+        raise NotAllowed("checkin.too_late_to_fix")
+    if course.paused == "ill" and before.why is Why.ILL:
         course.paused = course.back_on = None
     kept = CheckIn(flag=before.flag, flag_state=before.flag_state)
     await _write(desk, person, row, before, kept)
@@ -149,7 +154,7 @@ async def change(
     if is_ill and newest.id == row.id and course.paused != day.PAUSED_BY_COACH:
         course.paused, course.back_on = "ill", None
     if any(vote.verdict is Verdict.REFER for vote in fresh):
-        await _refer(desk, person, course, newest, after)
+        await _refer(desk, person, course, after)
     elif newest.kind == RowKind.ASKING:
         await _answer_question(desk, person, course, newest, fresh if before.pain is not None else ())
         return
@@ -237,13 +242,9 @@ async def _tell_of_denial(desk: Desk, course: Course, row: LedgerRow, before: Ch
         )
 
 
-async def _refer(desk: Desk, person: Person, course: Course, newest: LedgerRow, said: CheckIn) -> None:
+async def _refer(desk: Desk, person: Person, course: Course, said: CheckIn) -> None:
     """Stops the course until the coach lets it go on; nothing that is not done yet stays handed out."""
-    course.state = CourseState.WAITING
-    held = await courses.said_of(desk.session, newest)
-    if newest.kind in (RowKind.SESSION, RowKind.ASKING) and held.completion is None:
-        newest.kind = RowKind.WAITING
-    await outbox.withdraw(desk.session, person.chat, "waiting")
+    await day.hold(desk, person, course)
     await desk.say(person, caution(desk.words(person), said))
 
 

@@ -14,7 +14,7 @@ from db.courses import CourseState
 from db.delivery import Kind
 from db.schema import Course, LedgerRow, Person
 from plans import localtime
-from plans.checkin import FlagState
+from plans.checkin import FlagState, Morning
 from plans.course import Decision
 from plans.ledger import Entry, Question, RowKind
 from plans.rules import Tell, Verdict, Vote
@@ -228,8 +228,12 @@ def _silent(person: Person, past: list[Entry]) -> int:
 async def fill(desk: Desk, person: Person, course: Course, row: LedgerRow, *, held_by: Sequence[Vote] = ()) -> None:
     """Hands out the day of a row that was waiting for an answer; the filling is its making.
 
-    `held_by` are votes of what was said just now; when one of them rests, the date is off whatever came before.
+    In a pause it is a date away. `held_by` are votes of what was said just now; when one of them rests, the date is
+    off whatever came before.
     """
+    if course.paused is not None:
+        await _fill_away(desk, person, course, row)
+        return
     programme = await desk.programme(course)
     past = [entry for _row, entry in await courses.history(desk.session, course)]
     decision = await deciding.decide(desk, course, programme, past, row.local_date)
@@ -259,6 +263,16 @@ def off(course: Course, given: Sequence[Vote]) -> Decision:
     return Decision(RowKind.REST, position, prescribed=True, votes=tuple(given), reason=resting.rule)
 
 
+async def _fill_away(desk: Desk, person: Person, course: Course, row: LedgerRow) -> None:
+    """In a pause nothing follows from the answer yet; the coach hears at once that it was worse."""
+    away = Decision(RowKind.AWAY, courses.position_of(course), reason="away")
+    courses.fill_row(row, course, away)
+    if row.morning == Morning.WORSE:
+        facts = {"morning": str(row.morning)}
+        await telling.tell_of(desk, course, cause="morning-after", at_once=True, row=row, facts=facts)
+    await desk.say(person, _pause_message(desk, person, course))
+
+
 async def pause(desk: Desk, person: Person, course: Course, back_on: date | None = None) -> None:
     """A pause that the client asks for, until they go on or that date; the dates count like any others missed."""
     course.paused = course.paused or "away"
@@ -267,6 +281,21 @@ async def pause(desk: Desk, person: Person, course: Course, back_on: date | None
     await outbox.withdraw(desk.session, person.chat, "paused")
     await telling.tell_of(desk, course, cause="pause", at_once=False)
     await desk.say(person, _pause_message(desk, person, course))
+
+
+async def hold(desk: Desk, person: Person, course: Course) -> LedgerRow | None:
+    """Stops a course until its coach lets it go on; nothing that is not done yet stays handed out.
+
+    Returns the newest row.
+    """
+    course.state = CourseState.WAITING
+    await outbox.withdraw(desk.session, person.chat, "waiting")
+    newest = await courses.last_row(desk.session, course)
+    if newest is not None and newest.kind in (RowKind.SESSION, RowKind.ASKING, RowKind.MEASURE):
+        [(_row, entry, _at)] = await courses.histories(desk.session, LedgerRow.id == newest.id)
+        done = entry.recorded if entry.kind is RowKind.MEASURE else entry.checkin.completion is not None
+        newest.kind = newest.kind if done else RowKind.WAITING
+    return newest
 
 
 def _pause_message(desk: Desk, person: Person, course: Course, row: int | None = None) -> Message:
@@ -282,8 +311,12 @@ async def well_again(desk: Desk, person: Person, course: Course) -> None:
     course.paused = course.back_on = None
     when = times.next_morning(person, desk.now)
     await plan_next(desk, person, course)
-    at = localtime.local(when, times.zone_of(person))
     words = desk.words(person)
+    if course.state == CourseState.WAITING:
+        coach = await telling.coach_person(desk, course)
+        await desk.say(person, Message(words.say("day.waiting", coach=coach.label)))
+        return
+    at = localtime.local(when, times.zone_of(person))
     await desk.say(person, Message(words.say("day.well_again", when=words.weekday_and_time(at))))
 
 

@@ -71,18 +71,33 @@ async def past_of(desk: Desk, course: Course) -> Past:
 
 
 async def finish(desk: Desk, person: Person, course: Course, *, ended_by: Person | None = None) -> None:
-    """Ends a course that has no day left, or that its coach ends: says what came of it, and what can follow."""
+    """Ends a course that has no day left, or that its coach ends: says what came of it, and what can follow.
+
+    Nothing follows for somebody who waits for their coach.
+    """
+    waited = course.state == CourseState.WAITING
     course.state, course.paused, course.back_on = CourseState.FINISHED, None, None
     course.ended_at = desk.now
     await due.cancel(desk.session, due.DueKind.MORNING, person.id)
-    words, programme = desk.words(person), await desk.programme(course)
+    words = desk.words(person)
     reached = words.say("ending.reached", upkeep=course.after_id is not None)
     await desk.say(person, Message(words.say("ruling.ended_client", coach=ended_by.label) if ended_by else reached))
     await progress.show(desk, person)
     if len(await photos.taken(desk, course)) > 1:
         await photos.show(desk, person, person, course)
-    await _offer_test(desk, person, course)
     past = await past_of(desk, course)
+    if not waited:
+        await _offer(desk, person, course, past)
+    if ended_by:
+        coach = await telling.coach_person(desk, course)
+        await desk.say(coach, Message(desk.words(coach).say("ruling.ended", label=person.label)))
+    await _tell_coach(desk, person, course, past, offers=not waited and course.after_id is None)
+
+
+async def _offer(desk: Desk, person: Person, course: Course, past: Past) -> None:
+    """What a client can do after a course: a test, upkeep once more or what they liked best, a test in eight weeks."""
+    words, programme = desk.words(person), await desk.programme(course)
+    await _offer_test(desk, person, course)
     if course.after_id is not None:
         again = Button(words.gettext("Four more weeks"), f"upkeep:{course.id}:again")
         await desk.say(person, Message(words.say("ending.again"), column(again)))
@@ -91,10 +106,6 @@ async def finish(desk: Desk, person: Person, course: Course, *, ended_by: Person
     if course.after_id is None and programme.measures:
         at = times.morning_on(person, times.today(person, desk.now) + RETEST)
         await due.plan(desk.session, due.DueKind.RETEST, person.id, at)
-    if ended_by:
-        coach = await telling.coach_person(desk, course)
-        await desk.say(coach, Message(desk.words(coach).say("ruling.ended", label=person.label)))
-    await _tell_coach(desk, person, course, past)
 
 
 async def _offer_test(desk: Desk, person: Person, course: Course) -> None:
@@ -133,8 +144,8 @@ async def liked(desk: Desk, person: Person, course_id: int, key: str) -> None:
     await desk.say(person, Message(words.say("ending.thanks", coach=coach.label)))
 
 
-async def _tell_coach(desk: Desk, person: Person, course: Course, past: Past) -> None:
-    """What came of it, which movements went with better mornings, and what can follow."""
+async def _tell_coach(desk: Desk, person: Person, course: Course, past: Past, *, offers: bool) -> None:
+    """What came of it, which movements went with better mornings, and what can follow if upkeep is offered."""
     coach = await telling.coach_person(desk, course)
     words, programme = desk.words(coach), await desk.programme(course)
     names = {movement.key: movement.name for movement in programme.catalogue().values()}
@@ -149,6 +160,6 @@ async def _tell_coach(desk: Desk, person: Person, course: Course, past: Past) ->
     )
     _ = words.gettext
     buttons = [Button(_("Open their page"), f"client:{course.id}")]
-    if course.after_id is None:
+    if offers:
         buttons.insert(0, Button(_("Look at an upkeep plan"), f"upkeep:{course.id}:look"))
     await desk.say(coach, Message(text, column(*buttons)))

@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-from bot.flows import telling
+from bot.flows import day, telling
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words.checkin import numbers
 from bot.words.message import Button, Message, column
-from db import alerts, courses, outbox
+from db import alerts
 from db.courses import CourseState
 from db.schema import Course, Person
-from plans.checkin import CheckIn, Flag
-from plans.ledger import RowKind
+from plans.checkin import Flag
 from plans.screening import (
     ADULT,
     HEALTH,
@@ -84,24 +83,31 @@ async def must_wait(desk: Desk, course: Course) -> bool:
 async def has_changed(desk: Desk, person: Person, course: Course, text: str | None) -> None:
     """A pregnancy, an operation, a diagnosis: the course waits for the coach, the health questions are asked again."""
     course.screened = {step: said for step, said in (course.screened or {}).items() if step not in HEALTH}
-    course.state = CourseState.WAITING
-    newest = await courses.last_row(desk.session, course)
-    open_still = newest is not None and newest.kind in (RowKind.SESSION, RowKind.ASKING)
-    if newest is not None and open_still and await courses.said_of(desk.session, newest) == CheckIn():
-        newest.kind = RowKind.WAITING
-    await outbox.withdraw(desk.session, person.chat, "waiting")
+    newest = await day.hold(desk, person, course)
     await telling.tell_of(desk, course, cause="health-changed", at_once=True, row=newest, quote=text, decided="held")
     await desk.say(person, Message(desk.words(person).say("health.changed")))
     await ask_on(desk, person, course)
 
 
+async def go_on(desk: Desk, person: Person, course: Course) -> None:
+    """After an answer of a running course: one that calls for the coach's word makes it wait at once."""
+    if course.state == CourseState.ACTIVE and screened(course.screened or {}).waits:
+        await day.hold(desk, person, course)
+        if next_step(course.screened or {}) is not None:
+            await tell_coach(desk, course)
+    await ask_on(desk, person, course)
+
+
 async def ask_on(desk: Desk, person: Person, course: Course) -> None:
-    """Asks a waiting client the next question; after the last the coach has the answers."""
+    """Asks the client of a running course the next question; after the last the coach has the answers."""
     step = next_step(course.screened or {})
     if step is not None:
         await desk.say(person, question(desk, person, course, step))
         return
     await tell_coach(desk, course)
+    if course.state == CourseState.ACTIVE:
+        await desk.say(person, Message(desk.words(person).say("checkin.thanks")))
+        return
     coach = await telling.coach_person(desk, course)
     await desk.say(person, Message(desk.words(person).say("joining.waits", coach=coach.label)))
 

@@ -242,12 +242,10 @@ async def agree(desk: Desk, person: Person, course: Course, value: str, number: 
 
 async def screen(desk: Desk, person: Person, course: Course, step: str, value: str) -> None:
     """One answer about age or health, at joining or when health has changed. Raises NotAllowed for a strange one."""
-    if course.state not in (CourseState.JOINING, CourseState.WAITING):
+    if course.state not in courses.OPEN or not await health.answer(course, step, value):
         return
-    if not await health.answer(course, step, value):
-        return
-    if course.state == CourseState.WAITING:
-        await health.ask_on(desk, person, course)
+    if course.state != CourseState.JOINING:
+        await health.go_on(desk, person, course)
     elif screened(course.screened or {}).too_young and not await starting.guardian_agreed(desk, course):
         await courses.drop(desk.session, course)
         await desk.say(person, Message(desk.words(person).say("health.too_young")))

@@ -29,9 +29,15 @@ READY = 5
 
 
 async def tapped(desk: Desk, person: Person, row_id: int, what: str) -> None:
-    """Begins, goes on, goes back, times a hold, or ends. Raises NotAllowed for a session that is over."""
+    """Begins, goes on, goes back, times a hold, or ends.
+
+    Raises NotAllowed for a session that is over, for an older one, and in a pause.
+    """
     row, course = await checkin.own(desk, person, row_id)
     if row.kind != RowKind.SESSION or course.state != CourseState.ACTIVE or row.day is None:
+        raise NotAllowed("day.not_shorter")
+    newest = await courses.last_row(desk.session, course)
+    if course.paused is not None or newest is None or newest.id != row.id:
         raise NotAllowed("day.not_shorter")
     steps = await _steps(desk, person, course, row)
     if not steps:

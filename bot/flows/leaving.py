@@ -7,22 +7,24 @@ from bot.flows.desk import Desk
 from bot.words.message import Button, Message, column
 from db import courses, due, outbox, people
 from db.courses import CourseState
-from db.schema import Person
+from db.schema import Course, Person
 
 
 async def ask(desk: Desk, person: Person) -> None:
     """Asks once before a course is stopped."""
-    words = desk.words(person)
+    words, course = desk.words(person), await courses.open_course(desk.session, person)
+    if course is None:
+        await desk.say(person, Message(words.say("day.no_course")))
+        return
     _ = words.gettext
-    rows = column(Button(_("Yes, stop"), "stop:yes"), Button(_("No, go on"), "stop:no"))
+    rows = column(Button(_("Yes, stop"), f"stop:yes:{course.id}"), Button(_("No, go on"), "stop:no"))
     await desk.say(person, Message(words.say("client.stop_ask"), rows))
 
 
-async def stop(desk: Desk, person: Person) -> None:
+async def stop(desk: Desk, person: Person, course: Course) -> None:
     """Ends the person's course and agreement; nothing more is sent, and the coach is told."""
-    course = await courses.open_course(desk.session, person)
     words = desk.words(person)
-    if course is None:
+    if course.state not in courses.OPEN:
         await desk.say(person, Message(words.say("day.no_course")))
         return
     began = course.state != CourseState.JOINING

@@ -79,7 +79,8 @@ async def tapped(
 ) -> None:
     """One button for a client's next row: shows what it would do, or does it. Raises NotAllowed for a strange one.
 
-    `number` is the day of a move; `seen` the client's last answer when the coach was shown what it would do.
+    `number` is the day of a move; `seen` the client's last answer when the coach was shown what it would do, or for an
+    end at once how the course stood.
     """
     course = await own_course(desk, coach, course_id)
     at = await standing(desk, course)
@@ -88,7 +89,7 @@ async def tapped(
         raise NotAllowed("coach.cannot_rule")
     word = Word(what)
     if word is Word.FINISH and (course.state == CourseState.WAITING or course.paused is not None):
-        await _end_now(desk, person, at, sure=bool(seen))
+        await _end_now(desk, person, at, seen)
         return
     if course.state != CourseState.ACTIVE:
         raise NotAllowed("coach.cannot_rule")
@@ -101,7 +102,7 @@ async def tapped(
         await desk.say(person, _which_day(at, words))
         return
     to = _day(at.programme, number) if word is Word.MOVE else None
-    if not seen:
+    if not seen.isdecimal():
         await _show_before(desk, person, at, word, to)
     else:
         await _note(desk, person, at, word, to, seen)
@@ -256,11 +257,12 @@ def _back(words: Words, course: Course) -> Button:
     return Button(words.gettext("Their page"), f"client:{course.id}")
 
 
-async def _end_now(desk: Desk, person: Person, at: Standing, *, sure: bool) -> None:
-    """Ends a course to which nothing is sent anyway, after one yes."""
+async def _end_now(desk: Desk, person: Person, at: Standing, seen: str) -> None:
+    """Ends a course to which nothing is sent anyway, after one yes to how it stands."""
     words, course = desk.words(person), at.course
-    if not sure:
-        yes = Button(words.gettext("Yes, end it"), f"rule:{course.id}:{Word.FINISH}:0:0")
+    stands = f"{course.state}-{await alerts.told_so_far(desk.session, course)}"
+    if seen != stands:
+        yes = Button(words.gettext("Yes, end it"), f"rule:{course.id}:{Word.FINISH}:0:{stands}")
         rows: Rows = column(yes, Button(words.gettext("Leave it"), f"client:{course.id}"))
         await desk.say(person, Message(words.say("ruling.end_now", label=at.client.label), rows))
         return

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from bot.flows import deciding, overruling
-from bot.flows.asking import Asked, close, open_for
+from bot.flows import day, deciding, overruling
+from bot.flows.asking import Asked, close, open_for, told_by_then
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed, own_course
 from bot.words.message import ON_PHONE, Button, Message, column
@@ -27,9 +27,11 @@ QUICK_NOTES = {
 async def bar(desk: Desk, person: Person, coach: Coach, course_id: int, value: str) -> None:
     """Leaves a movement out of everything that a client gets, or brings it back; with "list" shows which there are.
 
-    Raises NotAllowed for another number.
+    Raises NotAllowed for another number, and for a course that is not running.
     """
     course = await own_course(desk, coach, course_id)
+    if course.state not in day.RUNNING:
+        raise NotAllowed("steering.not_running")
     client = await desk.session.get_one(Person, course.person_id)
     programme = await desk.next_programme(course, person)
     names = _names(programme)
@@ -89,12 +91,12 @@ async def ask_found_out(desk: Desk, person: Person, coach: Coach, course_id: int
     if course.state != CourseState.WAITING:
         await desk.say(person, Message(words.say("coach.not_waiting", label=client.label)))
         return
-    grave = await _is_grave(desk, course)
-    open_for(person, Asked.FOUND_OUT, course.id)
+    grave, told = await _is_grave(desk, course), await alerts.told_so_far(desk.session, course)
+    open_for(person, Asked.FOUND_OUT, course.id, told)
     _ = words.gettext
-    buttons = [Button(_("Seen by a doctor or physio, who agrees"), f"found:{course.id}:seen")]
+    buttons = [Button(_("Seen by a doctor or physio, who agrees"), f"found:{course.id}:seen:{told}")]
     if not grave:
-        buttons.append(Button(_("Spoke with them, fine to go on"), f"found:{course.id}:spoke"))
+        buttons.append(Button(_("Spoke with them, fine to go on"), f"found:{course.id}:spoke:{told}"))
     text = words.say("coach.ask_found_out", label=client.label, grave=grave)
     await desk.say(person, Message(text, column(*buttons)))
 
@@ -111,13 +113,24 @@ async def _is_grave(desk: Desk, course: Course) -> bool:
 
 
 async def let_go(desk: Desk, person: Person, coach: Coach, course_id: int, note: str) -> None:
-    """Lets a waiting client go on, one level lighter, and keeps what was found out. Raises NotAllowed."""
+    """Lets a waiting client go on after what was typed to the open question. Raises NotAllowed."""
+    await found_out(desk, person, coach, course_id, note, told_by_then(person))
+
+
+async def found_out(desk: Desk, person: Person, coach: Coach, course_id: int, note: str, told: int | None) -> None:
+    """Lets a waiting client go on, one level lighter, and keeps what was found out. Raises NotAllowed.
+
+    `told` is how much had been told when the coach was asked: after anything newer nobody is let go by it.
+    """
     course = await own_course(desk, coach, course_id)
     client = await desk.session.get_one(Person, course.person_id)
     words = desk.words(person)
     close(person, Asked.FOUND_OUT)
     if course.state != CourseState.WAITING or not note.strip():
         await desk.say(person, Message(words.say("coach.not_waiting", label=client.label)))
+        return
+    if told != await alerts.told_so_far(desk.session, course):
+        await desk.say(person, Message(words.say("coach.cannot_rule")))
         return
     if note == QUICK_NOTES["spoke"] and await _is_grave(desk, course):
         raise NotAllowed("checkin.not_yours")

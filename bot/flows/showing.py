@@ -30,9 +30,11 @@ from plans.fitting import Fit, stands, things
 from plans.ledger import Entry, Question, RowKind
 from plans.measures import MEASURES
 from plans.pace import pace_of
+from plans.past import Past
 from plans.programme import Day, MeasureTask, Programme
 from plans.questions import open_question
 from plans.replay import facts_of
+from plans.rules import Settings
 from plans.talk import Ask, next_ask
 from plans.units import in_units
 
@@ -176,7 +178,7 @@ def question(words: Words, pairs: Pairs, usual: int = 0) -> Message:
     """A morning's question, asked before anything is handed out."""
     row, _entry = pairs[-1]
     asked = open_question([entry for _r, entry in pairs], asked_on=row.local_date, usual=usual)
-    source, said = source_of(pairs)
+    source, said = source_of(pairs, usual)
     if asked is Question.FLAG:
         return Message(*flag_question(words, source.id, said))
     if asked is Question.PAIN and said.odd:
@@ -193,10 +195,11 @@ def question(words: Words, pairs: Pairs, usual: int = 0) -> Message:
     return Message(words.say("day.how_now", pain=said.pain), answers)
 
 
-def source_of(pairs: Pairs) -> tuple[LedgerRow, CheckIn]:
+def source_of(pairs: Pairs, usual: int = 0) -> tuple[LedgerRow, CheckIn]:
     """The row whose answer an open morning question is about. Raises LookupError when there is none."""
-    for row, entry in reversed(pairs):
-        if entry.kind is not RowKind.ASKING and (entry.kind is RowKind.SESSION or entry.checkin != CheckIn()):
+    source = Past.of((entry for _row, entry in pairs), Settings(), usual).source
+    for row, entry in pairs:
+        if source is not None and entry.on == source.on:
             return row, entry.checkin
     raise LookupError("no row that a question could be about")
 

@@ -11,7 +11,7 @@ from bot.flows.asking import Asked, close, open_for
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed, own_course
 from bot.words.message import Button, Message, column
-from db import courses, due
+from db import courses, due, outbox
 from db.courses import CourseState
 from db.schema import Coach, CoachNote, Course, Person
 from plans.localtime import local
@@ -51,10 +51,13 @@ async def tapped(desk: Desk, person: Person, coach: Coach, course_id: int, what:
 
 
 async def _pause(desk: Desk, person: Person, client: Person, course: Course, value: str) -> None:
-    """Says what a pause would do, or pauses: for so many days (0: until the coach opens it again)."""
+    """Says what a pause would do, or pauses: for so many days (0: until the coach opens it again).
+
+    Who is ill is away already, until they say that they are well.
+    """
     words = desk.words(person)
     _ = words.gettext
-    if course.state != CourseState.ACTIVE:
+    if course.state != CourseState.ACTIVE or course.paused == "ill":
         raise NotAllowed("steering.not_running")
     at = await overruling.standing(desk, course)
     if not value:
@@ -68,6 +71,7 @@ async def _pause(desk: Desk, person: Person, client: Person, course: Course, val
         raise NotAllowed("checkin.not_yours")
     course.paused = day.PAUSED_BY_COACH
     course.back_on = _back_on(at, int(value))
+    await outbox.withdraw(desk.session, client.chat, "paused")
     until = words.long_date(course.back_on) if course.back_on else None
     undo = Button(_("Take it back"), f"steer:{course.id}:resume")
     text = words.say("steering.paused", label=client.label, until=until)
@@ -83,15 +87,19 @@ def _back_on(at: overruling.Standing, days: int) -> date | None:
 
 
 async def _resume(desk: Desk, person: Person, client: Person, course: Course) -> None:
-    """Opens a pause; who is ill says themselves when they are well."""
+    """Opens a pause; who is ill says themselves when they are well, and who waits goes on waiting."""
     if course.paused is None or course.paused == "ill":
         raise NotAllowed("steering.not_paused")
     course.paused = course.back_on = None
     await day.plan_next(desk, client, course)
     words, at = desk.words(person), await overruling.standing(desk, course)
     now, _found = await overruling.comes(desk, at, words)
-    text = words.say("steering.resumed", label=client.label, now=now)
+    waits = course.state == CourseState.WAITING
+    text = words.say("steering.resumed", label=client.label, now={**now, "kind": "waiting"} if waits else now)
     await desk.say(person, Message(text, column(_page(desk, person, course))))
+    if waits:
+        await desk.say(client, Message(desk.words(client).say("day.waiting", coach=person.label)))
+        return
     when = local(times.next_morning(client, desk.now), times.zone_of(client))
     told = desk.words(client).say(
         "steering.resumed_client", coach=person.label, when=desk.words(client).weekday_and_time(when)

@@ -89,9 +89,11 @@ async def _again(desk: Desk, person: Person, course_id: int) -> None:
     course = await courses.locked(desk.session, course_id)
     if course is None or course.person_id != person.id or course.after_id is None:
         raise NotAllowed("checkin.not_yours")
+    if await courses.open_course(desk.session, person) is not None:
+        raise NotAllowed("joining.already")
     version = await desk.session.get_one(ProgrammeVersion, course.version_id)
     if course.state != CourseState.FINISHED or not await _begin(desk, person, course, version):
-        raise NotAllowed("joining.already")
+        raise NotAllowed("checkin.not_yours")
     await desk.say(person, Message(desk.words(person).say("ending.again_begins")))
     await telling.tell_of(desk, course, cause="upkeep-again", at_once=False)
 
@@ -119,11 +121,14 @@ def _wording(_: Gettext) -> Wording:
 async def _begin(desk: Desk, client: Person, before: Course, version: ProgrammeVersion) -> bool:
     """Begins a course after another one on the client's next date.
 
-    False when they have one, have left, or a warning sign of theirs is open that nobody has dealt with.
+    False when they have had another one since, have left, or a warning sign of theirs is open that nobody has dealt
+    with, or was when that course was ended.
     """
     agreed = await people.has_agreed(desk.session, client, TERMS)
     flagged = any(alert.red for alert in await alerts.open_of(desk.session, before))
-    if not agreed or flagged or await courses.open_course(desk.session, client) is not None:
+    newest = await courses.newest_course(desk.session, client)
+    superseded = newest is None or newest.id != before.id
+    if not agreed or flagged or superseded or await alerts.ended_open(desk.session, before):
         return False
     course = Course(person_id=client.id, coach_id=before.coach_id, version_id=version.id, state=CourseState.ACTIVE)
     course.day, course.level, course.rests_taken, course.created_at = 1, 0, 0, desk.now

@@ -265,7 +265,7 @@ async def test_no_word_reaches_a_client_who_waits_and_letting_go_keeps_none_from
             with pytest.raises(NotAllowed):
                 await here.taps(word, "1" if word == "move" else "")
         assert (await here.morning()).kind == RowKind.WAITING
-        await ruling.let_go(here.desk(), here.person, here.coach, here.course.id, "Spoke with them, all settled.")
+        await ruling.found_out(here.desk(), here.person, here.coach, here.course.id, "All settled.", told=0)
         made = await here.morning(2)
         assert (made.kind, made.day, made.level) == (RowKind.SESSION, 2, 1)
         assert await deciding.pending(here.desk(), here.course) is None
@@ -275,7 +275,7 @@ async def test_a_word_on_top_of_letting_go_eases_further(database: Database) -> 
     async with writing(database) as session:
         here = await room(session, {"completion": "done", "pain": 9}, on=2)
         here.course.state = CourseState.WAITING
-        await ruling.let_go(here.desk(), here.person, here.coach, here.course.id, "Seen by a physio.")
+        await ruling.found_out(here.desk(), here.person, here.coach, here.course.id, "Seen by a physio.", told=0)
         assert "no level to climb" not in await here.sure("ease")
         made = await here.morning()
         assert (made.kind, made.day, made.level) == (RowKind.SESSION, 2, 2)
@@ -308,7 +308,8 @@ async def test_a_waiting_course_is_ended_at_once_after_a_yes(database: Database)
         here.course.state = CourseState.WAITING
         assert (await here.taps("finish")).startswith("End the course of Kim now?")
         assert here.course.state == CourseState.WAITING
-        await here.taps("finish", "0", "0")
+        yes = (await here.buttons())["Yes, end it"]
+        await here.taps(*yes.split(":")[2:])
         assert str(here.course.state) == "finished"
 
 

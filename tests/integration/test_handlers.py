@@ -158,17 +158,17 @@ async def test_an_act_that_is_refused_half_way_is_answered_and_undone(
         desk = Desk(session=session, now=NOW, cause="flag", bot_username="b")
         facts: dict[str, int | float | str | bool] = {"flag": "emergency"}
         await telling.tell_of(desk, course, cause="red-flag", at_once=True, red=True, facts=facts, decided="waits")
-        (await session.get_one(Person, 1)).asking = "found-out:1"
+        (await session.get_one(Person, 1)).asking = "found-out:1:1"
 
     await database.write(scene)
     query: dict[str, Any] = {"id": "7", "from": {"id": 5, "is_bot": False, "first_name": "Kim"}}
     query |= {"chat_instance": "5"}
-    query |= {"data": "found:1:spoke", "message": message(1, text="x")["message"]}
+    query |= {"data": "found:1:spoke:1", "message": message(1, text="x")["message"]}
     await handle(database, application, {"update_id": 1, "callback_query": query})
     async with database.reading() as session:
         answers = (await session.scalars(select(Outbox.payload).where(Outbox.kind == "tap"))).all()
         assert [payload["text"] for payload in answers] == [
             "This button is not for you, or too old. Nothing was changed."
         ]
-        assert (await session.get_one(Person, 1)).asking == "found-out:1"
+        assert (await session.get_one(Person, 1)).asking == "found-out:1:1"
         assert (await session.get_one(Course, 1)).state == "waiting"

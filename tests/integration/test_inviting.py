@@ -197,7 +197,7 @@ async def test_a_client_who_waits_for_the_coach_may_take_the_first_test_and_it_c
     await practice.tapped(NEW, button["callback_data"])
     await practice.types(NEW, "12 12 11")
     await practice.tick(days=1)
-    await practice.tapped(COACH, f"found:{course}:spoke")
+    await practice.tapped(COACH, f"found:{course}:spoke:1")
     await practice.tick(days=1)
     async with practice.database.reading() as session:
         row = await session.scalar(select(LedgerRow).where(LedgerRow.person_id == NEW, LedgerRow.day.is_not(None)))

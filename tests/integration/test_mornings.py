@@ -13,9 +13,10 @@ from sqlalchemy import select
 from bot.flows import day
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
-from db import due
+from db import courses, due
 from db.schema import Alert, Course, LedgerRow, Person
 from tests.integration.coaching import CLIENT, Practice, practice_in
+from tests.integration.desks import buttons_of
 
 pytestmark = pytest.mark.usefixtures("store")
 
@@ -112,7 +113,7 @@ async def test_well_again_under_a_course_that_is_over_leaves_the_new_ones_mornin
 ) -> None:
     await practice.types(CLIENT, "pause")
     assert (await practice.course_of(CLIENT)).paused == "away"
-    await practice.tapped(CLIENT, "stop:yes")
+    await practice.tapped(CLIENT, "stop:yes:1")
     old = await practice.course_of(CLIENT)
     assert (old.state, old.paused) == ("stopped", None)
 
@@ -150,3 +151,36 @@ async def test_a_report_before_a_test_turns_it_into_a_date_off_from_six_on(
         await practice.tapped(CLIENT, f"c:{newest.id}:{answer}")
     row = (await rows(practice))[-1]
     assert (row.kind, row.day, row.prescribed) == (kind, 1, kind == "rest")
+
+
+# --- a pause ----------------------------------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(("answer", "told"), [("settled", False), ("worse", True)])
+async def test_in_a_coachs_pause_the_answer_hands_nothing_out(practice: Practice, answer: str, told: bool) -> None:
+    newest = (await rows(practice))[-1]
+    await practice.tapped(1, "steer:1:pause:7")
+    await tap(practice, newest, answer)
+    row = (await rows(practice))[-1]
+    assert (row.kind, row.morning, row.day) == ("away", answer, None)
+    assert "Your coach has paused your course" in (await practice.put_so_far(CLIENT))[-1]
+    assert (("morning-after", True) in await causes(practice)) is told
+
+
+async def test_after_a_pause_a_flag_that_was_left_open_is_asked_of_the_day_that_it_was_said_of(
+    practice: Practice,
+) -> None:
+    newest = (await rows(practice))[-1]
+    await tap(practice, newest, "settled")
+    for words in ("done, pain 0", "my foot went numb", "pause"):
+        await practice.types(CLIENT, words)
+    await practice.tick(hours=24)
+    await practice.types(CLIENT, "pain 1")
+    await practice.types(CLIENT, "go on")
+    await practice.tick(hours=24)
+    assert [row.kind for row in await rows(practice)][-2:] == ["away", "asking"]
+    offered = buttons_of((await practice.rows(CLIENT))[-1].payload).values()
+    assert any(data.startswith(f"c:{newest.id}:flag:") for data in offered)
+    await practice.tapped(CLIENT, f"c:{newest.id}:flag:no")
+    async with practice.database.reading() as session:
+        assert (await courses.said_of(session, newest)).flag_state == "denied"

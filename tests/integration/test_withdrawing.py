@@ -10,7 +10,7 @@ import pytest
 from sqlalchemy import select
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from bot.flows import day, evening, joining, leaving, listening, telling, upkeeping
+from bot.flows import day, evening, joining, leaving, listening, steering, telling, upkeeping
 from bot.flows.desk import TERMS, Desk
 from db import erasure, people
 from db.engine import Database
@@ -70,8 +70,12 @@ async def test_the_morning_waits_to_leave(database: Database) -> None:
     assert await sessions(database) == [("waiting", None)]
 
 
+async def stops(desk: Desk, client: Person) -> None:
+    await leaving.stop(desk, client, await desk.session.get_one(Course, 1))
+
+
 async def test_after_stop_it_does_not_leave(database: Database) -> None:
-    await do(database, leaving.stop)
+    await do(database, stops)
     assert await sessions(database) == [("skipped", "stopped")]
 
 
@@ -134,9 +138,14 @@ async def test_what_was_missed_is_not_asked_in_the_night(
     assert at == datetime(2026, 5, 4, hour, 0, tzinfo=UTC), "19:00 and 06:00 in New York"
 
 
-async def test_in_a_pause_it_does_not_leave(database: Database) -> None:
+@pytest.mark.parametrize("whose", ["client", "coach"])
+async def test_in_a_pause_it_does_not_leave(database: Database, whose: str) -> None:
     async def pauses(desk: Desk, client: Person) -> None:
-        await day.pause(desk, client, await desk.session.get_one(Course, 1))
+        coach = await desk.session.get_one(Coach, 1)
+        if whose == "coach":
+            await steering.tapped(desk, await desk.session.get_one(Person, 1), coach, 1, "pause", "7")
+        else:
+            await day.pause(desk, client, await desk.session.get_one(Course, 1))
 
     await do(database, pauses)
     assert await sessions(database) == [("skipped", "paused")]
@@ -155,7 +164,7 @@ async def test_what_is_already_being_sent_may_arrive_and_is_not_tried_again(data
         (await session_.scalars(select(Outbox).where(Outbox.kind == "session"))).one().state = "sending"
 
     await database.write(marked)
-    await do(database, leaving.stop)
+    await do(database, stops)
     assert await sessions(database) == [("sending", "stopped")]
 
 
