@@ -401,7 +401,7 @@ async def take_morning(
     if spoken is not None:
         held = await _hear_beside(desk, person, course, spoken)
         if any(vote.verdict is Verdict.REFER for vote in held):
-            await _refer(desk, person, course, row, spoken.after)
+            await _refer(desk, person, course, spoken.after)
             return
     await day.fill(desk, person, course, row, held_by=held)
     if said is Morning.WORSE and row.kind == RowKind.ASKING:
