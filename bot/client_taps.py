@@ -58,7 +58,10 @@ async def _tap_morning(desk: Desk, person: Person, words: list[str]) -> str | No
 
 async def _tap_join(desk: Desk, person: Person, words: list[str]) -> None:
     course = await _own_course(desk, person, words)
-    await joining.agree(desk, person, course, word(words, 1), number(words, 2) if len(words) > 2 else 0)
+    if word(words, 1) != "agree":
+        await joining.decline(desk, person, course)
+    else:
+        await joining.agree(desk, person, course, *(number(words, n) if n < len(words) else 0 for n in (2, 3)))
 
 
 async def _tap_screen(desk: Desk, person: Person, words: list[str]) -> None:

@@ -26,7 +26,7 @@ from bot.flows import (
     steering,
 )
 from bot.flows.desk import Desk
-from bot.flows.rights import acting_for, coach_of_course, coach_of_version, coach_only
+from bot.flows.rights import NotAllowed, coach_named, coach_of_course, coach_of_version, coach_only
 from db.helpers import Right
 from db.schema import Coach, Person
 
@@ -86,7 +86,8 @@ async def _tap_export(desk: Desk, person: Person, words: list[str]) -> None:
 
 
 async def _tap_exports(desk: Desk, person: Person, words: list[str]) -> None:
-    await exporting.of_everybody(desk, person, await acting_for(desk, person, Right.SEE), words[0])
+    coach = await coach_named(desk, person, number(words, 1), Right.SEE)
+    await exporting.of_everybody(desk, person, coach, words[0])
 
 
 async def _tap_digest(desk: Desk, person: Person, words: list[str]) -> None:
@@ -118,7 +119,7 @@ async def _tap_reasons(desk: Desk, person: Person, words: list[str]) -> None:
 
 
 async def _tap_people(desk: Desk, person: Person, words: list[str]) -> None:
-    await people.turn(desk, person, await acting_for(desk, person, Right.SEE), words)
+    await people.turn(desk, person, await coach_named(desk, person, number(words, 3), Right.SEE), words)
 
 
 async def _tap_preview(desk: Desk, person: Person, words: list[str]) -> None:
@@ -138,6 +139,8 @@ async def _tap_over(desk: Desk, person: Person, words: list[str]) -> None:
 async def _tap_group(desk: Desk, person: Person, words: list[str]) -> None:
     coach, what = await coach_only(desk, person), word(words, 1)
     if what == "new":
+        if number(words, 0) != coach.id:
+            raise NotAllowed("checkin.not_yours")
         await groups.begin(desk, person, coach, people.read_filter(word(words, 2), word(words, 3)))
     else:
         await groups.tapped(desk, person, coach, number(words, 0), what)

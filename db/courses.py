@@ -7,11 +7,24 @@ from dataclasses import fields
 from datetime import date, datetime
 from enum import StrEnum
 
-from sqlalchemy import ColumnElement, delete, exists, func, select
+from sqlalchemy import ColumnElement, delete, exists, func, or_, select
 from sqlalchemy.ext.asyncio import AsyncSession
 
 from db.due import DueKind
-from db.schema import Alert, AlertCall, Answer, CheckInRow, Course, Due, LedgerRow, MeasureRow, Outbox, Person
+from db.schema import (
+    Alert,
+    AlertCall,
+    Answer,
+    CheckInRow,
+    CoachNote,
+    Course,
+    Due,
+    LedgerRow,
+    MeasureRow,
+    Outbox,
+    Person,
+    PhotoRow,
+)
 from plans.checkin import CheckIn, Morning, as_kept
 from plans.course import Decision, Position
 from plans.ledger import Entry, RowKind
@@ -57,12 +70,14 @@ async def locked(session: AsyncSession, course_id: int) -> Course | None:
 
 
 async def drop(session: AsyncSession, course: Course) -> None:
-    """Deletes a course that has not begun, with what its coach was told of it meanwhile, as of a block."""
+    """Deletes a course that has not begun, with what its coach was told and noted of it meanwhile, as of a block."""
     told = select(Alert.id).where(Alert.course_id == course.id)
     await session.execute(delete(Due).where(Due.kind == DueKind.CALL, Due.subject.in_(told)))
     await session.execute(delete(AlertCall).where(AlertCall.alert_id.in_(told)))
-    await session.execute(delete(Alert).where(Alert.course_id == course.id))
+    for table in (Alert, CoachNote, PhotoRow):
+        await session.execute(delete(table).where(table.course_id == course.id))
     await session.delete(course)
+    await session.flush()
 
 
 def position_of(course: Course) -> Position:
@@ -237,8 +252,18 @@ async def last_words(session: AsyncSession, rows: Sequence[LedgerRow]) -> str | 
     return await session.scalar(mine.order_by(Answer.id.desc()).limit(1))
 
 
+async def own_words(session: AsyncSession, course: Course, most: int) -> Sequence[Answer]:
+    """The newest answers of a course in the client's own words: about its rows, or said while it lasted."""
+    rows = select(LedgerRow.id).where(LedgerRow.course_id == course.id)
+    while_it_lasted = Answer.ledger_id.is_(None) & (Answer.at >= course.created_at)
+    if course.ended_at is not None:
+        while_it_lasted &= Answer.at <= course.ended_at
+    mine = select(Answer).where(Answer.person_id == course.person_id, Answer.field.in_(("words", "note")))
+    of_the_course = mine.where(or_(Answer.ledger_id.in_(rows), while_it_lasted))
+    return (await session.scalars(of_the_course.order_by(Answer.id.desc()).limit(most))).all()
+
+
 async def last_answer_id(session: AsyncSession, course: Course) -> int | None:
-    """The newest answer of a course's client, for knowing what a coach had seen."""
-    return await session.scalar(
-        select(Answer.id).where(Answer.person_id == course.person_id).order_by(Answer.id.desc()).limit(1)
-    )
+    """The newest answer of a course's client, for knowing what a coach had seen; a note is no evidence."""
+    said = select(Answer.id).where(Answer.person_id == course.person_id, Answer.field != "note")
+    return await session.scalar(said.order_by(Answer.id.desc()).limit(1))

@@ -46,22 +46,22 @@ from db.schema import (
     Rehearsal,
 )
 
-OVER = (CourseState.FINISHED, CourseState.STOPPED)
+RUNNING = (CourseState.ACTIVE, CourseState.WAITING)
 
 
 class StillCoach(ValueError):
-    """Somebody whose clients' courses are not over cannot be erased before these are handed over."""
+    """Somebody whose clients' courses are running cannot be erased before these are handed over."""
 
 
 async def erase(session: AsyncSession, person: Person, now: datetime, *, but_update: int | None = None) -> None:
     """Deletes everything that is known of a person and keeps only that they were erased.
 
-    `but_update` is the update that asked for it, which is still being handled. Of a coach the courses that are over go
-    too, with what their clients said in them. Raises `StillCoach`.
+    `but_update` is the update that asked for it, which is still being handled. Of a coach the courses that are over or
+    have not begun go too, with what their clients said in them. Raises `StillCoach`.
     """
     coach = await session.scalar(select(Coach.id).where(Coach.person_id == person.id))
     running = select(Course.id).where(
-        Course.coach_id == coach, Course.state.not_in(OVER), Course.person_id != person.id
+        Course.coach_id == coach, Course.state.in_(RUNNING), Course.person_id != person.id
     )
     if coach is not None and await session.scalar(running.limit(1)):
         raise StillCoach("a coach with clients is not erased: hand them over first")

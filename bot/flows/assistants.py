@@ -40,7 +40,8 @@ async def tapped(desk: Desk, person: Person, coach: Coach, what: str, rest: list
 
 async def _own(desk: Desk, coach: Coach, rest: list[str]) -> Helper:
     number = rest[0] if rest else ""
-    helper = await desk.session.get(Helper, int(number)) if number.isascii() and number.isdigit() else None
+    is_number = number.isascii() and number.isdigit() and len(number) <= 15
+    helper = await desk.session.get(Helper, int(number)) if is_number else None
     if helper is None or helper.coach_id != coach.id:
         raise NotAllowed("checkin.not_yours")
     return helper

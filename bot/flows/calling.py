@@ -44,9 +44,11 @@ async def more(desk: Desk, course: Course) -> None:
 
 
 async def _show(desk: Desk, course: Course, alert: Alert, along: Sequence[Alert]) -> None:
-    """All messages of an alert as it stands now."""
+    """All messages of an alert as it stands now, but those of who may not hear of this client any more."""
+    coach = await desk.session.get_one(Coach, course.coach_id)
     for made, person in await alerts.calls_of(desk.session, alert):
-        await desk.edit(person, await _message(desk, course, alert, along, person), made.outbox_id)
+        if await rights.may(desk, person, coach, Right.HEAR):
+            await desk.edit(person, await _message(desk, course, alert, along, person), made.outbox_id)
 
 
 async def again(desk: Desk, alert_id: int) -> None:

@@ -5,8 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 from datetime import datetime
 
-from sqlalchemy import select
-
 from bot.flows import deciding, overruling, photos, progress, steering, times
 from bot.flows.asking import turn_away
 from bot.flows.desk import Desk
@@ -17,7 +15,7 @@ from bot.words.facts import facts
 from bot.words.message import Button, Message, Rows
 from db import alerts, courses
 from db.courses import CourseState
-from db.schema import Alert, Answer, Coach, Course, LedgerRow, Person, ProgrammeVersion
+from db.schema import Alert, Coach, Course, LedgerRow, Person, ProgrammeVersion
 from plans.ledger import Entry
 from plans.localtime import local
 from plans.overruling import Word
@@ -46,7 +44,7 @@ async def client_page(desk: Desk, person: Person, coach: Coach, course_id: int) 
         c=_state(course, client) | {"title": version.title, "all": len((await desk.programme(course)).days)},
         **await _next(desk, course, words),
         alerts=[_open(words, client, alert) for alert in await alerts.open_of(desk.session, course)],
-        said=await _own_words(desk, client, words),
+        said=await _own_words(desk, client, course, words),
         tests=await progress.tests_said(desk, course, words),
         notes=[_dated(words, client, note.at, note.text) for note in (await steering.notes_of(desk, course))[:NOTES]],
         rows=[_row_line(words, row, entry) for row, entry in pairs[-DATES:]],
@@ -79,14 +77,9 @@ async def _next(desk: Desk, course: Course, words: Words) -> dict[str, object]:
     return {"coming": coming, "why": overruling.because(words, found), "word": word is not None}
 
 
-async def _own_words(desk: Desk, client: Person, words: Words) -> list[dict[str, object]]:
-    """The newest answers in the client's own words, the newest first."""
-    found = await desk.session.scalars(
-        select(Answer)
-        .where(Answer.person_id == client.id, Answer.field.in_(("words", "note")))
-        .order_by(Answer.id.desc())
-        .limit(QUOTES)
-    )
+async def _own_words(desk: Desk, client: Person, course: Course, words: Words) -> list[dict[str, object]]:
+    """The newest answers of this course in the client's own words, the newest first."""
+    found = await courses.own_words(desk.session, course, QUOTES)
     return [_dated(words, client, answer.at, answer.value) for answer in found]
 
 

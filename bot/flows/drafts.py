@@ -107,6 +107,16 @@ def typed(draft: Draft, field: str, text: str, today: date) -> Draft | None:
     return replace(draft, starts_on=on) if field == "start" else replace(draft, last_on=on)
 
 
+def without_past(draft: Draft, today: date) -> Draft:
+    """The draft without what has passed meanwhile.
+
+    >>> without_past(Draft(3, starts_on=date(2027, 1, 11), last_on=date(2027, 1, 9)), date(2027, 1, 10)).data
+    '3:1:20270111::'
+    """
+    starts, last = (on if on is not None and on >= today else None for on in (draft.starts_on, draft.last_on))
+    return replace(draft, starts_on=starts, last_on=last)
+
+
 def date_in(text: str) -> date | None:
     """The first date in a text, written year first; None where there is none.
 

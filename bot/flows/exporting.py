@@ -67,7 +67,8 @@ async def of_everybody(desk: Desk, person: Person, coach: Coach, what: str) -> N
     words = desk.words(person)
     _ = words.gettext
     if what == "menu":
-        rows = column(Button(_("Adverse events"), "exports:events"), Button(_("All of it (ZIP)"), "exports:all"))
+        labels = {"events": _("Adverse events"), "all": _("All of it (ZIP)")}
+        rows = column(*(Button(label, f"exports:{which}:{coach.id}") for which, label in labels.items()))
         await desk.say(person, Message(words.say("exporting.of_everybody"), rows))
         return
     if what not in ("events", "all"):

@@ -144,14 +144,15 @@ async def _leave(desk: Desk, letter: GroupLetter, client: Person, coach: str, te
 
 
 async def in_the_morning(desk: Desk, letter_id: int) -> None:
-    """A copy that waited for its reader's morning; who has stopped or cannot be reached meanwhile gets none."""
+    """A copy that waited for its reader's morning; who gets no messages of this coach's meanwhile gets none."""
     await due.cancel(desk.session, due.DueKind.LETTER, letter_id)
     found = await _whole(desk, letter_id)
     if found is None:
         return
     letter, message, course, client, coach = found
-    runs = course.state not in (CourseState.STOPPED, CourseState.JOINING)
-    if runs and client.unreachable_since is None and letter.left_at is None and message.text is not None:
+    runs = course.state not in (CourseState.STOPPED, CourseState.JOINING) and course.coach_id == message.coach_id
+    heard = course.paused is None or message.state == "paused"
+    if runs and heard and client.unreachable_since is None and letter.left_at is None and message.text is not None:
         await _leave(desk, letter, client, coach.label, message.text)
 
 

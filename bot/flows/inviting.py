@@ -157,8 +157,9 @@ async def _show(desk: Desk, person: Person, coach: Coach, draft: Draft) -> None:
 async def _make(desk: Desk, person: Person, coach: Coach, draft: Draft) -> None:
     version = await _published(desk, coach, draft.version)
     told = await _told_of(desk, person, coach, version, draft)
-    if told.lacks_start:
-        await _show(desk, person, coach, draft)
+    still_ahead = drafts.without_past(draft, await coachs_today(desk, coach))
+    if told.lacks_start or still_ahead != draft:
+        await _show(desk, person, coach, still_ahead)
         return
     until = await _closes(desk, coach, draft)
     terms = Terms(draft.places, until, draft.starts_on, draft.pace)

@@ -106,6 +106,9 @@ async def _be_invited(desk: Desk, person: Person, token: str) -> None:
     if course is not None and course.state != CourseState.JOINING:
         await desk.say(person, Message(words.say("joining.already")))
         return
+    if course is not None and course.coach_id != invite.coach_id:
+        await courses.drop(desk.session, course)
+        course = None
     if course is None:
         course = Course(person_id=person.id, coach_id=0, version_id=0, state=CourseState.JOINING, day=1, level=0)
         course.rests_taken, course.created_at = 0, desk.now
@@ -185,7 +188,7 @@ async def _agreement(desk: Desk, person: Person, course: Course, number: int) ->
     )
     _ = words.gettext
     buttons = column(
-        Button(_("I agree"), f"join:{course.id}:agree" + (f":{number}" if number else "")),
+        Button(_("I agree"), f"join:{course.id}:agree:{number}:{course.invite_id}"),
         Button(_("No, thank you"), f"join:{course.id}:no"),
     )
     others = (Button(name, f"settings:language:{key}") for key, name in OWN_NAMES.items() if key != words.language)
@@ -208,28 +211,34 @@ def morning_question(desk: Desk, person: Person) -> Message:
     return Message(text, (tuple(buttons[:3]), tuple(buttons[3:])))
 
 
-async def agree(desk: Desk, person: Person, course: Course, value: str, number: int) -> None:
-    """The answer to the agreement; a place of the invitation is taken with a yes.
-
-    `number` is the version of the coach's terms that was shown; if they have changed since, they are shown again.
-    """
-    words = desk.words(person)
-    if course.state != CourseState.JOINING or course.invite_id is None:
+async def decline(desk: Desk, person: Person, course: Course) -> None:
+    """A no to the agreement, also after a yes, as long as the course has not begun."""
+    if course.state != CourseState.JOINING:
         return
-    if value != "agree":
-        await courses.drop(desk.session, course)
-        await desk.say(person, Message(words.say("joining.declined")))
+    if course.invite_id is None:
+        await people.withdraw(desk.session, person, desk.now, text_version=TERMS)
+    await courses.drop(desk.session, course)
+    await desk.say(person, Message(desk.words(person).say("joining.declined")))
+
+
+async def agree(desk: Desk, person: Person, course: Course, number: int, invite_id: int) -> None:
+    """A yes to the agreement, with which a place of the invitation is taken.
+
+    `number` is the version of the coach's terms that was shown, `invite_id` the invitation that it was shown for; what
+    is no longer the same is shown again.
+    """
+    if course.state != CourseState.JOINING or course.invite_id is None:
         return
     coach = await desk.session.get_one(Coach, course.coach_id)
     terms = await coaches.terms_of(desk.session, coach)
-    if (terms.number if terms is not None else 0) != number:
+    if (terms.number if terms is not None else 0, course.invite_id) != (number, invite_id):
         await _ask_to_agree(desk, person, course)
         return
     if await _is_closed(desk, person, coach):
         return
     if not await links.take_place(desk.session, course.invite_id, person, desk.now):
         await courses.drop(desk.session, course)
-        await desk.say(person, Message(words.say("joining.no_place")))
+        await desk.say(person, Message(desk.words(person).say("joining.no_place")))
         return
     await starting.take_terms(desk, course, await desk.session.get_one(Invite, course.invite_id))
     course.invite_id = None
@@ -328,7 +337,7 @@ async def _after_setting(desk: Desk, person: Person) -> None:
 
 async def begin(desk: Desk, person: Person, course: Course, value: str) -> None:
     """Begins today or tomorrow; after "something of this" the coach's word comes first."""
-    if course.state != CourseState.JOINING or None in (person.zone, person.morning):
+    if course.state != CourseState.JOINING or course.invite_id is not None or None in (person.zone, person.morning):
         return
     if next_step(course.screened or {}) is not None:
         return

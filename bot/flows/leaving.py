@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bot.flows import photos, telling
+from bot.flows.asking import Asked, close
 from bot.flows.desk import Desk
 from bot.words.message import Button, Message, column
 from db import courses, due, outbox, people
@@ -30,6 +31,7 @@ async def stop(desk: Desk, person: Person, course: Course) -> None:
     began = course.state != CourseState.JOINING
     course.state, course.paused, course.back_on = CourseState.STOPPED, None, None
     course.ended_at = desk.now
+    close(person, Asked.REPLY)
     await photos.forget(desk, person)
     await people.withdraw(desk.session, person, desk.now)
     await due.cancel(desk.session, due.DueKind.MORNING, person.id)

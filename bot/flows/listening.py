@@ -140,10 +140,7 @@ async def _answered(desk: Desk, person: Person, text: str) -> bool:
         case None:
             return False
         case of_a_coach:
-            try:
-                coach = await _coach_typing(desk, person, of_a_coach)
-            except NotAllowed:
-                return False
+            coach = await _coach_typing(desk, person, of_a_coach)
             await _TYPED_BY_A_COACH[of_a_coach](desk, person, coach, about(person), text)
     return True
 
@@ -156,14 +153,22 @@ async def _coach_typing(desk: Desk, person: Person, asked: Asked) -> Coach:
 
 
 async def _answers_the_coach(desk: Desk, person: Person, text: str) -> bool:
-    """Passes words on to the coach; those that the rules must know of, or that stop, are heard as always besides."""
+    """Passes words on to the coach; those that the rules must know of, or that stop, are heard as always besides.
+
+    Where that coach hears no more of the client, nothing is passed on and all is heard as always.
+    """
     reply = read_reply(text, language=person.language)
-    if reply.request == "stop":
+    if reply.request == "stop" or not await steering.is_heard_by_the_coach(desk, person, about(person)):
         close(person, Asked.REPLY)
         return False
-    is_no_checkin = not _matters(text, person.language)
+    is_no_checkin = not _matters(text, person.language) and not _says_all(reply)
     await steering.type_reply(desk, person, about(person), text, keep=is_no_checkin)
     return is_no_checkin
+
+
+def _says_all(reply: Reply) -> bool:
+    """Whether words answer both questions of the day, so that they are a check-in whatever was asked."""
+    return reply.completion is not None and reply.pain is not None
 
 
 HURTS = 3

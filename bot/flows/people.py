@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 from enum import IntEnum
 
@@ -152,7 +152,7 @@ async def show(desk: Desk, person: Person, coach: Coach, wanted: str = "") -> No
     words = desk.words(person)
     name = " ".join(wanted.split())[:60]
     if not name:
-        await desk.say(person, page(words, everybody, Filter(), 1))
+        await desk.say(person, page(words, person, coach, everybody, Filter(), 1))
         return
     found = _named(everybody, name)
     lines = [_line(words, one) for one in found[:A_PAGE]]
@@ -181,11 +181,14 @@ async def turn(desk: Desk, person: Person, coach: Coach, words_: Sequence[str]) 
     if not number.isdecimal() or len(number) > 5:
         raise NotAllowed("checkin.not_yours")
     everybody = await people_of(desk, person, coach)
-    await desk.change_tapped(person, page(desk.words(person), everybody, wanted, int(number)))
+    await desk.change_tapped(person, page(desk.words(person), person, coach, everybody, wanted, int(number)))
 
 
-def page(words: Words, everybody: Sequence[Seen], wanted: Filter, number: int) -> Message:
-    """One page of the list: ten lines, a button to each person, next and back, and the filters."""
+def page(words: Words, reader: Person, coach: Coach, everybody: Sequence[Seen], wanted: Filter, number: int) -> Message:
+    """One page of the list: ten lines, a button to each person, next and back, and the filters.
+
+    Only the coach themselves can write to all of them.
+    """
     found = chosen(everybody, wanted)
     pages = max(1, -(-len(found) // A_PAGE))
     number = min(max(number, 1), pages)
@@ -199,10 +202,11 @@ def page(words: Words, everybody: Sequence[Seen], wanted: Filter, number: int) -
         number=number,
         pages=pages,
     )
-    write = Button(words.gettext("Write to these"), f"group:0:new:{wanted.state}:{wanted.programme}")
-    out = Button(words.gettext("Files"), "exports:menu")
-    more = ((write, out),) if found else ((out,),)
-    rows = (*_doors(shown), *_turning(words, wanted, number, pages), *_filters(words, everybody, wanted), *more)
+    write = Button(words.gettext("Write to these"), f"group:{coach.id}:new:{wanted.state}:{wanted.programme}")
+    out = Button(words.gettext("Files"), f"exports:menu:{coach.id}")
+    more = ((write, out),) if found and coach.person_id == reader.id else ((out,),)
+    turning = _turning(words, coach, wanted, number, pages)
+    rows = (*_doors(shown), *turning, *_filters(words, coach, everybody, wanted), *more)
     return Message(text, rows if everybody else ())
 
 
@@ -211,15 +215,19 @@ def _doors(shown: Sequence[Seen]) -> Rows:
     return _in_rows(buttons, 2)
 
 
-def _turning(words: Words, wanted: Filter, number: int, pages: int) -> Rows:
+def _data(coach: Coach, wanted: Filter, number: int = 1) -> str:
+    """The data of a button that leads to a page of this coach's people."""
+    return f"people:{number}:{wanted.state}:{wanted.programme}:{coach.id}"
+
+
+def _turning(words: Words, coach: Coach, wanted: Filter, number: int, pages: int) -> Rows:
     _ = words.gettext
-    ends = f"{wanted.state}:{wanted.programme}"
-    back = [Button(_("Back"), f"people:{number - 1}:{ends}")] if number > 1 else []
-    following = [Button(_("Next"), f"people:{number + 1}:{ends}")] if number < pages else []
+    back = [Button(_("Back"), _data(coach, wanted, number - 1))] if number > 1 else []
+    following = [Button(_("Next"), _data(coach, wanted, number + 1))] if number < pages else []
     return ((*back, *following),) if back or following else ()
 
 
-def _filters(words: Words, everybody: Sequence[Seen], wanted: Filter) -> Rows:
+def _filters(words: Words, coach: Coach, everybody: Sequence[Seen], wanted: Filter) -> Rows:
     """A button for each state that somebody is in and, with several programmes, for each of them."""
     _ = words.gettext
     labels = {
@@ -234,7 +242,7 @@ def _filters(words: Words, everybody: Sequence[Seen], wanted: Filter) -> Rows:
     here = chosen(everybody, Filter("all", wanted.programme))
     counts = {state: sum(one.look in looks for one in here) for state, looks in STATES.items()}
     states = [
-        Button(_marked(f"{labels[state]} {count}", state == wanted.state), f"people:1:{state}:{wanted.programme}")
+        Button(_marked(f"{labels[state]} {count}", state == wanted.state), _data(coach, replace(wanted, state=state)))
         for state, count in counts.items()
         if count or state == wanted.state
     ]
@@ -243,11 +251,11 @@ def _filters(words: Words, everybody: Sequence[Seen], wanted: Filter) -> Rows:
     programmes = [
         Button(
             _marked(f"{shortened(title, LABEL)} {sizes[title]}", number == wanted.programme)[:ON_PHONE],
-            f"people:1:{wanted.state}:{number}",
+            _data(coach, replace(wanted, programme=number)),
         )
         for number, title in titles.items()
     ]
-    every = Button(_marked(_("Every programme"), wanted.programme == 0), f"people:1:{wanted.state}:0")
+    every = Button(_marked(_("Every programme"), wanted.programme == 0), _data(coach, replace(wanted, programme=0)))
     more = [every, *programmes[:9]] if len(titles) > 1 else []
     return _in_rows(states, 3) + _in_rows(more, 1)
 

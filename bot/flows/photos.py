@@ -54,10 +54,10 @@ async def tapped(desk: Desk, person: Person, what: str) -> None:
 
 
 async def arrived(desk: Desk, person: Person, file_id: str) -> None:
-    """A photo that the person sends: kept by its id if they have agreed, else the offer comes."""
+    """A photo that the person sends: kept by its id if they have agreed, to the coach too; else the offer comes."""
     words = desk.words(person)
     course = await courses.newest_course(desk.session, person)
-    if course is None:
+    if course is None or course.invite_id is not None:
         await desk.say(person, Message(words.say("photos.no_course")))
     elif not await people.has_agreed(desk.session, person, TERMS):
         await desk.say(person, Message(words.say("photos.not_kept")))

@@ -63,6 +63,11 @@ async def acting_for(desk: Desk, person: Person, right: Right) -> Coach:
     raise NotAllowed("coaching.not_your_part" if helped else "coach.not_a_coach")
 
 
+async def coach_named(desk: Desk, person: Person, coach_id: int, right: Right) -> Coach:
+    """The coach of this number, for whom this person may do that. Raises NotAllowed for anybody else."""
+    return await _if_allowed(desk, person, await desk.session.get(Coach, coach_id), right)
+
+
 async def coach_of_course(desk: Desk, person: Person, course_id: int, right: Right) -> Coach:
     """The coach of a course, for whom this person may do that. Raises NotAllowed for anybody else."""
     course = await desk.session.get(Course, course_id)

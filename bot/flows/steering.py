@@ -126,10 +126,12 @@ async def _time(desk: Desk, person: Person, client: Person, course: Course, valu
 
 
 async def type_time(desk: Desk, person: Person, coach: Coach, course_id: int, text: str) -> None:
-    """A typed time of day for a client's session."""
+    """A typed time of day for a client's session. Raises NotAllowed for a course that is not running any more."""
     course = await own_course(desk, coach, course_id)
+    if course.state not in RUNNING:
+        raise NotAllowed("steering.not_running")
     found = places.time_of(text)
-    if found is None or course.state not in RUNNING:
+    if found is None:
         await desk.say(person, Message(desk.words(person).say("joining.morning_unknown")))
         return
     await _take_time(desk, person, await desk.session.get_one(Person, course.person_id), course, found)
@@ -175,10 +177,19 @@ async def say_to(desk: Desk, client: Person, course_id: int, coach: str, text: s
 
 
 async def ask_reply(desk: Desk, client: Person, course: Course) -> None:
-    """Waits for a client's answer to their coach."""
+    """Waits for a client's answer to their coach. Raises NotAllowed where the coach hears no more of them."""
+    if not await is_heard_by_the_coach(desk, client, course.id):
+        raise NotAllowed("checkin.not_yours")
     coach = await telling.coach_person(desk, course)
     open_for(client, Asked.REPLY, course.id)
     await desk.say(client, Message(desk.words(client).say("steering.reply", coach=coach.label)))
+
+
+async def is_heard_by_the_coach(desk: Desk, client: Person, course_id: int) -> bool:
+    """Whether a client still answers the coach of a course: their open or else last one, unless they stopped it."""
+    open_one = await courses.open_course(desk.session, client)
+    course = open_one or await courses.newest_course(desk.session, client)
+    return course is not None and course.id == course_id and course.state != CourseState.STOPPED
 
 
 async def type_reply(desk: Desk, client: Person, course_id: int, text: str, *, keep: bool) -> None:

@@ -141,6 +141,19 @@ class Practice:
         await self.at_desk(job)
         return (await self.put_so_far(person))[-1]
 
+    async def button(self, chat: int, label: str) -> str:
+        """The data of a button that a chat was sent last."""
+        for row in reversed(await self.rows(chat)):
+            for line in (row.payload.get("reply_markup") or {}).get("inline_keyboard", ()):
+                for one in line:
+                    if one["text"] == label:
+                        return str(one["callback_data"])
+        raise AssertionError(f"no button {label!r} in chat {chat}")
+
+    async def agrees(self, person: int) -> None:
+        """Somebody taps the yes of the agreement that they were shown last."""
+        await self.tapped(person, await self.button(person, "I agree"))
+
     async def course_of(self, person: int) -> Course:
         """The newest course of somebody."""
         async with self.database.reading() as session:

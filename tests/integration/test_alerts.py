@@ -161,6 +161,18 @@ async def test_only_who_hears_the_coachs_alerts_can_see_them_off(practice: Pract
     assert (await practice.alert()).seen_at is None
 
 
+async def test_an_assistant_who_was_removed_hears_nothing_new(practice: Practice) -> None:
+    await flag(practice)
+    for _ in range(2):
+        await practice.tick(hours=1)
+    assert len(await practice.rows(HELPER)) == 1
+    await practice.tapped(COACH, "coach:remove:1")
+    before = len(await practice.rows(HELPER))
+    await flag(practice, quote="and it is secret")
+    assert len(await practice.rows(HELPER)) == before
+    assert "and it is secret" in (await practice.put_so_far(COACH))[-1]
+
+
 async def test_the_ladder_goes_coach_coach_again_assistant_and_then_daily(practice: Practice) -> None:
     await flag(practice)
     await practice.tick(minutes=59)

@@ -356,6 +356,16 @@ async def test_the_time_is_changed_by_a_tap_or_typed_and_both_are_told(database:
         assert "at 07:00" in await steers(here, *back[2:])
 
 
+async def test_a_time_for_a_course_that_has_ended_is_asked_for_no_longer(database: Database) -> None:
+    async with writing(database) as session:
+        here = await room(session, DONE, on=1)
+        await steers(here, "time")
+        here.course.state = CourseState.STOPPED
+        await listening.heard(here.desk(), here.person, "6.45")
+        assert "Their course is not running" in await here.last()
+        assert here.person.asking is None
+
+
 async def test_a_message_goes_out_with_the_coachs_name_and_its_answer_comes_back(database: Database) -> None:
     async with writing(database) as session:
         here = await room(session, DONE, on=1)
@@ -398,7 +408,7 @@ def session_with(movement: str) -> str:
     return SESSION.format(rounds=2).replace("movement: reach", f"movement: {movement}")
 
 
-@pytest.mark.parametrize(("words_", "pain"), [("pain 7 in the knee", 7), ("pain 1, fine", None)])
+@pytest.mark.parametrize(("words_", "pain"), [("pain 7 in the knee", 7), ("pain 1, fine", None), ("done, pain 2", 2)])
 async def test_pain_in_an_answer_to_the_coach_counts_for_the_rules_too(
     database: Database, words_: str, pain: int | None
 ) -> None:

@@ -97,14 +97,14 @@ async def test_terms_are_agreed_to_in_the_version_that_was_shown(practice: Pract
     await practice.types(COACH, "One.")
     await practice.tapped(COACH, f"draft:{Draft(1).data}:make")
     await practice.opens_link(NEW, await token_in(practice, COACH))
-    course = (await practice.course_of(NEW)).id
+    first = await practice.button(NEW, "I agree")
     await practice.tapped(COACH, "coach:terms")
     await practice.types(COACH, "Two.")
-    await practice.tapped(NEW, f"join:{course}:agree:1")
+    await practice.tapped(NEW, first)
     about, agreement = (await practice.put_so_far(NEW))[-2:]
     assert "Two." in about
     assert "version 2" in agreement
-    await practice.tapped(NEW, f"join:{course}:agree:2")
+    await practice.agrees(NEW)
     async with practice.database.reading() as session:
         agreed = list(await session.scalars(select(Consent.text_version).where(Consent.person_id == NEW)))
     assert "coach-1-terms-2" in agreed
@@ -165,6 +165,12 @@ async def test_each_right_opens_its_own_door_and_no_other(practice: Practice, ri
         else:
             with pytest.raises(NotAllowed):
                 await practice.tapped(HELPER, data)
+
+
+@pytest.mark.parametrize("number", ["9" * 30, "x", ""])
+async def test_an_assistant_of_no_number_is_refused(practice: Practice, number: str) -> None:
+    with pytest.raises(NotAllowed):
+        await practice.tapped(COACH, f"coach:assistant:{number}")
 
 
 async def test_an_assistant_finds_people_by_the_same_command_and_can_leave(practice: Practice) -> None:
@@ -265,13 +271,14 @@ async def test_who_joins_meanwhile_is_told_too_and_nobody_does_without_a_stand_i
     await practice.tapped(COACH, "coach:leave:2026-05-05:2026-05-08:0")
     await practice.tick(days=1)
     course = (await practice.course_of(NEW)).id
-    await practice.tapped(NEW, f"join:{course}:agree")
+    await practice.agrees(NEW)
     assert "Coach is away until 8 May" in (await practice.put_so_far(NEW))[-1]
     await practice.tapped(COACH, "coach:back")
     await practice.tapped(COACH, "coach:leave:2026-05-05:2026-05-08:1")
     await practice.tick(hours=1)
     answers = {"age": "adult", "inside": "none", "outside": "none", "active": "yes", "usual": "0"}
-    for data in (f"join:{course}:agree", *(f"screen:{course}:{step}:{value}" for step, value in answers.items())):
+    await practice.agrees(NEW)
+    for data in (f"screen:{course}:{step}:{value}" for step, value in answers.items()):
         await practice.tapped(NEW, data)
     for data in ("zone:UTC", "time:0700", f"begin:{course}:tomorrow"):
         await practice.tapped(NEW, data)

@@ -99,7 +99,7 @@ def rows_of(body: bytes) -> list[dict[str, str]]:
 
 
 async def everything(database: Database, coach: int = COACH) -> dict[str, bytes]:
-    (payload,) = await taps(database, coach, "exports:all")
+    (payload,) = await taps(database, coach, f"exports:all:{coach}")
     with ZipFile(BytesIO(body_of(payload))) as archive:
         return {name: archive.read(name) for name in archive.namelist()}
 
@@ -200,7 +200,7 @@ async def test_an_event_says_what_happened_in_which_session_and_what_was_done(pr
 
 
 async def test_the_events_of_everybody_are_those_that_the_ledger_has(practices: Database) -> None:
-    found = named(await taps(practices, COACH, "exports:events"))
+    found = named(await taps(practices, COACH, "exports:events:1"))
     data = json.loads(found["adverse-events.json"])["data"]
     hard = [row for row in await ledger(practices) if (row["pain"] or 0) >= 6 and row["label"] != "Ivo"]
     shown = {(event["client"], event["told_on"]) for event in data["events"]}
@@ -401,9 +401,9 @@ async def test_nobody_gets_files_of_another_coachs_client(practices: Database, w
 async def test_files_of_everybody_are_a_coachs_only_and_of_their_own(practices: Database, what: str) -> None:
     for person in (ADA, IVO):
         with pytest.raises(NotAllowed):
-            await taps(practices, person, f"exports:{what}")
+            await taps(practices, person, f"exports:{what}:1")
     for person in (COACH, HELPER):
-        said = await taps(practices, person, f"exports:{what}")
+        said = await taps(practices, person, f"exports:{what}:1")
         bodies = b"".join(body_of(one) for one in said if "document" in one)
         assert said
         assert b"Ivo" not in bodies
@@ -417,7 +417,7 @@ async def test_an_assistant_gets_files_only_with_the_right_to_see(practices: Dat
         await session.execute(update(Helper).values(sees=False, publishes=True, hears=True, rules=True))
 
     await practices.write(job)
-    for data in (f"export:{course}:record", "exports:all"):
+    for data in (f"export:{course}:record", "exports:all:1"):
         with pytest.raises(NotAllowed):
             await taps(practices, HELPER, data)
 
@@ -450,7 +450,7 @@ async def test_clients_get_their_own_record_and_nobody_elses(practices: Database
 
 async def test_buttons_that_are_none_of_ours_are_refused(practices: Database) -> None:
     course = await course_of(practices, ADA)
-    for data in (f"export:{course}:other", f"export:{course}", "exports:other", "export:x:tables"):
+    for data in (f"export:{course}:other", f"export:{course}", "exports:other:1", "export:x:tables"):
         with pytest.raises(NotAllowed):
             await taps(practices, COACH, data)
     assert {"export", "exports"} <= set(OF_COACHES)
@@ -460,7 +460,7 @@ async def test_buttons_that_are_none_of_ours_are_refused(practices: Database) ->
 
 
 async def test_who_was_erased_is_in_no_file(practices: Database) -> None:
-    await taps(practices, COACH, "exports:all")
+    await taps(practices, COACH, "exports:all:1")
 
     async def job(session: AsyncSession) -> None:
         await erasure.erase(session, await session.get_one(Person, EVA), NOW)

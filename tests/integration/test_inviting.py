@@ -45,7 +45,8 @@ async def joins(practice: Practice, chat: int, token: str, *, age: str = "adult"
     await practice.opens_link(chat, token)
     course = (await practice.course_of(chat)).id
     answers = {"age": age, "inside": "none", "outside": "none", "active": "yes", "usual": "0"}
-    for data in (f"join:{course}:agree", *(f"screen:{course}:{step}:{value}" for step, value in answers.items())):
+    await practice.agrees(chat)
+    for data in (f"screen:{course}:{step}:{value}" for step, value in answers.items()):
         await practice.tapped(chat, data)
         if not await practice.has_course(chat):
             return
@@ -90,6 +91,14 @@ async def test_a_group_that_goes_together_needs_its_first_day(practice: Practice
         assert (await session.scalars(select(Invite))).all() == []
 
 
+async def test_a_draft_whose_dates_have_passed_is_shown_without_them(practice: Practice) -> None:
+    practice.calendar.forward(days=60)
+    await practice.tapped(COACH, f"draft:{Draft(1, 10, date(2026, 5, 11), date(2026, 5, 20)).data}:make")
+    assert await practice.button(COACH, "Make the link") == f"draft:{Draft(1, 10).data}:make"
+    async with practice.database.reading() as session:
+        assert (await session.scalars(select(Invite))).all() == []
+
+
 async def test_the_list_says_who_used_what_and_a_link_can_be_taken_back(practice: Practice) -> None:
     token = await link(practice, Draft(1, 3))
     await practice.opens_link(OTHER, token)
@@ -101,8 +110,7 @@ async def test_the_list_says_who_used_what_and_a_link_can_be_taken_back(practice
     await practice.meets(12)
     assert "not known here" in await practice.opens_link(12, token)
     assert "taken back" in await practice.opens_link(OTHER, token), "who has held it may know"
-    course = await practice.course_of(OTHER)
-    await practice.tapped(OTHER, f"join:{course.id}:agree")
+    await practice.agrees(OTHER)
     assert "All places" in (await practice.put_so_far(OTHER))[-1]
     await practice.tapped(COACH, "invites:1")
     assert "No invitation is open" in (await practice.put_so_far(COACH))[-1]
@@ -187,7 +195,8 @@ async def test_a_client_who_waits_for_the_coach_may_take_the_first_test_and_it_c
     await practice.opens_link(NEW, token)
     course = (await practice.course_of(NEW)).id
     answers = {"age": "adult", "inside": "none", "outside": "none", "active": "yes", "usual": "3"}
-    for data in (f"join:{course}:agree", *(f"screen:{course}:{step}:{value}" for step, value in answers.items())):
+    await practice.agrees(NEW)
+    for data in (f"screen:{course}:{step}:{value}" for step, value in answers.items()):
         await practice.tapped(NEW, data)
     for data in ("zone:UTC", "time:0700", f"begin:{course}:tomorrow"):
         await practice.tapped(NEW, data)

@@ -211,7 +211,7 @@ async def test_whoever_blocked_the_bot_while_joining_can_still_say_no(database: 
         course = await _course(desk.session, 3)
         course.state, course.invite_id = "joining", await _invite(desk.session)
         await telling.unreachable(desk, joiner)
-        await joining.agree(desk, joiner, course, "no", 0)
+        await joining.decline(desk, joiner, course)
 
     await do(database, says_no)
     async with database.reading() as session_:
