@@ -124,11 +124,11 @@ async def _unstopped(real: Callable[..., Awaitable[None]], desk: Any, person: An
     course.state = CourseState.ACTIVE
 
 
-async def _still_due(real: Callable[..., Awaitable[None]], desk: Any, person: Any) -> None:
+async def _still_due(real: Callable[..., Awaitable[None]], desk: Any, person: Any, course: Any) -> None:
     """Who stops keeps a running course."""
-    course = await courses.open_course(desk.session, person)
-    await real(desk, person)
-    if course is not None and course.starts_on is not None:
+    running = course.state in courses.OPEN
+    await real(desk, person, course)
+    if running and course.starts_on is not None:
         desk.session.add(_waiting_session(person, desk.now))
 
 
