@@ -254,7 +254,7 @@ async def _row_meant(desk: Desk, person: Person, course: Course) -> LedgerRow | 
     earlier = [row for row, _entry in pairs if row.local_date <= sent_on]
     if earlier and sent_on < pairs[-1][0].local_date:
         return earlier[-1]
-    return showing.source_of(pairs)[0] if pairs[-1][0].kind == RowKind.ASKING else pairs[-1][0]
+    return showing.source_of(pairs, bodies.usual_of(course))[0] if pairs[-1][0].kind == RowKind.ASKING else pairs[-1][0]
 
 
 async def _lacks_a_thing(desk: Desk, person: Person, course: Course, row: LedgerRow, reply: Reply, text: str) -> bool:

@@ -31,9 +31,9 @@ async def practice(tmp_path: Path) -> AsyncIterator[Practice]:
         await found.meets(OTHER)
 
         async def another(desk: Desk) -> None:
-            desk.session.add(Coach(id=2, person_id=OTHER, created_at=START))
+            desk.session.add(Coach(person_id=OTHER, created_at=START))
             await desk.session.flush()
-            version = ProgrammeVersion(id=2, coach_id=2, digest="e", title="Other", source=SAMPLE, stored_at=START)
+            version = ProgrammeVersion(coach_id=2, digest="e", title="Other", source=SAMPLE, stored_at=START)
             version.published_at = START
             desk.session.add(version)
 
