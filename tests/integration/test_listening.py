@@ -209,7 +209,7 @@ async def test_a_strong_pain_outside_a_course_is_a_warning_sign(practice: Practi
 
 @pytest.mark.parametrize("words", ["pain 9", "I have had chest pain and cannot breathe since yesterday"])
 async def test_a_warning_sign_after_stopping_gets_its_words(practice: Practice, words: str) -> None:
-    await practice.tapped(CLIENT, "stop:yes")
+    await practice.tapped(CLIENT, "stop:yes:1")
     await practice.types(CLIENT, words)
     assert "Stop" in await last_words(practice)
     assert "link" not in await last_words(practice)

@@ -55,7 +55,7 @@ async def says(practice: Practice, person: int, text: str) -> None:
 
 async def goes_over(practice: Practice, state: CourseState = CourseState.ACTIVE) -> Course:
     """The client stops, and has a course of the other coach's a minute later."""
-    await practice.tapped(CLIENT, "stop:yes")
+    await practice.tapped(CLIENT, f"stop:yes:{(await practice.course_of(CLIENT)).id}")
     practice.calendar.forward(minutes=1)
     today = practice.calendar.now().date()
     starts = today if state == CourseState.ACTIVE else None
