@@ -141,10 +141,12 @@ async def _health(desk: Desk, person: Person, course: Course, value: str) -> Non
 
 
 async def _things(desk: Desk, person: Person, course: Course) -> None:
-    """What was said to be at hand or not, each to be turned round by a tap."""
+    """What was said to be at hand or not, each to be turned round by a tap. Raises NotAllowed when nothing was said."""
     _ = desk.words(person).gettext
     say = (await desk.programme(course)).say
     known = {name: has for name, has in (course.at_hand or {}).items() if has is not None}
+    if not known:
+        raise NotAllowed("checkin.not_yours")
     has, lacks = _("{thing}: not at hand any more"), _("{thing}: at hand now")
     buttons = [
         Button(

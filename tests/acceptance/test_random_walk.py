@@ -50,9 +50,18 @@ async def step(chat: Practice, chance: random.Random, clients: list[Client]) -> 
         if said:
             under = chance.choice(said)
             _label, data = chance.choice(under.buttons)
-            await chat.post("tap", chat=who, message=under.id, button=data)
+            await tap(chat, who, under.id, data)
     else:
         await chat.post("say", chat=client.number, text=chance.choice(WORDS))
+
+
+async def tap(chat: Practice, who: int, message: int, button: str) -> None:
+    """A button that an edit has taken away meanwhile cannot be tapped."""
+    try:
+        await chat.post("tap", chat=who, message=message, button=button)
+    except AssertionError as refused:
+        if "there is no button" not in str(refused):
+            raise
 
 
 @pytest.mark.parametrize("seed", [4, 11])

@@ -339,3 +339,10 @@ async def test_nothing_that_is_not_done_stays_handed_out_to_who_waits(
     await practice.types(CLIENT, then)
     async with practice.database.reading() as session:
         assert (await session.get_one(LedgerRow, 1)).kind == kind
+
+
+async def test_things_at_hand_are_not_listed_before_anything_was_said_of_them(practice: Practice) -> None:
+    before = len(await practice.put_so_far(CLIENT))
+    with pytest.raises(NotAllowed):
+        await practice.tapped(CLIENT, "settings:things")
+    assert len(await practice.put_so_far(CLIENT)) == before
