@@ -321,6 +321,7 @@ class World:
             if self.found.broken:
                 raise Stop
         self._pass((until - self.calendar.now()).total_seconds())
+        await self._loop.quiet()  # what became ready on the way is done before anybody looks
 
     def _pass(self, seconds: float) -> None:
         """Lets time pass. While nothing is open nobody is woken, save now and then; signs of life are renewed."""
