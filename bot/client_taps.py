@@ -21,6 +21,8 @@ from bot.flows import (
     less,
     measuring,
     mine,
+    mornings,
+    pauses,
     photos,
     places,
     settings,
@@ -53,7 +55,7 @@ async def _tap_nudge(desk: Desk, person: Person, words: list[str]) -> str | None
 
 
 async def _tap_morning(desk: Desk, person: Person, words: list[str]) -> str | None:
-    return await checkin.morning(desk, person, number(words, 0), word(words, 1))
+    return await mornings.answered(desk, person, number(words, 0), word(words, 1))
 
 
 async def _tap_join(desk: Desk, person: Person, words: list[str]) -> None:
@@ -76,7 +78,7 @@ async def _tap_well(desk: Desk, person: Person, words: list[str]) -> None:
     course = await _own_course(desk, person, words)
     if course.paused is None or course.state not in day.RUNNING:
         raise NotAllowed("checkin.not_yours")
-    await day.well_again(desk, person, course)
+    await pauses.well_again(desk, person, course)
 
 
 async def _tap_today(desk: Desk, person: Person, words: list[str]) -> None:
@@ -88,7 +90,7 @@ async def _tap_pause(desk: Desk, person: Person, words: list[str]) -> None:
     course = await _own_course(desk, person, words)
     if course.state != courses.CourseState.ACTIVE:
         raise NotAllowed("checkin.not_yours")
-    await day.pause(desk, person, course)
+    await pauses.pause(desk, person, course)
 
 
 async def _tap_zone(desk: Desk, person: Person, words: list[str]) -> None:

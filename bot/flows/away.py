@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from datetime import date, timedelta
 
-from bot.flows import day, times
+from bot.flows import pauses, times
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.words import Words
@@ -31,7 +31,7 @@ async def asked(desk: Desk, person: Person, wanted: str) -> None:
     back_on = back(in_english(wanted, person.language), today)
     if back_on is None:
         raise NotAllowed("day.how_many_days")
-    await day.pause(desk, person, course, back_on)
+    await pauses.pause(desk, person, course, back_on)
 
 
 async def tapped(desk: Desk, person: Person, course: Course, wanted: str) -> None:
@@ -39,7 +39,7 @@ async def tapped(desk: Desk, person: Person, course: Course, wanted: str) -> Non
     back_on = back(wanted, times.today(person, desk.now))
     if course.state != CourseState.ACTIVE or back_on is None:
         raise NotAllowed("day.not_away")
-    await day.pause(desk, person, course, back_on)
+    await pauses.pause(desk, person, course, back_on)
 
 
 OFFERED = (3, 7, 14)

@@ -4,7 +4,7 @@ where it makes things more cautious."""
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, fields, replace
+from dataclasses import fields, replace
 
 from bot.flows import day, telling
 from bot.flows.desk import Desk
@@ -16,7 +16,7 @@ from db import bodies, courses, measures
 from db.courses import CourseState
 from db.schema import Course, LedgerRow, Person
 from plans import course as way
-from plans.checkin import CheckIn, Completion, FlagState, Kind, Morning, Why
+from plans.checkin import CheckIn, Completion, FlagState, Kind, Why
 from plans.course import Decision
 from plans.dose import items
 from plans.fitting import things
@@ -143,10 +143,10 @@ async def change(
     quote: str | None = None,
 ) -> None:
     """Stores a changed check-in, acts on what it makes more cautious, and shows what is next."""
-    after = await _in_time(desk, course, row, after)
+    after = await in_time(desk, course, row, after)
     if after == before:
         return
-    fresh = await _hear(desk, person, course, row, before, after, quote)
+    fresh = await hear(desk, person, course, row, before, after, quote)
     newest = await courses.last_row(desk.session, course)
     if newest is None:
         raise LookupError(f"course {course.id} has an answer but no row")
@@ -154,7 +154,7 @@ async def change(
     if is_ill and newest.id == row.id and course.paused != day.PAUSED_BY_COACH:
         course.paused, course.back_on = "ill", None
     if any(vote.verdict is Verdict.REFER for vote in fresh):
-        await _refer(desk, person, course, after)
+        await refer(desk, person, course, after)
     elif newest.kind == RowKind.ASKING:
         await _answer_question(desk, person, course, newest, fresh if before.pain is not None else ())
         return
@@ -168,7 +168,7 @@ async def change(
     await show_again(desk, person, course, row)
 
 
-async def _hear(
+async def hear(
     desk: Desk, person: Person, course: Course, row: LedgerRow, before: CheckIn, after: CheckIn, quote: str | None
 ) -> list[Vote]:
     """Stores a changed check-in and tells the coach of the votes that are new with it, which it returns."""
@@ -180,7 +180,7 @@ async def _hear(
     return fresh
 
 
-async def _in_time(desk: Desk, course: Course, row: LedgerRow, said: CheckIn) -> CheckIn:
+async def in_time(desk: Desk, course: Course, row: LedgerRow, said: CheckIn) -> CheckIn:
     """What is said of a session, also of one that was cut to the client's minutes."""
     if row.minutes is None or row.day is None:
         return said
@@ -223,11 +223,11 @@ async def _fresh_votes(desk: Desk, course: Course, row: LedgerRow, before: Check
     rows = await courses.history(desk.session, course)
     usual = bodies.usual_of(course)
     past = Past.of((entry for r, entry in rows if r.local_date < row.local_date), settings, usual)
-    earlier, now = (_acting_votes(said, settings, past.had_nerve_signs, usual) for said in (before, after))
+    earlier, now = (acting_votes(said, settings, past.had_nerve_signs, usual) for said in (before, after))
     return [vote for vote in now if vote not in earlier]
 
 
-def _acting_votes(said: CheckIn, settings: Settings, nerve_before: bool, usual: int) -> list[Vote]:
+def acting_votes(said: CheckIn, settings: Settings, nerve_before: bool, usual: int) -> list[Vote]:
     """The votes of an answer as far as it goes: what is still asked back has none."""
     asked_back = {"unsure-flag", "nerve-signs"} if next_ask(said) is not None else {"unsure-flag"}
     given = votes(Evidence(said, nerve_before=nerve_before, usual=usual, settings=settings))
@@ -242,7 +242,7 @@ async def _tell_of_denial(desk: Desk, course: Course, row: LedgerRow, before: Ch
         )
 
 
-async def _refer(desk: Desk, person: Person, course: Course, said: CheckIn) -> None:
+async def refer(desk: Desk, person: Person, course: Course, said: CheckIn) -> None:
     """Stops the course until the coach lets it go on; nothing that is not done yet stays handed out."""
     await day.hold(desk, person, course)
     await desk.say(person, caution(desk.words(person), said))
@@ -334,92 +334,3 @@ async def show_again(desk: Desk, person: Person, course: Course, row: LedgerRow)
         await day.put(desk, person, row, message)
     else:
         await day.change(desk, person, row, message)
-
-
-# --- the morning question ------------------------------------------------------------------------------
-
-
-async def morning(desk: Desk, person: Person, row_id: int, value: str) -> str:
-    """The answer to "how is it now?"; it fills the row that waited for it. Raises NotAllowed.
-
-    Under an older morning's question it answers the one that is open now; when none is, it changes no day any more.
-    """
-    row, course = await own(desk, person, row_id)
-    if row.kind != RowKind.ASKING or row.morning is not None or value not in set(Morning):
-        raise NotAllowed("checkin.not_yours")
-    said, newest = Morning(value), await courses.last_row(desk.session, course)
-    if newest is None or newest.id == row.id:
-        await take_morning(desk, person, course, row, said)
-        return ""
-    if newest.kind == RowKind.ASKING and newest.morning is None:
-        await _say_noted(desk, person, row, said)
-        await take_morning(desk, person, course, newest, said)
-    else:
-        await _take_late_morning(desk, person, course, row, said)
-    return ""
-
-
-async def _take_late_morning(desk: Desk, person: Person, course: Course, row: LedgerRow, said: Morning) -> None:
-    """Stores the answer about a morning that is over; the coach hears at once that it was worse."""
-    row.morning = said
-    await note(desk, person, row, [("morning", said)])
-    await _say_noted(desk, person, row, said)
-    if said is Morning.WORSE:
-        await _tell_of_worse(desk, course, row)
-    words = desk.words(person)
-    await desk.say(person, Message(words.say("checkin.late", day=words.weekday(row.local_date))))
-
-
-async def _say_noted(desk: Desk, person: Person, row: LedgerRow, said: Morning) -> None:
-    """Puts the answer in the place of a morning's question."""
-    if row.outbox_id is not None:
-        await desk.edit(person, Message(desk.words(person).say("checkin.morning_noted", answer=said)), row.outbox_id)
-
-
-@dataclass(frozen=True, slots=True)
-class Spoken:
-    """What was said beside a morning's answer: of which row, what was known of it before and is after, and the words.
-
-    `now` is what these words say alone.
-    """
-
-    row: LedgerRow
-    before: CheckIn
-    after: CheckIn
-    now: CheckIn
-    quote: str
-
-
-async def take_morning(
-    desk: Desk, person: Person, course: Course, row: LedgerRow, said: Morning, spoken: Spoken | None = None
-) -> None:
-    """Stores a morning's answer, and what was said beside it, and hands out the day that follows from both."""
-    row.morning = said
-    await note(desk, person, row, [("morning", said)])
-    await _say_noted(desk, person, row, said)
-    held: list[Vote] = []
-    if spoken is not None:
-        held = await _hear_beside(desk, person, course, spoken)
-        if any(vote.verdict is Verdict.REFER for vote in held):
-            await _refer(desk, person, course, spoken.after)
-            return
-    await day.fill(desk, person, course, row, held_by=held)
-    if said is Morning.WORSE and row.kind == RowKind.ASKING:
-        await _tell_of_worse(desk, course, row)
-    if course.state == CourseState.WAITING:
-        await desk.say(person, caution(desk.words(person), CheckIn()))
-
-
-async def _hear_beside(desk: Desk, person: Person, course: Course, spoken: Spoken) -> list[Vote]:
-    """Stores what was said beside a morning's answer; returns its new votes, and what rests by these words alone."""
-    after, fresh = await _in_time(desk, course, spoken.row, spoken.after), list[Vote]()
-    if after != spoken.before:
-        fresh = await _hear(desk, person, course, spoken.row, spoken.before, after, spoken.quote)
-    settings = (await desk.programme(course)).settings
-    alone = _acting_votes(spoken.now, settings, nerve_before=False, usual=bodies.usual_of(course))
-    return fresh + [vote for vote in alone if vote.verdict is Verdict.REST and vote not in fresh]
-
-
-async def _tell_of_worse(desk: Desk, course: Course, row: LedgerRow) -> None:
-    facts = {"morning": str(Morning.WORSE)}
-    await telling.tell_of(desk, course, cause="morning-after", at_once=True, row=row, facts=facts)

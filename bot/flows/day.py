@@ -110,7 +110,7 @@ async def today(desk: Desk, person: Person) -> None:
         coach = await telling.coach_person(desk, course)
         await desk.say(person, Message(words.say("day.waiting", coach=coach.label)))
     elif course.paused is not None:
-        await desk.say(person, _pause_message(desk, person, course))
+        await desk.say(person, pause_message(desk, person, course))
     else:
         await show(desk, person, course, row)
 
@@ -152,7 +152,7 @@ async def make(desk: Desk, person: Person, course: Course, day: date, *, by_itse
         away = Decision(RowKind.AWAY, courses.position_of(course), reason="away")
         await _make_unasked(desk, person, course, away, day)
         if not by_itself:
-            await desk.say(person, _pause_message(desk, person, course))
+            await desk.say(person, pause_message(desk, person, course))
         return
     await measures.close(desk.session, course, desk.now)
     if await moving.at_the_boundary(desk, person, course):
@@ -268,19 +268,8 @@ async def _fill_away(desk: Desk, person: Person, course: Course, row: LedgerRow)
     away = Decision(RowKind.AWAY, courses.position_of(course), reason="away")
     courses.fill_row(row, course, away)
     if row.morning == Morning.WORSE:
-        facts = {"morning": str(row.morning)}
-        await telling.tell_of(desk, course, cause="morning-after", at_once=True, row=row, facts=facts)
-    await desk.say(person, _pause_message(desk, person, course))
-
-
-async def pause(desk: Desk, person: Person, course: Course, back_on: date | None = None) -> None:
-    """A pause that the client asks for, until they go on or that date; the dates count like any others missed."""
-    course.paused = course.paused or "away"
-    if course.paused != PAUSED_BY_COACH:
-        course.back_on = back_on if course.paused == "away" else None
-    await outbox.withdraw(desk.session, person.chat, "paused")
-    await telling.tell_of(desk, course, cause="pause", at_once=False)
-    await desk.say(person, _pause_message(desk, person, course))
+        await telling.tell_of_worse(desk, course, row)
+    await desk.say(person, pause_message(desk, person, course))
 
 
 async def hold(desk: Desk, person: Person, course: Course) -> LedgerRow | None:
@@ -298,26 +287,8 @@ async def hold(desk: Desk, person: Person, course: Course) -> LedgerRow | None:
     return newest
 
 
-def _pause_message(desk: Desk, person: Person, course: Course, row: int | None = None) -> Message:
+def pause_message(desk: Desk, person: Person, course: Course, row: int | None = None) -> Message:
     return showing.paused(desk.words(person), course.id, course.paused or "", row, back_on=course.back_on)
-
-
-async def well_again(desk: Desk, person: Person, course: Course) -> None:
-    """Ends a pause; the next date's row is made again, gently after a longer one. What the coach paused stays so."""
-    if course.paused == PAUSED_BY_COACH:
-        await telling.tell_of(desk, course, cause="asks-to-go-on", at_once=False)
-        await desk.say(person, _pause_message(desk, person, course))
-        return
-    course.paused = course.back_on = None
-    when = times.next_morning(person, desk.now)
-    await plan_next(desk, person, course)
-    words = desk.words(person)
-    if course.state == CourseState.WAITING:
-        coach = await telling.coach_person(desk, course)
-        await desk.say(person, Message(words.say("day.waiting", coach=coach.label)))
-        return
-    at = localtime.local(when, times.zone_of(person))
-    await desk.say(person, Message(words.say("day.well_again", when=words.weekday_and_time(at))))
 
 
 async def remake(desk: Desk, person: Person, course: Course, row: LedgerRow) -> None:
@@ -381,7 +352,7 @@ async def message_of(desk: Desk, person: Person, course: Course, row: LedgerRow)
     if len(upto) < len(pairs):
         return noting.noted_late(words, row.id, said, waiting=waiting)
     if course.paused is not None and next_ask(said) is None:
-        return _pause_message(desk, person, course, row.id)
+        return pause_message(desk, person, course, row.id)
     if row.kind == RowKind.ASKING:
         return showing.question(words, upto, bodies.usual_of(course))
     programme = await desk.programme_of(course, row)

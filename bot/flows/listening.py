@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from dataclasses import replace
 
 from bot.flows import (
     absences,
@@ -13,44 +12,37 @@ from bot.flows import (
     day,
     groups,
     health,
+    hearing,
     inviting,
     joining,
     leaving,
     measuring,
     overruling,
+    pauses,
     places,
     recordings,
     ruling,
     settings,
-    showing,
     steering,
-    telling,
-    times,
 )
 from bot.flows.asking import OF_A_COACH, Asked, about, close, open_for, waits_for
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed, coach_of_course, coach_only
-from bot.words.message import Message, joined
-from db import bodies, courses, people
+from bot.words.message import Message
+from db import courses, people
 from db.courses import CourseState
 from db.helpers import Right
 from db.schema import Coach, Course, LedgerRow, Person
-from plans.asked_number import only_number
-from plans.checkin import CheckIn, Completion, Flag, Morning
+from plans.checkin import Flag
 from plans.fitting import missed, things
 from plans.glossing import in_english
-from plans.ledger import Question, RowKind
-from plans.localtime import local
-from plans.questions import open_question
+from plans.ledger import RowKind
 from plans.redflags import find_flag
 from plans.replies import Reply, read_reply
 from plans.screening import next_step
-from plans.talk import Ask, merged, next_ask
 
 WELL = re.compile(r"\b(well|fit|fine|healthy) again\b|^\W*(i am|i'm|im) back\b|^\W*go on\W*$", re.IGNORECASE)
 """Ends a pause. Only whole words of this kind do; anything else said while ill is read as always."""
-
-WORD = re.compile(r"[^\W\d_]{2,}")
 
 
 async def heard(desk: Desk, person: Person, text: str) -> None:
@@ -58,14 +50,14 @@ async def heard(desk: Desk, person: Person, text: str) -> None:
     desk.typed = True
     course = await courses.open_course(desk.session, person)
     setting = waits_for(person) is not None and waits_for(person) not in OF_A_COACH
-    flagged = (
+    reported = (
         setting
         and waits_for(person) is not Asked.REPLY
         and course is not None
         and course.state != CourseState.JOINING
-        and _matters(text, person.language)
+        and _is_report(text, person.language)
     )
-    if not flagged and await _answers_own_question(desk, person, text):
+    if not reported and await _answers_own_question(desk, person, text):
         return
     if course is not None and course.state == CourseState.JOINING:
         await _while_joining(desk, person, course, text)
@@ -89,9 +81,14 @@ def sign_in(text: str, language: str) -> Flag | None:
     return read_reply(text, language=language).red_flag or (None if flag is None else flag.level)
 
 
-def _matters(text: str, language: str) -> bool:
-    """Whether words that answer something else hold a warning sign, or a pain that holds a day back."""
-    return sign_in(text, language) is not None or (read_reply(text, language=language).pain or 0) >= HURTS
+def _is_report(text: str, language: str) -> bool:
+    """Whether words are for the rules, whatever was asked: a warning sign, a pain that holds a day back, a check-in.
+
+    A check-in is words that answer both questions of the day.
+    """
+    reply = read_reply(text, language=language)
+    says_all = reply.completion is not None and reply.pain is not None
+    return says_all or (reply.pain or 0) >= hearing.HURTS or sign_in(text, language) is not None
 
 
 async def _after_the_end(desk: Desk, person: Person, text: str) -> bool:
@@ -105,7 +102,7 @@ async def _after_the_end(desk: Desk, person: Person, text: str) -> bool:
     if level is not None:
         await health.flagged_outside_a_course(desk, person, course, level, text)
         return True
-    await _pass_on(desk, person, course, text)
+    await hearing.pass_on(desk, person, course, text)
     return True
 
 
@@ -161,18 +158,10 @@ async def _answers_the_coach(desk: Desk, person: Person, text: str) -> bool:
     if reply.request == "stop" or not await steering.is_heard_by_the_coach(desk, person, about(person)):
         close(person, Asked.REPLY)
         return False
-    is_no_checkin = not _matters(text, person.language) and not _says_all(reply)
+    is_no_checkin = not _is_report(text, person.language)
     await steering.type_reply(desk, person, about(person), text, keep=is_no_checkin)
     return is_no_checkin
 
-
-def _says_all(reply: Reply) -> bool:
-    """Whether words answer both questions of the day, so that they are a check-in whatever was asked."""
-    return reply.completion is not None and reply.pain is not None
-
-
-HURTS = 3
-"""Pain from which words that answer or ask something else count for the rules too: from there they hold a day back."""
 
 _TYPED_BY_A_COACH = {
     Asked.FOUND_OUT: ruling.let_go,
@@ -207,15 +196,15 @@ def _is_past_health(course: Course) -> bool:
 
 async def _client_says(desk: Desk, person: Person, course: Course, text: str) -> None:
     reply = read_reply(text, language=person.language)
-    row = await _row_meant(desk, person, course)
+    row = await hearing.row_meant(desk, person, course)
     if reply.request == "stop":
-        await _hear_pain_beside(desk, person, course, row, reply, text)
+        await hearing.hear_pain_beside(desk, person, course, row, reply, text)
         await leaving.ask(desk, person)
         if reply.red_flag is None:
             return
     if course.paused is not None and reply.red_flag is None and WELL.search(in_english(text, person.language)):
-        if not await _hear_pain_beside(desk, person, course, row, reply, text):
-            await day.well_again(desk, person, course)
+        if not await hearing.hear_pain_beside(desk, person, course, row, reply, text):
+            await pauses.well_again(desk, person, course)
         return
     if course.state != CourseState.JOINING and await measuring.typed(desk, person, course, text):
         return
@@ -226,11 +215,11 @@ async def _client_says(desk: Desk, person: Person, course: Course, text: str) ->
         return
     if await _is_a_plain_request(desk, person, course, row, reply, text):
         return
-    if await _is_an_open_number(desk, person, course, row, reply, text):
+    if await hearing.is_an_open_number(desk, person, course, row, reply, text):
         return
-    if await _is_not_today_while_asked(desk, person, course, row, reply):
+    if await hearing.is_not_today_while_asked(desk, person, course, row, reply):
         return
-    await _take(desk, person, course, row, reply, text)
+    await hearing.take(desk, person, course, row, reply, text)
 
 
 async def _before_the_first_day(desk: Desk, person: Person, course: Course, reply: Reply, text: str) -> None:
@@ -241,20 +230,8 @@ async def _before_the_first_day(desk: Desk, person: Person, course: Course, repl
         await health.flagged_outside_a_course(desk, person, course, level, text)
         return
     is_served = await _is_a_plain_request(desk, person, course, None, reply, text)
-    if not is_served or _hurts(reply):
-        await _pass_on(desk, person, course, text)
-
-
-async def _row_meant(desk: Desk, person: Person, course: Course) -> LedgerRow | None:
-    """The row that words are about: that of the date on which they were sent, or what a morning question asks about."""
-    pairs = await courses.history(desk.session, course)
-    if not pairs:
-        return None
-    sent_on = local(desk.said_at or desk.now, times.zone_of(person)).date()
-    earlier = [row for row, _entry in pairs if row.local_date <= sent_on]
-    if earlier and sent_on < pairs[-1][0].local_date:
-        return earlier[-1]
-    return showing.source_of(pairs, bodies.usual_of(course))[0] if pairs[-1][0].kind == RowKind.ASKING else pairs[-1][0]
+    if not is_served or hearing.hurts(reply):
+        await hearing.pass_on(desk, person, course, text)
 
 
 async def _lacks_a_thing(desk: Desk, person: Person, course: Course, row: LedgerRow, reply: Reply, text: str) -> bool:
@@ -267,7 +244,7 @@ async def _lacks_a_thing(desk: Desk, person: Person, course: Course, row: Ledger
     thing = missed(text, things(programme.day(row.day)), language=person.language, say=programme.say)
     if thing is None:
         return False
-    await _hear_pain_beside(desk, person, course, row, reply, text)
+    await hearing.hear_pain_beside(desk, person, course, row, reply, text)
     if row.kind == RowKind.SESSION:
         await checkin.do_without(desk, person, course, row, thing.name)
     return True
@@ -282,12 +259,12 @@ async def _is_a_plain_request(
 ) -> bool:
     """Serves a request; a pain beside it is heard first."""
     words = desk.words(person)
-    is_report = reply.completion is not None or _hurts(reply)
+    is_report = reply.completion is not None or hearing.hurts(reply)
     if reply.request is None or reply.red_flag is not None or (is_report and reply.request in ("thanks", "today")):
         return False
     if reply.request not in SERVED and reply.completion is not None:
         return False
-    if await _hear_pain_beside(desk, person, course, row, reply, text):
+    if await hearing.hear_pain_beside(desk, person, course, row, reply, text):
         return True
     if reply.request == "help":
         await desk.say(person, Message(words.say("client.help")))
@@ -301,168 +278,11 @@ async def _is_a_plain_request(
     elif reply.request == "quit-programme":
         await leaving.ask(desk, person)
     elif reply.request == "pause" and course.state == CourseState.ACTIVE:
-        await day.pause(desk, person, course)
+        await pauses.pause(desk, person, course)
     elif reply.request == "thanks":
         await desk.say(person, Message(words.say("checkin.welcome")))
     elif reply.completion is None:
-        await _pass_on(desk, person, course, text)
+        await hearing.pass_on(desk, person, course, text)
     else:
         return False
     return True
-
-
-def _hurts(reply: Reply) -> bool:
-    return (reply.pain or 0) >= HURTS or reply.kind is not None
-
-
-async def _hear_pain_beside(
-    desk: Desk, person: Person, course: Course, row: LedgerRow | None, reply: Reply, text: str
-) -> bool:
-    """Hears a pain that matters beside a request like any other report; True when the course waits from now on."""
-    matters = _hurts(reply) or reply.morning is Morning.WORSE
-    if row is None or reply.red_flag is not None or not matters:
-        return False
-    went_on = course.state != CourseState.WAITING
-    await _hear(desk, person, course, row, reply, text)
-    return went_on and course.state == CourseState.WAITING
-
-
-async def _hear(desk: Desk, person: Person, course: Course, row: LedgerRow, reply: Reply, text: str) -> bool:
-    """Takes words into the check-in, and as the answer to a morning's question; False when they say nothing new."""
-    before = await courses.said_of(desk.session, row)
-    after = await _risen(desk, course, before, merged(before, reply, find_flag(text, language=person.language)))
-    asking = await _takes_morning(desk, course, reply)
-    if reply.morning is not None and asking is not None:
-        spoken = checkin.Spoken(row, before, after, merged(CheckIn(), reply, None), text)
-        await checkin.take_morning(desk, person, course, asking, reply.morning, spoken)
-        return True
-    await checkin.change(desk, person, course, row, before, after, quote=text)
-    return after != before
-
-
-async def _risen(desk: Desk, course: Course, before: CheckIn, after: CheckIn) -> CheckIn:
-    """What was said, with a pain that only rises while "how is it now?" is open."""
-    if before.pain is None or after.pain is None or await _asks_how_now(desk, course) is None:
-        return after
-    return replace(after, pain=max(before.pain, after.pain))
-
-
-async def _is_not_today_while_asked(desk: Desk, person: Person, course: Course, row: LedgerRow, reply: Reply) -> bool:
-    """ "Not today" while a question about the session before is open: it changes nothing of that session."""
-    newest = await courses.last_row(desk.session, course)
-    if newest is None or newest.kind != RowKind.ASKING or newest.id == row.id:
-        return False
-    said = await courses.said_of(desk.session, row)
-    only_that = merged(CheckIn(), reply, None) == CheckIn(completion=Completion.NONE, why=reply.why)
-    if said.completion is None or reply.completion is not Completion.NONE or not only_that:
-        return False
-    question = await day.message_of(desk, person, course, newest)
-    text = joined(desk.words(person).say("day.not_today_then"), question.text)
-    await day.put(desk, person, newest, replace(question, text=text))
-    return True
-
-
-async def _is_an_open_number(
-    desk: Desk, person: Person, course: Course, row: LedgerRow, reply: Reply, text: str
-) -> bool:
-    """A bare number answers the number question that is open, or is the day's test.
-
-    While pain is asked for, the only number of a short answer is it, whatever words stand around it, unless they say
-    how it is this morning.
-    """
-    said = await courses.said_of(desk.session, row)
-    newest = await courses.last_row(desk.session, course)
-    asked_pain = next_ask(said) is Ask.PAIN or (newest is not None and newest.kind == RowKind.ASKING)
-    nothing_else = reply.morning is None and reply.error is None
-    if asked_pain and nothing_else and merged(said, reply, find_flag(text, language=person.language)) == said:
-        lone = only_number(in_english(text, person.language))
-        reply = reply if reply.number is not None or lone is None else replace(reply, number=lone)
-    if reply.number is None or reply.completion is not None:
-        return False
-    if not asked_pain:
-        return await measuring.number(desk, person, course, reply.number)
-    if reply.number != int(reply.number) or not 0 <= reply.number <= 10:
-        await desk.say(person, Message(desk.words(person).say("checkin.off_scale", found=f"{reply.number:g}")))
-        return True
-    after = await _risen(desk, course, said, _with_pain(said, int(reply.number)))
-    if after == said:
-        await _ask_again(desk, person, course, row)
-    else:
-        await checkin.change(desk, person, course, row, said, after)
-    return True
-
-
-def _with_pain(said: CheckIn, pain: int) -> CheckIn:
-    return merged(said, Reply(pain=pain), None)
-
-
-async def _take(desk: Desk, person: Person, course: Course, row: LedgerRow, reply: Reply, text: str) -> None:
-    """Words about a session or a body: into the check-in, and on to the question that is open."""
-    words = desk.words(person)
-    if reply.error is not None:
-        await desk.say(person, Message(words.say("checkin.off_scale", found=text[:60])))
-        return
-    if await _hear(desk, person, course, row, reply, text):
-        return
-    if reply == Reply() or not _says_something(reply):
-        await _not_read(desk, person, course, text)
-        return
-    await _ask_again(desk, person, course, row)
-
-
-async def _ask_again(desk: Desk, person: Person, course: Course, row: LedgerRow) -> None:
-    """Says how a row stands; while "how is it now?" is open it is asked once more."""
-    asking = await _asks_how_now(desk, course)
-    if asking is None:
-        await desk.say(person, await day.message_of(desk, person, course, row))
-    else:
-        await day.show(desk, person, course, asking)
-
-
-def _says_something(reply: Reply) -> bool:
-    facts = (
-        reply.completion,
-        reply.pain,
-        reply.kind,
-        reply.place,
-        reply.why,
-        reply.tightness,
-        reply.red_flag,
-    )
-    return bool(reply.sore) or any(fact is not None for fact in facts)
-
-
-async def _asks_how_now(desk: Desk, course: Course) -> LedgerRow | None:
-    """The row whose "how is it now?" is open."""
-    pairs = await courses.history(desk.session, course)
-    if not pairs or pairs[-1][0].kind != RowKind.ASKING:
-        return None
-    newest, entries = pairs[-1][0], [entry for _row, entry in pairs]
-    question = open_question(entries, asked_on=newest.local_date, usual=bodies.usual_of(course))
-    return newest if question is Question.MORNING else None
-
-
-async def _takes_morning(desk: Desk, course: Course, reply: Reply) -> LedgerRow | None:
-    """The row whose morning these words answer, unless they say something graver; "worse" does under any question."""
-    if reply.morning is None or reply.red_flag is not None:
-        return None
-    newest = await courses.last_row(desk.session, course)
-    if reply.morning is Morning.WORSE and newest is not None and newest.kind == RowKind.ASKING:
-        return newest
-    return await _asks_how_now(desk, course)
-
-
-async def _not_read(desk: Desk, person: Person, course: Course, text: str) -> None:
-    """Words that are no answer go to the coach as a note; what has no words is asked back."""
-    if len(WORD.findall(text)) >= 2:
-        await _pass_on(desk, person, course, text)
-    else:
-        await desk.say(person, Message(desk.words(person).say("checkin.not_understood")))
-
-
-async def _pass_on(desk: Desk, person: Person, course: Course, text: str) -> None:
-    reader = await telling.note(desk, course, text)
-    coach = await desk.session.get_one(Coach, course.coach_id)
-    hours = coach_page.hours_of(desk, coach, reader, person) if reader.id == coach.person_id else ""
-    await checkin.note(desk, person, None, [("note", text[:4096])])
-    await desk.say(person, Message(desk.words(person).say("checkin.passed_on", coach=reader.label, hours=hours)))

@@ -141,12 +141,13 @@ async def _health(desk: Desk, person: Person, course: Course, value: str) -> Non
 
 
 async def _things(desk: Desk, person: Person, course: Course) -> None:
-    """What was said to be at hand or not, each to be turned round by a tap. Raises NotAllowed when nothing was said."""
+    """What was said to be at hand or not, each to be turned round by a tap; the settings where nothing was."""
     _ = desk.words(person).gettext
     say = (await desk.programme(course)).say
     known = {name: has for name, has in (course.at_hand or {}).items() if has is not None}
     if not known:
-        raise NotAllowed("checkin.not_yours")
+        await show(desk, person)
+        return
     has, lacks = _("{thing}: not at hand any more"), _("{thing}: at hand now")
     buttons = [
         Button(

@@ -13,7 +13,7 @@ from db import alerts, bodies, courses, due, helpers, outbox
 from db.alerts import News
 from db.delivery import LANES, Kind
 from db.schema import Alert, Coach, Course, LedgerRow, Person
-from plans.checkin import CheckIn
+from plans.checkin import CheckIn, Morning
 from plans.rules import Tell, Verdict, Vote
 
 KEPT = 1000
@@ -199,3 +199,9 @@ async def unreachable(desk: Desk, client: Person) -> None:
     course = await courses.open_course(desk.session, client)
     if course is not None:
         await tell_of(desk, course, cause="unreachable", at_once=False)
+
+
+async def tell_of_worse(desk: Desk, course: Course, row: LedgerRow) -> None:
+    """A morning that is worse, where no decision says so: the coach hears at once."""
+    facts = {"morning": str(Morning.WORSE)}
+    await tell_of(desk, course, cause="morning-after", at_once=True, row=row, facts=facts)

@@ -19,15 +19,16 @@ from telegram import Bot
 
 from bot.clocks import Machine, SystemMachine
 from bot.failing import Hooks
-from bot.flows import joining, listening
+from bot.flows import day, joining, listening
 from bot.flows.desk import Desk
 from bot.flows.installation import DEFAULTS, Installation
 from bot.sending import Sender
 from bot.taps import tap
 from bot.ticks import Ticker
-from db import copying, outbox
+from db import copying, courses, outbox
 from db.engine import Database
 from db.schema import Alert, Coach, Course, Helper, LedgerRow, Outbox, Person, ProgrammeVersion
+from plans.checkin import CheckIn
 from tests.integration.fakes import Call, FakePlatform, SetCalendar, bot_at, database_in, platform_running, refusal
 
 T = TypeVar("T")
@@ -211,6 +212,23 @@ class Practice:
         """The texts of messages to a chat that have not left."""
         return [str(row.payload.get("text", row.payload.get("caption", ""))) for row in await self.rows(chat)]
 
+    async def ledger(self) -> Sequence[LedgerRow]:
+        """All rows of all courses by date."""
+        async with self.database.reading() as session:
+            return (await session.scalars(select(LedgerRow).order_by(LedgerRow.local_date))).all()
+
+    async def said(self, row: int = 0) -> CheckIn:
+        """What was said of one row of the ledger, counted from 0."""
+        found = (await self.ledger())[row]
+        async with self.database.reading() as session:
+            return await courses.said_of(session, found)
+
+    async def told_at_once(self) -> list[str]:
+        """Of what the coach was told at once, oldest first."""
+        async with self.database.reading() as session:
+            found = await session.scalars(select(Alert).where(Alert.at_once).order_by(Alert.id))
+            return [alert.cause for alert in found]
+
     async def alert(self) -> Alert:
         """The newest alert."""
         async with self.database.reading() as session:
@@ -229,3 +247,12 @@ async def practice_in(folder: Path) -> AsyncIterator[Practice]:
         database_in(folder) as database,
     ):
         yield Practice(database, platform, bot)
+
+
+@asynccontextmanager
+async def first_day_in(folder: Path) -> AsyncIterator[Practice]:
+    """A practice whose client is on their first day, of which nothing was said yet."""
+    async with practice_in(folder) as found:
+        await found.opens(hears=False)
+        await found.at_desk(lambda desk: day.plan_morning(desk, CLIENT))
+        yield found

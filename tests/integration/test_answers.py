@@ -2,19 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import AsyncIterator, Sequence
+from collections.abc import AsyncIterator
 from datetime import date
 from pathlib import Path
 
 import pytest
-from sqlalchemy import select
 
-from bot.flows import day
 from bot.flows.desk import Desk
 from db import courses
-from db.schema import Alert, Course, LedgerRow
-from plans.checkin import CheckIn
-from tests.integration.coaching import CLIENT, Practice, practice_in
+from db.schema import Course
+from tests.integration.coaching import CLIENT, Practice, first_day_in
 
 pytestmark = pytest.mark.usefixtures("store")
 
@@ -22,26 +19,8 @@ pytestmark = pytest.mark.usefixtures("store")
 @pytest.fixture
 async def practice(tmp_path: Path) -> AsyncIterator[Practice]:
     """A client on their first day, of which nothing was said yet."""
-    async with practice_in(tmp_path) as found:
-        await found.opens(hears=False)
-        await found.at_desk(lambda desk: day.plan_morning(desk, CLIENT))
+    async with first_day_in(tmp_path) as found:
         yield found
-
-
-async def rows(practice: Practice) -> Sequence[LedgerRow]:
-    async with practice.database.reading() as session:
-        return (await session.scalars(select(LedgerRow).order_by(LedgerRow.local_date))).all()
-
-
-async def said(practice: Practice) -> CheckIn:
-    found = (await rows(practice))[0]
-    async with practice.database.reading() as session:
-        return await courses.said_of(session, found)
-
-
-async def causes(practice: Practice) -> list[str]:
-    async with practice.database.reading() as session:
-        return [alert.cause for alert in await session.scalars(select(Alert).where(Alert.at_once))]
 
 
 async def taps(practice: Practice, *answers: str) -> None:
@@ -53,17 +32,17 @@ async def taps(practice: Practice, *answers: str) -> None:
 async def test_a_pain_typed_between_the_steps_of_a_report_makes_the_day_off(practice: Practice) -> None:
     await taps(practice, "odd", "kind:dull-one")
     await practice.types(CLIENT, "pain 7")
-    assert (await rows(practice))[0].kind == "session"
+    assert (await practice.ledger())[0].kind == "session"
     await taps(practice, "place:here-left")
-    assert (await rows(practice))[0].kind == "rest"
+    assert (await practice.ledger())[0].kind == "rest"
 
 
 async def test_under_a_confirmed_sign_no_later_tap_lowers_the_pain(practice: Practice) -> None:
     await practice.types(CLIENT, "sharp pain 7, heard a pop in my calf")
     await taps(practice, "some")
-    assert (await said(practice)).pain == 7
+    assert (await practice.said()).pain == 7
     await practice.types(CLIENT, "2")
-    assert (await said(practice)).pain == 7
+    assert (await practice.said()).pain == 7
 
 
 # --- ill, and a sign that is still to be asked back, before time away ----------------------------------------------
@@ -87,11 +66,11 @@ async def test_ill_on_an_older_day_pauses_nothing_and_ends_no_pause(practice: Pr
 async def test_a_sign_that_is_not_asked_back_before_a_pause_reaches_the_coach_once(practice: Practice) -> None:
     await practice.types(CLIENT, "done, my foot went numb")
     await practice.types(CLIENT, "pause")
-    assert await causes(practice) == []
+    assert await practice.told_at_once() == []
     for _ in range(3):
         await practice.tick(hours=24)
-    assert [row.kind for row in await rows(practice)] == ["session", "away", "away", "away"]
-    assert await causes(practice) == ["unsure-flag"]
+    assert [row.kind for row in await practice.ledger()] == ["session", "away", "away", "away"]
+    assert await practice.told_at_once() == ["unsure-flag"]
 
 
 # --- about an older day -----------------------------------------------------------------------------------------------
@@ -106,9 +85,9 @@ async def test_a_late_answer_that_eases_makes_todays_untouched_session_lighter(
     practice: Practice, answers: tuple[str, ...]
 ) -> None:
     await practice.tick(hours=24)
-    assert [(row.kind, row.level) for row in await rows(practice)] == [("session", 0), ("session", 0)]
+    assert [(row.kind, row.level) for row in await practice.ledger()] == [("session", 0), ("session", 0)]
     await taps(practice, *answers)
-    newest = (await rows(practice))[-1]
+    newest = (await practice.ledger())[-1]
     assert (newest.kind, newest.level, newest.day) == ("session", 1, 1)
     assert (await practice.course_of(CLIENT)).level == 1
 
@@ -117,7 +96,7 @@ async def test_a_late_answer_leaves_a_session_that_was_answered_as_it_is(practic
     await practice.tick(hours=24)
     await practice.types(CLIENT, "done, pain 0")
     await taps(practice, *TOO_HARD)
-    assert [row.level for row in await rows(practice)] == [0, 0]
+    assert [row.level for row in await practice.ledger()] == [0, 0]
 
 
 @pytest.mark.parametrize("kind", ["session", "measure"])
@@ -129,4 +108,4 @@ async def test_a_late_answer_that_rests_makes_today_a_date_off(practice: Practic
 
     await practice.at_desk(is_of_that_kind)
     await taps(practice, *PAIN_OF_SEVEN)
-    assert (await rows(practice))[-1].kind == "rest"
+    assert (await practice.ledger())[-1].kind == "rest"

@@ -2,19 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import AsyncIterator, Sequence
+from collections.abc import AsyncIterator, Awaitable, Callable
 from datetime import timedelta
 from pathlib import Path
 
 import pytest
-from sqlalchemy import select
 
 from bot.flows import day
 from bot.flows.desk import Desk
-from db import courses
-from db.schema import Alert, Course, LedgerRow
-from plans.checkin import CheckIn
-from tests.integration.coaching import CLIENT, Practice, practice_in
+from db.schema import Course, LedgerRow, Person
+from plans.checkin import CheckIn, Completion
+from tests.integration.coaching import CLIENT, Practice, first_day_in
 from tests.integration.updates import handled, message, offline
 
 pytestmark = pytest.mark.usefixtures("store")
@@ -23,32 +21,14 @@ pytestmark = pytest.mark.usefixtures("store")
 @pytest.fixture
 async def practice(tmp_path: Path) -> AsyncIterator[Practice]:
     """A client on their first day, of which nothing was said yet."""
-    async with practice_in(tmp_path) as found:
-        await found.opens(hears=False)
-        await found.at_desk(lambda desk: day.plan_morning(desk, CLIENT))
+    async with first_day_in(tmp_path) as found:
         yield found
-
-
-async def rows(practice: Practice) -> Sequence[LedgerRow]:
-    async with practice.database.reading() as session:
-        return (await session.scalars(select(LedgerRow).order_by(LedgerRow.local_date))).all()
-
-
-async def said(practice: Practice, row: int = 0) -> CheckIn:
-    found = (await rows(practice))[row]
-    async with practice.database.reading() as session:
-        return await courses.said_of(session, found)
-
-
-async def causes(practice: Practice) -> set[str]:
-    async with practice.database.reading() as session:
-        return {alert.cause for alert in await session.scalars(select(Alert).where(Alert.at_once))}
 
 
 async def asked_on_the_second_day(practice: Practice, first: str) -> None:
     await practice.types(CLIENT, first)
     await practice.tick(hours=24)
-    assert (await rows(practice))[-1].kind == "asking"
+    assert (await practice.ledger())[-1].kind == "asking"
 
 
 async def last_words(practice: Practice, chat: int = CLIENT) -> str:
@@ -71,20 +51,20 @@ async def test_a_worse_pain_beside_a_mornings_answer_counts_before_it(
 ) -> None:
     await asked_on_the_second_day(practice, "done, pain 4")
     await practice.types(CLIENT, words)
-    assert (await said(practice)).pain == pain
-    newest = (await rows(practice))[-1]
+    assert (await practice.said()).pain == pain
+    newest = (await practice.ledger())[-1]
     assert (newest.kind, newest.morning) == ("rest", morning)
-    assert "excessive" in await causes(practice)
+    assert "excessive" in await practice.told_at_once()
 
 
 async def test_a_pain_that_rose_after_the_answer_was_judged_is_a_date_off_too(practice: Practice) -> None:
     await asked_on_the_second_day(practice, "done, pain 4")
     await practice.types(CLIENT, "worse")
     await practice.tick(hours=24)
-    assert [row.kind for row in await rows(practice)] == ["session", "rest", "asking"]
+    assert [row.kind for row in await practice.ledger()] == ["session", "rest", "asking"]
     await practice.types(CLIENT, "settled but pain 6")
-    assert (await rows(practice))[-1].kind == "rest"
-    assert "excessive" in await causes(practice)
+    assert (await practice.ledger())[-1].kind == "rest"
+    assert "excessive" in await practice.told_at_once()
 
 
 @pytest.mark.parametrize(
@@ -95,11 +75,11 @@ async def test_a_number_that_is_no_worse_leaves_a_mornings_answer_heard(
 ) -> None:
     await asked_on_the_second_day(practice, "done, pain 4")
     await practice.types(CLIENT, words)
-    newest = (await rows(practice))[-1]
+    newest = (await practice.ledger())[-1]
     assert newest.morning == morning
     assert newest.kind != "asking"
-    assert (await said(practice)).pain == 4
-    assert ("morning-after" in await causes(practice)) is (morning == "worse")
+    assert (await practice.said()).pain == 4
+    assert ("morning-after" in await practice.told_at_once()) is (morning == "worse")
 
 
 @pytest.mark.parametrize("words", ["2", "pain is 2 now", "7", "pain 7"])
@@ -107,8 +87,8 @@ async def test_a_number_alone_does_not_say_how_it_is_now(practice: Practice, wor
     await asked_on_the_second_day(practice, "done, pain 7")
     before = len(await practice.put_so_far(CLIENT))
     await practice.types(CLIENT, words)
-    assert (await said(practice)).pain == 7
-    assert (await rows(practice))[-1].kind == "asking"
+    assert (await practice.said()).pain == 7
+    assert (await practice.ledger())[-1].kind == "asking"
     [asked] = (await practice.rows(CLIENT))[before:]
     assert "How is it now?" in asked.payload["text"]
     assert len(asked.payload["reply_markup"]["inline_keyboard"]) == 3
@@ -118,26 +98,26 @@ async def test_a_number_alone_does_not_say_how_it_is_now(practice: Practice, wor
 async def test_a_greater_number_raises_the_pain(practice: Practice, words: str, kind: str) -> None:
     await asked_on_the_second_day(practice, "done, pain 4")
     await practice.types(CLIENT, words)
-    assert (await said(practice)).pain == int(words[-1])
-    assert (await rows(practice))[-1].kind == kind
+    assert (await practice.said()).pain == int(words[-1])
+    assert (await practice.ledger())[-1].kind == kind
 
 
 async def test_worse_is_heard_while_the_number_is_asked_for(practice: Practice) -> None:
     await asked_on_the_second_day(practice, "done")
     await practice.types(CLIENT, "worse")
-    newest = (await rows(practice))[-1]
+    newest = (await practice.ledger())[-1]
     assert (newest.kind, newest.morning) == ("asking", "worse")
-    assert "morning-after" in await causes(practice)
+    assert "morning-after" in await practice.told_at_once()
     assert "how much did it hurt" in await last_words(practice)
     await practice.types(CLIENT, "2")
-    assert (await rows(practice))[-1].kind == "rest"
+    assert (await practice.ledger())[-1].kind == "rest"
 
 
 async def test_worse_is_heard_beside_a_request(practice: Practice) -> None:
     await asked_on_the_second_day(practice, "done, pain 4")
     await practice.types(CLIENT, "it is worse, I need a break for a few days")
-    assert (await rows(practice))[-1].morning == "worse"
-    assert "morning-after" in await causes(practice)
+    assert (await practice.ledger())[-1].morning == "worse"
+    assert "morning-after" in await practice.told_at_once()
     assert (await practice.course_of(CLIENT)).paused == "away"
 
 
@@ -157,23 +137,23 @@ async def test_worse_is_heard_beside_a_request(practice: Practice) -> None:
 async def test_a_pain_beside_a_request_is_heard_first(practice: Practice, words: str, served: str) -> None:
     await practice.types(CLIENT, words)
     assert served in await last_words(practice)
-    assert (await said(practice)).pain == 7
-    assert (await rows(practice))[-1].kind == "rest"
-    assert "excessive" in await causes(practice)
+    assert (await practice.said()).pain == 7
+    assert (await practice.ledger())[-1].kind == "rest"
+    assert "excessive" in await practice.told_at_once()
 
 
 async def test_who_comes_back_with_pain_is_heard_with_it(practice: Practice) -> None:
     await practice.types(CLIENT, "pause")
     await practice.types(CLIENT, "I am back, but it hurts 7")
-    assert (await said(practice)).pain == 7
+    assert (await practice.said()).pain == 7
     assert (await practice.course_of(CLIENT)).paused is None
-    assert "excessive" in await causes(practice)
+    assert "excessive" in await practice.told_at_once()
 
 
 async def test_a_missing_thing_and_a_pain_are_both_heard(practice: Practice) -> None:
     await practice.types(CLIENT, "no strap here, pain 7")
-    assert (await said(practice)).pain == 7
-    assert (await rows(practice))[-1].kind == "rest"
+    assert (await practice.said()).pain == 7
+    assert (await practice.ledger())[-1].kind == "rest"
 
 
 # --- while a setting is asked for, before a course and after it -------------------------------------------------------
@@ -183,9 +163,20 @@ async def test_a_missing_thing_and_a_pain_are_both_heard(practice: Practice) -> 
 async def test_a_pain_is_heard_while_a_setting_is_asked_for(practice: Practice, words: str, state: str) -> None:
     await practice.types(CLIENT, "change time")
     await practice.types(CLIENT, words)
-    assert (await said(practice)).pain == int(words[-1])
+    assert (await practice.said()).pain == int(words[-1])
     assert (await practice.course_of(CLIENT)).state == state
-    assert await causes(practice)
+    assert await practice.told_at_once()
+
+
+@pytest.mark.parametrize(
+    "asks", [lambda p: p.types(CLIENT, "change time"), lambda p: p.tapped(CLIENT, "settings:name")]
+)
+async def test_a_check_in_is_no_setting(practice: Practice, asks: Callable[[Practice], Awaitable[object]]) -> None:
+    await asks(practice)
+    await practice.types(CLIENT, "did my session this evening, 2")
+    assert (await practice.said()) == CheckIn(Completion.DONE, pain=2)
+    async with practice.database.reading() as session:
+        assert (await session.get_one(Person, CLIENT)).label == "Kim"
 
 
 async def changed(practice: Practice, **columns: object) -> None:
@@ -204,7 +195,7 @@ async def changed(practice: Practice, **columns: object) -> None:
 async def test_a_strong_pain_outside_a_course_is_a_warning_sign(practice: Practice, state: str) -> None:
     await changed(practice, state=state)
     await practice.types(CLIENT, "pain 9")
-    assert "red-flag" in await causes(practice)
+    assert "red-flag" in await practice.told_at_once()
 
 
 @pytest.mark.parametrize("words", ["pain 9", "I have had chest pain and cannot breathe since yesterday"])
@@ -213,7 +204,7 @@ async def test_a_warning_sign_after_stopping_gets_its_words(practice: Practice, 
     await practice.types(CLIENT, words)
     assert "Stop" in await last_words(practice)
     assert "link" not in await last_words(practice)
-    assert not await causes(practice)
+    assert not await practice.told_at_once()
 
 
 async def begins_tomorrow(practice: Practice) -> None:
@@ -231,10 +222,10 @@ async def test_a_warning_sign_before_the_first_day_holds_the_course(practice: Pr
     await begins_tomorrow(practice)
     await practice.types(CLIENT, words)
     assert (await practice.course_of(CLIENT)).state == "waiting"
-    assert "red-flag" in await causes(practice)
+    assert "red-flag" in await practice.told_at_once()
     await practice.at_desk(lambda desk: day.plan_morning(desk, CLIENT))
     await practice.tick(hours=24)
-    assert [row.kind for row in await rows(practice)] == ["waiting"]
+    assert [row.kind for row in await practice.ledger()] == ["waiting"]
 
 
 @pytest.mark.parametrize(
@@ -254,6 +245,6 @@ async def test_a_command_with_a_sign_beside_it_is_heard_and_not_served(practice:
     now = practice.calendar.now()
     update = message(77, now, chat=CLIENT, sender=CLIENT, text=command)
     await practice.database.write(lambda _session: handled(offline(), update, now))
-    [row] = await rows(practice)
+    [row] = await practice.ledger()
     assert (row.level, row.minutes) == (0, None)
-    assert (await said(practice)).flag is not None or (await said(practice)).pain == 9
+    assert (await practice.said()).flag is not None or (await practice.said()).pain == 9

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import AsyncIterator, Sequence
+from collections.abc import AsyncIterator
 from datetime import date
 from itertools import pairwise
 from pathlib import Path
@@ -15,7 +15,7 @@ from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from db import courses, due
 from db.schema import Alert, Course, LedgerRow, Person
-from tests.integration.coaching import CLIENT, Practice, practice_in
+from tests.integration.coaching import CLIENT, Practice, first_day_in
 from tests.integration.desks import buttons_of
 
 pytestmark = pytest.mark.usefixtures("store")
@@ -24,19 +24,12 @@ pytestmark = pytest.mark.usefixtures("store")
 @pytest.fixture
 async def practice(tmp_path: Path) -> AsyncIterator[Practice]:
     """A client who was sore at 5 on the first day, and is asked on the second and the third morning."""
-    async with practice_in(tmp_path) as found:
-        await found.opens(hears=False)
-        await found.at_desk(lambda desk: day.plan_morning(desk, CLIENT))
+    async with first_day_in(tmp_path) as found:
         await found.types(CLIENT, "done, pain 5")
         await found.tick(hours=24)
         await found.tick(hours=24)
-        assert [row.kind for row in await rows(found)] == ["session", "asking", "asking"]
+        assert [row.kind for row in await found.ledger()] == ["session", "asking", "asking"]
         yield found
-
-
-async def rows(practice: Practice) -> Sequence[LedgerRow]:
-    async with practice.database.reading() as session:
-        return (await session.scalars(select(LedgerRow).order_by(LedgerRow.local_date))).all()
 
 
 async def causes(practice: Practice) -> set[tuple[str, bool]]:
@@ -50,27 +43,27 @@ async def tap(practice: Practice, row: LedgerRow, answer: str) -> None:
 
 @pytest.mark.parametrize("answer", ["settled", "same"])
 async def test_under_yesterdays_question_it_answers_the_one_that_is_open(practice: Practice, answer: str) -> None:
-    [_first, old, new] = await rows(practice)
+    [_first, old, new] = await practice.ledger()
     await tap(practice, old, answer)
-    [_first, old, new] = await rows(practice)
+    [_first, old, new] = await practice.ledger()
     assert (old.kind, old.morning) == ("asking", None)
     assert (new.kind, new.morning) == ("session", answer)
     assert "Noted" in (await practice.put_so_far(CLIENT))[-2]
 
 
 async def test_worse_under_yesterdays_question_is_a_worse_morning_today(practice: Practice) -> None:
-    await tap(practice, (await rows(practice))[1], "worse")
-    assert (await rows(practice))[2].kind == "rest"
+    await tap(practice, (await practice.ledger())[1], "worse")
+    assert (await practice.ledger())[2].kind == "rest"
     assert ("morning-after", True) in await causes(practice)
 
 
 async def test_an_old_morning_that_was_worse_reaches_the_coach_and_changes_no_day(practice: Practice) -> None:
-    [_first, old, new] = await rows(practice)
+    [_first, old, new] = await practice.ledger()
     await tap(practice, new, "settled")
-    before = await rows(practice)
+    before = await practice.ledger()
     assert ("morning-after", True) not in await causes(practice)
     await tap(practice, old, "worse")
-    after = await rows(practice)
+    after = await practice.ledger()
     assert [(row.kind, row.day, row.level) for row in after] == [(row.kind, row.day, row.level) for row in before]
     assert after[1].morning == "worse"
     assert ("morning-after", True) in await causes(practice)
@@ -78,11 +71,11 @@ async def test_an_old_morning_that_was_worse_reaches_the_coach_and_changes_no_da
 
 
 async def test_an_old_morning_that_had_settled_hands_out_nothing_again(practice: Practice) -> None:
-    [_first, old, new] = await rows(practice)
+    [_first, old, new] = await practice.ledger()
     await tap(practice, new, "same")
     before = len(await practice.put_so_far(CLIENT))
     await tap(practice, old, "settled")
-    assert (await rows(practice))[1].kind == "asking"
+    assert (await practice.ledger())[1].kind == "asking"
     assert not any("Day" in text for text in (await practice.put_so_far(CLIENT))[before:])
     assert ("morning-after", True) not in await causes(practice)
 
@@ -90,14 +83,14 @@ async def test_an_old_morning_that_had_settled_hands_out_nothing_again(practice:
 async def test_who_asks_for_today_before_the_mornings_of_days_gone_by_were_made_leaves_no_date_out(
     practice: Practice,
 ) -> None:
-    await tap(practice, (await rows(practice))[2], "settled")
+    await tap(practice, (await practice.ledger())[2], "settled")
     practice.calendar.forward(days=3)
     await practice.at_desk(_todays)
-    found = [row.local_date for row in await rows(practice)]
+    found = [row.local_date for row in await practice.ledger()]
     assert [(later - earlier).days for earlier, later in pairwise(found)] == [1] * 5
     assert len(found) == 6
     await practice.tick(seconds=1)
-    assert len(await rows(practice)) == 6
+    assert len(await practice.ledger()) == 6
 
 
 async def _todays(desk: Desk) -> None:
@@ -139,7 +132,7 @@ async def test_well_again_under_a_course_that_is_over_leaves_the_new_ones_mornin
 async def test_a_report_before_a_test_turns_it_into_a_date_off_from_six_on(
     practice: Practice, pain: int, kind: str
 ) -> None:
-    newest = (await rows(practice))[-1]
+    newest = (await practice.ledger())[-1]
 
     async def is_a_test_day(desk: Desk) -> None:
         row = await desk.session.get_one(LedgerRow, newest.id)
@@ -149,7 +142,7 @@ async def test_a_report_before_a_test_turns_it_into_a_date_off_from_six_on(
     await practice.tapped(CLIENT, f"c:{newest.id}:odd")
     for answer in ("kind:dull-both", "place:here", f"pain:{pain}"):
         await practice.tapped(CLIENT, f"c:{newest.id}:{answer}")
-    row = (await rows(practice))[-1]
+    row = (await practice.ledger())[-1]
     assert (row.kind, row.day, row.prescribed) == (kind, 1, kind == "rest")
 
 
@@ -158,10 +151,10 @@ async def test_a_report_before_a_test_turns_it_into_a_date_off_from_six_on(
 
 @pytest.mark.parametrize(("answer", "told"), [("settled", False), ("worse", True)])
 async def test_in_a_coachs_pause_the_answer_hands_nothing_out(practice: Practice, answer: str, told: bool) -> None:
-    newest = (await rows(practice))[-1]
+    newest = (await practice.ledger())[-1]
     await practice.tapped(1, "steer:1:pause:7")
     await tap(practice, newest, answer)
-    row = (await rows(practice))[-1]
+    row = (await practice.ledger())[-1]
     assert (row.kind, row.morning, row.day) == ("away", answer, None)
     assert "Your coach has paused your course" in (await practice.put_so_far(CLIENT))[-1]
     assert (("morning-after", True) in await causes(practice)) is told
@@ -170,7 +163,7 @@ async def test_in_a_coachs_pause_the_answer_hands_nothing_out(practice: Practice
 async def test_after_a_pause_a_flag_that_was_left_open_is_asked_of_the_day_that_it_was_said_of(
     practice: Practice,
 ) -> None:
-    newest = (await rows(practice))[-1]
+    newest = (await practice.ledger())[-1]
     await tap(practice, newest, "settled")
     for words in ("done, pain 0", "my foot went numb", "pause"):
         await practice.types(CLIENT, words)
@@ -178,7 +171,7 @@ async def test_after_a_pause_a_flag_that_was_left_open_is_asked_of_the_day_that_
     await practice.types(CLIENT, "pain 1")
     await practice.types(CLIENT, "go on")
     await practice.tick(hours=24)
-    assert [row.kind for row in await rows(practice)][-2:] == ["away", "asking"]
+    assert [row.kind for row in await practice.ledger()][-2:] == ["away", "asking"]
     offered = buttons_of((await practice.rows(CLIENT))[-1].payload).values()
     assert any(data.startswith(f"c:{newest.id}:flag:") for data in offered)
     await practice.tapped(CLIENT, f"c:{newest.id}:flag:no")

@@ -9,13 +9,12 @@ from pathlib import Path
 import pytest
 from sqlalchemy import select
 
-from bot.flows import day
 from bot.flows.desk import TERMS, Desk
 from bot.flows.rights import NotAllowed
 from db import courses, people
 from db.schema import CheckInRow, Course, Helper, LedgerRow, Outbox, Person
 from plans.checkin import CheckIn
-from tests.integration.coaching import CLIENT, COACH, HELPER, Practice, practice_in
+from tests.integration.coaching import CLIENT, COACH, HELPER, Practice, first_day_in
 from tests.integration.desks import buttons_of
 
 pytestmark = pytest.mark.usefixtures("store")
@@ -25,9 +24,7 @@ FLAG = "chest pain and cannot breathe"
 
 @pytest.fixture
 async def practice(tmp_path: Path) -> AsyncIterator[Practice]:
-    async with practice_in(tmp_path) as found:
-        await found.opens(hears=False)
-        await found.at_desk(lambda desk: day.plan_morning(desk, CLIENT))
+    async with first_day_in(tmp_path) as found:
         yield found
 
 
@@ -341,8 +338,6 @@ async def test_nothing_that_is_not_done_stays_handed_out_to_who_waits(
         assert (await session.get_one(LedgerRow, 1)).kind == kind
 
 
-async def test_things_at_hand_are_not_listed_before_anything_was_said_of_them(practice: Practice) -> None:
-    before = len(await practice.put_so_far(CLIENT))
-    with pytest.raises(NotAllowed):
-        await practice.tapped(CLIENT, "settings:things")
-    assert len(await practice.put_so_far(CLIENT)) == before
+async def test_before_anything_was_said_of_things_at_hand_the_settings_are_shown(practice: Practice) -> None:
+    await practice.tapped(CLIENT, "settings:things")
+    assert (await practice.put_so_far(CLIENT))[-1].startswith("You are Kim.")

@@ -10,7 +10,7 @@ import pytest
 from sqlalchemy import select
 from sqlalchemy.ext.asyncio import AsyncSession
 
-from bot.flows import day, evening, joining, leaving, listening, steering, telling, upkeeping
+from bot.flows import day, evening, joining, leaving, listening, pauses, steering, telling, upkeeping
 from bot.flows.desk import TERMS, Desk
 from db import erasure, people
 from db.engine import Database
@@ -140,14 +140,14 @@ async def test_what_was_missed_is_not_asked_in_the_night(
 
 @pytest.mark.parametrize("whose", ["client", "coach"])
 async def test_in_a_pause_it_does_not_leave(database: Database, whose: str) -> None:
-    async def pauses(desk: Desk, client: Person) -> None:
+    async def pausing(desk: Desk, client: Person) -> None:
         coach = await desk.session.get_one(Coach, 1)
         if whose == "coach":
             await steering.tapped(desk, await desk.session.get_one(Person, 1), coach, 1, "pause", "7")
         else:
-            await day.pause(desk, client, await desk.session.get_one(Course, 1))
+            await pauses.pause(desk, client, await desk.session.get_one(Course, 1))
 
-    await do(database, pauses)
+    await do(database, pausing)
     assert await sessions(database) == [("skipped", "paused")]
 
 

@@ -185,7 +185,7 @@ MUTANTS: Mapping[str, Mutant] = {
         _put(day, "make", _goes_on), frozenset({"only the coach lets go on"}), habit="in pain"
     ),
     "a referral stops nothing": Mutant(
-        _put(checkin, "_refer", _unstopped), frozenset({"pain stops the course"}), habit="in pain"
+        _put(checkin, "refer", _unstopped), frozenset({"pain stops the course"}), habit="in pain"
     ),
     "pain is kept from the coach": Mutant(
         _put(telling, "tell", _nothing), frozenset({"pain is told"}), habit="in pain"
