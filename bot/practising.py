@@ -204,7 +204,7 @@ async def _set_the_scene(program: Running, platform: Platform, mover: PracticeMo
     await scene.tap(COACH, "Invite one client")
     link = scene.link(COACH)
     await scene.say(CLIENT, f"/start {link}", CLIENT_NAME)
-    for label in ("I agree", "18 to 64", "None of these", "None of these", "Yes", "0"):
+    for label in ("I agree", "18 to 64", *["None of these"] * 3, "Yes", "0"):
         await scene.tap(CLIENT, label)
     await scene.say(CLIENT, CITY)
     await scene.tap(CLIENT, f"{MORNING:%H:%M}")

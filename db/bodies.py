@@ -6,9 +6,11 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from db.schema import Course, LedgerRow
+from plans.cautions import Caution
 from plans.checkin import Area, CheckIn, Place
 from plans.fitting import Fit, fitted
 from plans.ledger import Entry
+from plans.limits import barred_by
 from plans.programme import Day, Programme
 from plans.screening import screened
 
@@ -26,6 +28,23 @@ def lasting_fit(course: Course) -> Fit:
     """What every day of a client must allow for, whatever the date."""
     found = screened(course.screened or {})
     return Fit(barred=tuple(course.barred or ()), older=found.older, loose=found.loose)
+
+
+def bar(course: Course, programme: Programme, caution: Caution) -> None:
+    """Leaves out from now on whatever of a programme asks for what a client has said they cannot give."""
+    _bar(course, barred_by(programme, [caution], loose=screened(course.screened or {}).loose))
+
+
+def bar_what_is_new(course: Course, before: Programme, after: Programme) -> None:
+    """The same for what another version brings; what stood in the one before stays as its coach left it."""
+    found = screened(course.screened or {})
+    known = barred_by(before, found.limits, loose=found.loose)
+    _bar(course, [key for key in barred_by(after, found.limits, loose=found.loose) if key not in known])
+
+
+def _bar(course: Course, keys: Sequence[str]) -> None:
+    if keys:
+        course.barred = sorted({*(course.barred or ()), *keys})
 
 
 def fit_of(course: Course, row: LedgerRow, pairs: Pairs) -> Fit:

@@ -34,12 +34,13 @@ class Caution(StrEnum):
 
 
 class CautionWords(BaseModel):
-    """A caution in words: its text for the client, and the question asked before a course begins."""
+    """A caution in words: its text for the client, the question asked before a course begins, and that in short."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
     text: str
     question: str
+    short: str
 
 
 @cache

@@ -2,21 +2,28 @@
 
 from __future__ import annotations
 
+from markupsafe import escape
+
 from bot.flows import day, telling
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
+from bot.words import Words
 from bot.words.checkin import numbers
-from bot.words.message import Button, Message, column
-from db import alerts
+from bot.words.message import Button, Message, Rows, column
+from db import alerts, bodies
 from db.courses import CourseState
 from db.schema import Course, Person
+from plans.cautions import Caution, caution_words
 from plans.checkin import Flag
+from plans.dose import items
+from plans.limits import asked_of
 from plans.screening import (
     ADULT,
     HEALTH,
     LISTS,
     NO,
     NONE,
+    OF_MOVEMENTS,
     OLDER,
     SOMETHING,
     YES,
@@ -28,36 +35,66 @@ from plans.screening import (
 )
 
 
-def question(desk: Desk, person: Person, course: Course, step: Step) -> Message:
-    """One question of the screening and its answers."""
+async def next_question(desk: Desk, course: Course) -> Step | Caution | None:
+    """The question that is still open in a course's record; None when all is answered."""
+    return next_step(course.screened or {}, asked_of(await desk.programme(course)))
+
+
+async def ask(desk: Desk, person: Person, course: Course, step: Step | Caution) -> None:
+    """Asks one question of the screening with its answers."""
     words = desk.words(person)
     _ = words.gettext
+    if step is Step.LIMITS:
+        of = asked_of(await desk.programme(course))
+        text = words.say("health.limits", limits=of)
+    elif isinstance(step, Caution):
+        text = escape(_(caution_words()[step].question))
+    else:
+        text = words.say("health.question", step=str(step))
+    await desk.say(person, Message(text, _answers(words, course, step)))
+
+
+def _answers(words: Words, course: Course, step: Step | Caution) -> Rows:
+    _ = words.gettext
     prefix = f"screen:{course.id}:{step}"
-    text = words.say("health.question", step=str(step))
     if step is Step.USUAL:
-        return Message(text, numbers(prefix, 0))
+        return numbers(prefix, 0)
     if step is Step.AGE:
         ages = ((_("18 to 64"), ADULT), (_("65 or over"), OLDER), (_("Under 18"), YOUNG))
-        return Message(text, column(*(Button(label, f"{prefix}:{value}") for label, value in ages)))
-    if step in LISTS:
-        none, something = (
+        return column(*(Button(label, f"{prefix}:{value}") for label, value in ages))
+    if step in (*LISTS, Step.LIMITS):
+        return column(
             Button(_("None of these"), f"{prefix}:{NONE}"),
             Button(_("Something"), f"{prefix}:{SOMETHING}"),
         )
-        return Message(text, column(none, something))
-    return Message(text, ((Button(_("Yes"), f"{prefix}:{YES}"), Button(_("No"), f"{prefix}:{NO}")),))
+    return ((Button(_("Yes"), f"{prefix}:{YES}"), Button(_("No"), f"{prefix}:{NO}")),)
 
 
-async def answer(course: Course, step: str, value: str) -> bool:
-    """Keeps one answer; False when the question is not the one that is open. Raises NotAllowed for a strange one."""
-    said = course.screened or {}
-    if next_step(said) != step:
+async def answer(desk: Desk, person: Person, course: Course, step: str, value: str) -> bool:
+    """Keeps one answer; False when the question is not the one that is open. Raises NotAllowed for a strange one.
+
+    What a body cannot give is left out of its sessions from now on; after the last of these questions that is said.
+    """
+    if await next_question(desk, course) != step:
         return False
     try:
-        course.screened = answered(said, step, value)
+        course.screened = answered(course.screened or {}, step, value)
     except ValueError as error:
         raise NotAllowed("checkin.not_yours") from error
+    if step in OF_MOVEMENTS:
+        if value == YES:
+            bodies.bar(course, await desk.programme(course), Caution(step))
+        await _say_what_is_left_out(desk, person, course)
     return True
+
+
+async def _say_what_is_left_out(desk: Desk, person: Person, course: Course) -> None:
+    if await next_question(desk, course) in OF_MOVEMENTS or not screened(course.screened or {}).limits:
+        return
+    programme, coach = await desk.programme(course), await telling.coach_person(desk, course)
+    all_names = {item.movement.key: item.movement.name for day in programme.days for _b, item in items(day.session)}
+    names = [name for key, name in all_names.items() if key in (course.barred or ())]
+    await desk.say(person, Message(desk.words(person).say("health.left_out", coach=coach.label, names=names)))
 
 
 async def flagged_outside_a_course(desk: Desk, person: Person, course: Course, level: Flag, text: str) -> None:
@@ -93,16 +130,16 @@ async def go_on(desk: Desk, person: Person, course: Course) -> None:
     """After an answer of a running course: one that calls for the coach's word makes it wait at once."""
     if course.state == CourseState.ACTIVE and screened(course.screened or {}).waits:
         await day.hold(desk, person, course)
-        if next_step(course.screened or {}) is not None:
+        if await next_question(desk, course) is not None:
             await tell_coach(desk, course)
     await ask_on(desk, person, course)
 
 
 async def ask_on(desk: Desk, person: Person, course: Course) -> None:
     """Asks the client of a running course the next question; after the last the coach has the answers."""
-    step = next_step(course.screened or {})
+    step = await next_question(desk, course)
     if step is not None:
-        await desk.say(person, question(desk, person, course, step))
+        await ask(desk, person, course, step)
         return
     await tell_coach(desk, course)
     if course.state == CourseState.ACTIVE:

@@ -30,7 +30,7 @@ from db.courses import CourseState
 from db.links import LinkProblem
 from db.schema import Coach, Course, Invite, Person, ProgrammeVersion
 from plans import dose, localtime
-from plans.screening import next_step, screened
+from plans.screening import screened
 from plans.translated import untranslated
 
 log = logging.getLogger(__name__)
@@ -138,8 +138,8 @@ async def ask_next(desk: Desk, person: Person, course: Course) -> None:
         return
     if not await people.has_agreed(desk.session, person, TERMS) or course.invite_id is not None:
         await _ask_to_agree(desk, person, course)
-    elif (step := next_step(course.screened or {})) is not None:
-        await desk.say(person, health.question(desk, person, course, step))
+    elif (step := await health.next_question(desk, course)) is not None:
+        await health.ask(desk, person, course, step)
     elif person.zone is None:
         await desk.say(person, Message(words.say("joining.zone")))
     elif person.morning is None:
@@ -251,7 +251,7 @@ async def agree(desk: Desk, person: Person, course: Course, number: int, invite_
 
 async def screen(desk: Desk, person: Person, course: Course, step: str, value: str) -> None:
     """One answer about age or health, at joining or when health has changed. Raises NotAllowed for a strange one."""
-    if course.state not in courses.OPEN or not await health.answer(course, step, value):
+    if course.state not in courses.OPEN or not await health.answer(desk, person, course, step, value):
         return
     if course.state != CourseState.JOINING:
         await health.go_on(desk, person, course)
@@ -339,7 +339,7 @@ async def begin(desk: Desk, person: Person, course: Course, value: str) -> None:
     """Begins today or tomorrow; after "something of this" the coach's word comes first."""
     if course.state != CourseState.JOINING or course.invite_id is not None or None in (person.zone, person.morning):
         return
-    if next_step(course.screened or {}) is not None:
+    if await health.next_question(desk, course) is not None:
         return
     words = desk.words(person)
     today = times.today(person, desk.now)

@@ -39,7 +39,6 @@ from plans.glossing import in_english
 from plans.ledger import RowKind
 from plans.redflags import find_flag
 from plans.replies import Reply, read_reply
-from plans.screening import next_step
 
 WELL = re.compile(r"\b(well|fit|fine|healthy) again\b|^\W*(i am|i'm|im) back\b|^\W*go on\W*$", re.IGNORECASE)
 """Ends a pause. Only whole words of this kind do; anything else said while ill is read as always."""
@@ -180,7 +179,7 @@ async def _while_joining(desk: Desk, person: Person, course: Course, text: str) 
         await health.flagged_outside_a_course(desk, person, course, level, text)
     if read_reply(text, language=person.language).request == "stop":
         await leaving.ask(desk, person)
-    elif not _is_past_health(course):
+    elif course.invite_id is not None or await health.next_question(desk, course) is not None:
         await joining.ask_next(desk, person, course)
     elif person.zone is None:
         await joining.type_zone(desk, person, text)
@@ -188,10 +187,6 @@ async def _while_joining(desk: Desk, person: Person, course: Course, text: str) 
         await joining.type_morning(desk, person, text)
     else:
         await joining.ask_next(desk, person, course)
-
-
-def _is_past_health(course: Course) -> bool:
-    return course.invite_id is None and next_step(course.screened or {}) is None
 
 
 async def _client_says(desk: Desk, person: Person, course: Course, text: str) -> None:

@@ -11,7 +11,7 @@ from bot.flows import deciding
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed, own_version
 from bot.words.message import Button, Message, Rows
-from db import courses
+from db import bodies, courses
 from db.courses import CourseState
 from db.schema import Coach, Course, Overrule, Person, ProgrammeVersion
 from plans.course import Position, Word
@@ -36,9 +36,11 @@ async def at_the_boundary(desk: Desk, client: Person, course: Course) -> bool:
     """
     if course.next_version_id is None or course.state != CourseState.ACTIVE:
         return False
+    before = await desk.programme(course)
     course.version_id, course.next_version_id = course.next_version_id, None
     await desk.session.flush()
     programme = await desk.programme(course)
+    bodies.bar_what_is_new(course, before, programme)
     count = len(programme.days)
     last = count if course.day > count else None
     if last is not None:

@@ -138,6 +138,7 @@ PLAIN = {
     "screen-age": "adult",
     "screen-inside": "none",
     "screen-outside": "none",
+    "screen-limits": "none",
     "screen-active": "yes",
     "screen-usual": "0",
     "time": "0700",

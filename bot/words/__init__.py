@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 from markupsafe import Markup
 
 from bot.words.direction import isolated
+from plans.cautions import Caution, caution_words
 from plans.units import Units, unit_in
 
 if TYPE_CHECKING:
@@ -46,6 +47,7 @@ class Words:
             lstrip_blocks=True,
         )
         found.filters["number"] = self.number
+        found.filters["caution"] = self.caution
         found.policies["ext.i18n.trimmed"] = True
         found.install_gettext_translations(self._catalogue, newstyle=True)  # type: ignore[attr-defined]
         return found
@@ -98,6 +100,10 @@ class Words:
     def unit(self, unit: str) -> str:
         """What a measure's unit is called for somebody who measures in these units."""
         return self.gettext(unit_in(unit, self.units))
+
+    def caution(self, caution: str) -> str:
+        """What somebody has for whom a caution holds, in a few words: "kneeling hurts, or a knee operation"."""
+        return self.gettext(caution_words()[Caution(caution)].short)
 
     def number(self, value: float, decimals: int | None = None) -> str:
         """A number with the language's own mark: with so many decimals, or up to two and none where they are zero."""

@@ -47,7 +47,7 @@ def _of_plans() -> Iterator[tuple[str, str]]:
         names = (name for thing in movement.equipment for name in (thing.name, *thing.instead))
         yield from (("library/movements", text) for text in (*noted.texts, *names))
     for caution in caution_words().values():
-        yield from (("library/cautions", text) for text in (caution.text, caution.question) if text)
+        yield from (("library/cautions", text) for text in (caution.text, caution.question, caution.short))
     for measure in MEASURES.values():
         yield from (("plans/measures.py", text) for text in (measure.name, measure.how, measure.unit))
     yield from (("plans/units.py", INCHES), ("plans/upkeep.py", WARM_UP))

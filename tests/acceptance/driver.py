@@ -123,7 +123,11 @@ class Practice:
     async def screened(self, chat: int, offer: Said, *, age: str = "18 to 64", usual: int = 0) -> list[Said]:
         """Agrees to what an invitation says and answers every question about health with the plainest answer."""
         said = [offer]
-        for label in ("I agree", age, "None of these", "None of these", "Yes", str(usual)):
+        for label in ("I agree", age, "None of these", "None of these"):
+            said = await self.tap(chat, said[-1], label)
+        if "None of these" in [label for label, _data in said[-1].buttons]:
+            said = await self.tap(chat, said[-1], "None of these")
+        for label in ("Yes", str(usual)):
             said = await self.tap(chat, said[-1], label)
         return said
 

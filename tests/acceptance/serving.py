@@ -175,7 +175,7 @@ async def people_joined(house: House, *, coach: int, clients: list[int], sample:
         raise RuntimeError(f"no link in: {text}")
     for chat in clients:
         await answered(house, chat, f"/start {token[1]}", name=f"Client {chat}")
-        for label in ("I agree", "18 to 64", "None of these", "None of these", "Yes", "0"):
+        for label in ("I agree", "18 to 64", *["None of these"] * 3, "Yes", "0"):
             await tapped(house, chat, label)
         await answered(house, chat, "Lisbon")
         await tapped(house, chat, "07:00")

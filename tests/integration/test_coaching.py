@@ -276,7 +276,7 @@ async def test_who_joins_meanwhile_is_told_too_and_nobody_does_without_a_stand_i
     await practice.tapped(COACH, "coach:back")
     await practice.tapped(COACH, "coach:leave:2026-05-05:2026-05-08:1")
     await practice.tick(hours=1)
-    answers = {"age": "adult", "inside": "none", "outside": "none", "active": "yes", "usual": "0"}
+    answers = {"age": "adult", "inside": "none", "outside": "none", "limits": "none", "active": "yes", "usual": "0"}
     await practice.agrees(NEW)
     for data in (f"screen:{course}:{step}:{value}" for step, value in answers.items()):
         await practice.tapped(NEW, data)

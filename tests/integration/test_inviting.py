@@ -44,7 +44,7 @@ async def joins(practice: Practice, chat: int, token: str, *, age: str = "adult"
     """Agrees, answers everything, and gives city and time."""
     await practice.opens_link(chat, token)
     course = (await practice.course_of(chat)).id
-    answers = {"age": age, "inside": "none", "outside": "none", "active": "yes", "usual": "0"}
+    answers = {"age": age, "inside": "none", "outside": "none", "limits": "none", "active": "yes", "usual": "0"}
     await practice.agrees(chat)
     for data in (f"screen:{course}:{step}:{value}" for step, value in answers.items()):
         await practice.tapped(chat, data)
@@ -194,7 +194,7 @@ async def test_a_client_who_waits_for_the_coach_may_take_the_first_test_and_it_c
     token = await link(practice)
     await practice.opens_link(NEW, token)
     course = (await practice.course_of(NEW)).id
-    answers = {"age": "adult", "inside": "none", "outside": "none", "active": "yes", "usual": "3"}
+    answers = {"age": "adult", "inside": "none", "outside": "none", "limits": "none", "active": "yes", "usual": "3"}
     await practice.agrees(NEW)
     for data in (f"screen:{course}:{step}:{value}" for step, value in answers.items()):
         await practice.tapped(NEW, data)

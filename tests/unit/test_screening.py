@@ -6,7 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from plans.screening import LISTS, NO, NONE, SOMETHING, YES, Step, allowed, answered, next_step, screened
+from plans.cautions import Caution
+from plans.screening import HEALTH, LISTS, NO, NONE, SOMETHING, YES, Step, allowed, answered, next_step, screened
 
 PLAIN = {"age": "adult", "inside": NONE, "outside": NONE, "active": YES, "usual": "0"}
 
@@ -85,10 +86,55 @@ def test_an_answer_that_a_question_does_not_have_is_refused() -> None:
         answered({}, "nonsense", "yes")
 
 
+# --- what the programme's own movements ask for ---------------------------------------------------------------------
+
+KNEES = (Caution.ONE_LEG_BALANCE, Caution.FOLD_WITH_LEG_SYMPTOMS, Caution.KNEELING)
+
+
+def of_movements(wanted: dict[str, str]) -> dict[str, str]:
+    """A whole record for a programme that asks about `KNEES`."""
+    record: dict[str, str] = {}
+    while (step := next_step(record, KNEES)) is not None:
+        record = answered(record, step, wanted.get(step, (PLAIN | {"limits": NONE}).get(step, NO)))
+    return record
+
+
+def test_the_list_of_movements_comes_after_the_health_lists_and_opens_its_questions_in_order() -> None:
+    assert list(of_movements({})) == ["age", "inside", "outside", "limits", "active", "usual"]
+    assert [step for step in of_movements({"limits": SOMETHING}) if step in KNEES] == list(KNEES)
+
+
+def test_what_a_body_cannot_give_is_left_out_and_told_but_does_not_wait() -> None:
+    found = screened(of_movements({"limits": SOMETHING, "kneeling": YES, "one-leg-balance": YES}))
+    assert (found.waits, found.limits, found.noted) == ((), (KNEES[0], KNEES[2]), (KNEES[0], KNEES[2]))
+
+
+def test_a_nerve_sign_among_them_waits() -> None:
+    found = screened(of_movements({"limits": SOMETHING, "fold-with-leg-symptoms": YES}))
+    assert (found.waits, found.noted, found.limits) == ((KNEES[1],), (), (KNEES[1],))
+
+
+def test_something_of_movements_without_any_single_yes_is_told_to_the_coach() -> None:
+    found = screened(of_movements({"limits": SOMETHING}))
+    assert (found.waits, found.noted) == ((), (Step.LIMITS,))
+    assert screened(of_movements({})).noted == ()
+
+
+def test_pregnancy_is_a_health_question_and_no_limit_of_movements() -> None:
+    found = screened(walked({"outside": SOMETHING, "pregnancy": YES}))
+    assert (found.waits, found.limits) == ((Step.PREGNANCY,), ())
+
+
+def test_changed_health_asks_the_list_of_movements_again() -> None:
+    record = {step: said for step, said in of_movements({"limits": SOMETHING}).items() if step not in HEALTH}
+    assert list(record) == ["age", "active", "usual"]
+    assert next_step(record | {"inside": NONE, "outside": NONE}, KNEES) is Step.LIMITS
+
+
 @given(st.data())
 def test_any_way_through_ends_and_any_more_yes_never_waits_less(data: st.DataObject) -> None:
     record: dict[str, str] = {}
-    while (step := next_step(record)) is not None:
+    while (step := next_step(record, KNEES)) is not None:
         record = answered(record, step, data.draw(st.sampled_from(allowed(step)), label=step))
     before = set(screened(record).waits) - set(LISTS)
     for question in [question for question in record if record[question] == NO and question != Step.ACTIVE]:
