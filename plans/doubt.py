@@ -157,10 +157,15 @@ _PLACES = words("where spot area zone region place")
 def _names_a_piece(reply: Said) -> bool:
     """ "Did the first two, then …", "the third one, no": a piece of a session that was read as whole."""
     return any(
-        _BEYOND & set(reply.units[i].text.split(" ")) or reply.units[i].text == "not"
+        (_BEYOND & set(reply.units[i].text.split(" ")) and not _is_first_thing(reply, i))
+        or reply.units[i].text == "not"
         for clause in _plain_clauses(reply)
         for i in clause
     )
+
+
+def _is_first_thing(reply: Said, index: int) -> bool:
+    return reply.units[index].text == "first" and reply.units[min(index + 1, len(reply.units) - 1)].text == "thing"
 
 
 def _supposes(reply: Said) -> bool:

@@ -29,7 +29,7 @@ def _and_a_limb(found: list[Unit], index: int) -> bool:
 def _steps(found: list[Unit], index: int) -> int:
     """How far on the thing stands: past an article, or a number, also "like 12 balloons"; not "like a balloon"."""
     if next_to(found, index).text in ("my", "the", "a", "an", "our", "some", "all"):
-        return 2
+        return 3 if next_to(found, index, 2).concept in ("fine", "pleasant") else 2
     about = 1
     while next_to(found, index, about).concept == "about" and about < 3:
         about += 1

@@ -51,14 +51,22 @@ def _is_theirs(found: list[Unit], index: int) -> None:
         first = unit.text.split(" ")[0]
         if here == index + 1 and unit.text in ("however", "though"):
             continue
+        if here == index + 2 and first in ("me", "mine") and found[here - 1].text == "of":
+            continue
         if unit.concept in _THEIR_CLAUSE_ENDS or first in ("i", "my", "me", "mine"):
             return
-        if unit.concept == "and" and next_to(found, here).text.split(" ")[0] in _OWN_AGAIN:
+        again = next_to(found, here).text.split(" ")[0] if unit.concept == "and" else ""
+        if again in _OWN_AGAIN and not (again == "it" and _is_their_limb(found, index, here)):
             return
         if first in _REPORTS and next_to(found, here).text not in ("he", "she", "they"):
             return
         if unit.concept in SIGNS or unit.concept == "health-changed":
             found[here] = replace(unit, theirs=True)
+
+
+def _is_their_limb(found: list[Unit], start: int, stop: int) -> bool:
+    """ "Twisted his ankle and it is swollen": "it" is a limb of theirs."""
+    return any(found[i].text in _OTHERS and found[i + 1].concept in BODY for i in range(start, stop - 1))
 
 
 def _clock_word(found: list[Unit], index: int) -> str | None:
@@ -171,7 +179,7 @@ def _would_have(found: list[Unit], index: int) -> str | None:
 
 def _begins(found: list[Unit], index: int) -> str | None:
     """ "Started to hurt", "started at 7": the verb says nothing of how much was done."""
-    if index and found[index - 1].text in ("we", "it", "pain", "which", "that"):
+    if index and found[index - 1].text in ("we", "it", "pain", "which", "that", "he", "she", "they"):
         return "pass"
     after = next_to(found, index)
     small = ("to", "at", "feeling", "getting", "on", "when", "since", "as", "after", "while", "during", "around")
@@ -281,7 +289,10 @@ def _half_of_something(found: list[Unit], index: int) -> str | None:
     return None
 
 
-_HALVED = words("hour dozen bottle pizza marathon price page screen pill tablet glass pint")
+_HALVED = words(
+    "hour dozen bottle pizza marathon price page screen pill tablet glass pint office team class street town house "
+    "country company village world staff choir family"
+)
 
 
 def _dropped(found: list[Unit], index: int) -> str | None:

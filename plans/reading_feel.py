@@ -44,7 +44,9 @@ def kind_in(reply: Said) -> Kind | None:
     if (
         reply.at("tingle", "numb", "electric")
         or unfelt
-        or any(_with_pain(reply, concept) for concept in ("shoot", "burn", "no-feel"))
+        or any(
+            _with_pain(reply, concept) for concept in ("shoot", "burn", "no-feel") if not _is_pressure(reply, concept)
+        )
     ):
         return Kind.NERVE
     if is_sharp(reply):
@@ -53,6 +55,11 @@ def kind_in(reply: Said) -> Kind | None:
     if not reply.at("dull") or (side is None and not reply.at("one-side")):
         return None
     return Kind.DULL_BOTH if side is Side.BOTH else Kind.DULL_ONE
+
+
+def _is_pressure(reply: Said, concept: str) -> bool:
+    """ "A pressure in my chest that goes down my arm": what runs down is no nerve's."""
+    return concept == "shoot" and bool(reply.at("press", "squeeze")) and bool(reply.at("chest"))
 
 
 _PAPER = words("paper roll tissue wipe wiping")

@@ -107,12 +107,20 @@ def _goes_on(reply: Said, figure: Figure, earlier: list[Figure]) -> bool:
     so = figure.first > 0 and reply.units[figure.first - 1].text == "so" and bool(reply.at("gone", "now", "settled"))
     between = range(earlier[-1].last + 1, figure.first)
     later = any(is_later(reply, i) for i in between) and _ends_softly(reply, figure)
+    later = later or (
+        figure.last + 1 < len(reply.units) and is_later(reply, figure.last + 1) and _before(reply, between)
+    )
     return (
         now
         or (later and len(between) <= 8)
         or (so and _ends_bare(reply, figure))
         or _turned(reply, earlier[-1], figure)
     )
+
+
+def _before(reply: Said, where: range) -> bool:
+    """ "2 before the session, 4 after it"."""
+    return any(reply.units[i].text == "before" for i in where)
 
 
 def _follows_no_pain(reply: Said, figure: Figure) -> bool:

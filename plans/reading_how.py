@@ -75,11 +75,16 @@ def _implied(reply: Said) -> Completion | None:
     others = ((SIGNS - BODY - {"fever", "ill", "sudden"}) | {"tight", "question"}) & reply.concepts
     if reply.at("too-hard") and all(unit.concept in ("too-hard", "end", "mark", "face") for unit in reply.units):
         return Completion.NONE
-    return (
-        Completion.NONE
-        if reply.at("time", "ill", "other-why", "fever") and not others and not reply.at("asks")
-        else None
-    )
+    reasons = [i for i in reply.at("time", "ill", "other-why", "fever") if not _is_of_another(reply, i)]
+    return Completion.NONE if reasons and not others and not reply.at("asks") else None
+
+
+def _is_of_another(reply: Said, index: int) -> bool:
+    """ "My husband fainted at work", "it's my birthday tomorrow": no reason for today's session, unless a "so" says so."""
+    clause = reply.clauses[reply.clause[index]]
+    theirs = any(reply.units[i].theirs and reply.concept(i) in SIGNS for i in clause)
+    ahead = any(reply.units[i].text == "tomorrow" for i in clause)
+    return (theirs or ahead) and not reply.at("so", "because")
 
 
 def _is_praised(reply: Said) -> bool:
@@ -150,7 +155,7 @@ def _vote(reply: Said, index: int) -> tuple[Completion, int] | None:
     if concept in _SAID:
         return _SAID[concept]
     if concept == "later":
-        return None if _tells_when(reply, index) else (Completion.NONE, 1)
+        return None if _tells_when(reply, index) or _is_of_something_else(reply, index) else (Completion.NONE, 1)
     if concept == "done":
         return _done_vote(reply, index, denied)
     if concept in ("part", "half", "most", "few") and not reply.units[index].text.startswith("not quite r"):
@@ -166,7 +171,8 @@ def _is_of_a_thing(reply: Said, index: int) -> bool:
 
 
 _NO_TIME_FOR_IT = tuple(
-    f"no time {what}" for what in ("for it", "for the session", "for stretching", "to stretch", "to do it")
+    f"no time {what}"
+    for what in ("for it", "for the session", "for stretching", "to stretch", "to do it", "left for stretching")
 )
 
 
@@ -237,7 +243,22 @@ def _tells_when(reply: Said, index: int) -> bool:
     return told or any(verb not in _PUT_OFF for verb in past)
 
 
-_PARTS_OF_DAY = ("tonight", "tonite", "this evening", "this afternoon")
+def _is_of_something_else(reply: Said, index: int) -> bool:
+    """ "Looks like snow again tomorrow", "we had fish and chips tonight": a day or an hour, and nobody means to stretch."""
+    if reply.units[index].text not in (*_PARTS_OF_DAY, "tomorrow"):
+        return False
+    clause = reply.clauses[reply.clause[index]]
+    told = {word for i in clause for word in reply.units[i].text.split(" ")}
+    other = any(
+        reply.concept(i) == "other-why" or (reply.concept(i) == "word" and reply.units[i].text not in _MEANT)
+        for i in clause
+    )
+    return other and not told & _MEANS
+
+
+_MEANT = words("please coach maybe promise instead definitely")
+_MEANS = words("will do try going shall stretch stretching session it sorry no not later skip move moved make")
+_PARTS_OF_DAY = ("tonight", "tonite", "this evening", "this afternoon", "in the evening")
 _HAS = ("it is", "it was", "i have", "my", "there is", "hurts", "feels", "felt")
 _PUT_OFF = words("moved shifted pushed delayed changed swapped switched saved planned rescheduled scheduled need")
 

@@ -129,7 +129,8 @@ def _contradicts(reply: Said, kept: list[Figure]) -> bool:
     """ "No pain at all, pain about a 6": both said of pain as such, with no place and no turn between them."""
     said = {figure.last + 1 for figure in kept}
     turned = [i for i in reply.at("now") if i in said or reply.concept(i + 1) not in ("comma", "end")]
-    if turned or reply.at("but", "was", "yesterday", "correction", "actually", "left", "right", "gone", "settled"):
+    turned += [i for i in reply.at("was") if reply.concept(i + 1) not in ("neg", "no-pain")]
+    if turned or reply.at("but", "yesterday", "correction", "actually", "left", "right", "gone", "settled"):
         return False
     return not reply.at(*BODY) and any(figure.value > 0 and owner_of(reply, figure) == "pain" for figure in kept)
 

@@ -157,7 +157,7 @@ def _is_percent(reply: Said, figure: Figure) -> bool:
 
 def _is_of_pain(reply: Said, figure: Figure) -> bool:
     """Whether a share stands beside a pain and is no share of the session: "pain 3/5"."""
-    if figure.first == 0 and reply.concept(figure.last + 1) in ("comma", "end", "and") and len(reply.figures) > 1:
+    if figure.first == 0 and reply.concept(figure.last + 1) in _PARTED and len(reply.figures) > 1:
         return False
     inner = {reply.concept(i) for i in range(figure.first, figure.last + 2)}
     after = reply.units[figure.last + 1].text if figure.last + 1 < len(reply.units) else ""
@@ -165,6 +165,9 @@ def _is_of_pain(reply: Said, figure: Figure) -> bool:
     if counted or reply.concept(figure.first - 1) in ("before-number", "do"):
         return False
     return any(reply.concept(i) in ("pain", "sore", "tight") for i in range(figure.first - 5, figure.last + 3))
+
+
+_PARTED = ("comma", "end", "and", "mark", "face", "dash", "but")
 
 
 def _exceptions(reply: Said) -> Iterator[Vote]:

@@ -23,6 +23,7 @@ def why_in(reply: Said, completion: Completion | None, pain: Pain) -> Why | None
         return None
     named = reply.at("pain", "sharp", "sore", "dull") or (reply.at("severe") and not reply.at("breathless"))
     feels = bool(named) and (pain.value is None or pain.value >= 3)
+    feels = feels and not _is_beside(reply, pain)
     feels = feels and not _is_put_off(reply, completion, "pain", "sharp", "sore", "dull", "severe")
     if feels and pain.error is not None and reply.at("time", "time-part", "ill", "other-why", "too-hard"):
         feels = False
@@ -43,14 +44,29 @@ def why_in(reply: Said, completion: Completion | None, pain: Pain) -> Why | None
     return None
 
 
+def _is_beside(reply: Said, pain: Pain) -> bool:
+    """ "My back is sore. I did half, too tired": the sentence that says how much has a reason of its own."""
+    voted = {reply.sentence[vote.place] for vote in votes_in(reply)}
+    own = {reply.sentence[i] for i in reply.at("time", "time-part", "ill", "other-why")} & voted
+    felt = {reply.sentence[i] for i in reply.at("pain", "sharp", "sore", "dull", "severe")}
+    return pain.value is None and bool(own) and not felt & voted
+
+
 def _is_put_off(reply: Said, completion: Completion, *told: str) -> bool:
     """ "My back is sore. I'll do it later": what is told stands apart, and nothing says that it is the reason."""
-    votes = votes_in(reply)
-    later = completion is Completion.NONE and bool(votes) and all(reply.concept(v.place) == "later" for v in votes)
-    if not later or reply.at("because", "so") or any(unit.text.startswith("too ") for unit in reply.units):
+    if not _only_later(reply, completion):
         return False
-    said = {reply.sentence[vote.place] for vote in votes}
+    said = {reply.sentence[vote.place] for vote in votes_in(reply)}
+    linked = {reply.sentence[i] for i in reply.at("because", "so")} & said
+    if linked or any(unit.text.startswith("too ") for unit in reply.units):
+        return False
     return all(reply.sentence[i] not in said for i in reply.at(*told))
+
+
+def _only_later(reply: Said, completion: Completion | None) -> bool:
+    """Whether it is only put off: "I'll do it tonight"."""
+    votes = votes_in(reply)
+    return completion is Completion.NONE and bool(votes) and all(reply.concept(v.place) == "later" for v in votes)
 
 
 def _forgot(reply: Said) -> bool:
@@ -61,6 +77,8 @@ def _forgot(reply: Said) -> bool:
 def hints_at_why(reply: Said, completion: Completion | None) -> bool:
     """Whether a session that was not done whole has words beside it that may be the reason and are not known."""
     short = completion in (Completion.PART, Completion.NONE)
+    if _only_later(reply, completion) and not reply.at("because", "so"):
+        return False
     return short and not reply.at("hedge", "correction") and _is_told(reply, _is_unknown)
 
 

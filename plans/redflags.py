@@ -162,13 +162,14 @@ def _is_plainly_theirs(reply: Said, flag: FlagFound) -> bool:
         unit = reply.units[index]
         if unit.concept == "someone" or unit.text in _THEM:
             return True
-        if unit.concept not in _SMALL and unit.text not in _HAVING:
+        if unit.concept not in _SMALL and unit.text not in _HAVING | _OF_MINE:
             return False
     return False
 
 
 _THEM = words("he she her his")
 _SMALL = BODY | words("pass was left right both lasts now yesterday someone about severe past")
+_OF_MINE = words("me mine ours")
 _HAVING = words(
     "and fell falls slipped tripped broke suffers suffered suffering complaining of with s having got paw tail"
 )

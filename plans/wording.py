@@ -52,7 +52,9 @@ _FORM = re.compile(r"\bform (?=\d)|\btoo (?=\d)")
 _LETTER = re.compile(r"^([yn])(?=[.! ]*$| ?[,.-])")
 _N = re.compile(r"(?<=[a-z] )'?n'?(?= [a-z])")
 _SIGH = re.compile(r"^(?:u+g+h+|a+r+g+h+|oo+f+|a+ch|u+m+|e+r+m+|hm+|pf+),? (?=[a-z])")
-_TOO = re.compile(r"\b(?:2|to) (?=(?:hard|heavy|difficult|much|tough|tired|busy|advanced|intense|late)\b)")
+_TOO = re.compile(
+    r"\b(?:2|to) (?=(?:hard|heavy|difficult|much|tough|tired|busy|advanced|intense|late|sore|stiff|painful)\b)"
+)
 _FRACTIONS = str.maketrans({"½": " 1/2", "¼": " 1/4", "¾": " 3/4", "⅓": " 1/3", "⅔": " 2/3"})
 _FIRST = re.compile(r"\b1st\b")
 _HYPHEN = re.compile(r"(?<=[^\W\d_])-(?=[^\W\d_])")
@@ -60,7 +62,7 @@ _PIECE = re.compile(
     r"(?P<clock>\d{1,2}[:h]\d{2}(?!\d))"
     r"|(?P<number>\d+(?:[.,]\d+)?)"
     r"|(?P<word>[^\W\d_]+(?:'[^\W\d_]+)*)"
-    r"|(?P<arrow>-+>|=+>|→)"
+    r"|(?P<arrow>-+>|=+>|[→➡])"
     r"|(?P<mark>[^\s\w]|_)"
 )
 _SAME = str.maketrans(
