@@ -13,7 +13,7 @@ from functools import lru_cache
 from plans import doubts_en, words_en
 from plans.checkin import Completion, Why
 from plans.neighbours import CLAUSE_ENDS, SIGNS
-from plans.numbers_written import Figure, Form
+from plans.numbers_written import BODY, Figure, Form
 from plans.reading_figures import NOT_PAIN, owner_of, pain_figures
 from plans.reading_how import votes_in
 from plans.scopes import Said
@@ -65,9 +65,22 @@ def doubt_in(reply: Said, read: Read) -> str | None:
     for about in unread:
         against[about] += MUCH
     most = max(against, key=lambda about: against[about])
+    if not loose and not unread and all(unit.concept in _PLAIN for unit in reply.units):
+        return None
     all_read = not loose and not unread and not any(map(_is_unknown, reply.units))
     bound = MUCH * 2 if read.requested and read.completion is not None else MORE if all_read else MUCH
     return most if against[most] >= bound else None
+
+
+_PLAIN = BODY | words(
+    """
+    done finish do do-all part half few most none no-answer yes later
+    pain no-pain sore dull number number-word scale slash about one left right both
+    pass now was from to yesterday but and neg none-word comma end colon dash thanks
+    before-number counted correction
+    """
+)
+"""Of what a plain statement is made: where there is nothing else the words are taken as they stand."""
 
 
 @lru_cache(maxsize=1)

@@ -236,7 +236,28 @@ def _joyful(found: list[Unit], index: int) -> str | None:
 
 
 _JOYS = words(
-    "joy excitement excited happiness goal penalty penalties match final cup proposal proposed film movie thriller"
+    "joy excitement excited happiness goal penalty penalties match final cup proposal proposed film movie thriller "
+    "won win winning overtime lottery surprise song roller coaster rollercoaster"
+)
+
+
+def _seen_plainly(found: list[Unit], index: int) -> str | None:
+    """ "Saw two herons", "tunnel vision on my thesis"; not "saw two of everything", "saw two"."""
+    text, after = found[index].text, next_to(found, index)
+    counted = text in ("saw two", "seeing two", "see two") and after.concept in ("word", "harmless", "someone")
+    counted = counted and after.text not in ("images", "copies", "everything")
+    sides = {unit.concept for unit in found[index + 1 : index + 5]} & {"left", "right", "both"}
+    return "harmless" if counted or (text == "tunnel vision" and after.text == "on" and not sides) else None
+
+
+def _at_a_sight(found: list[Unit], index: int) -> str | None:
+    """ "Breathless at the view"."""
+    ahead = [word for unit in found[index + 1 : index + 5] for word in unit.text.split()]
+    return "harmless" if ahead[:1] == ["at"] and set(ahead) & _SIGHTS else None
+
+
+_SIGHTS = words(
+    "view views sight beauty sunset sunrise scenery landscape mountains colours colors stars price prices bill"
 )
 
 
@@ -290,12 +311,16 @@ BY_CONCEPT: dict[str, tuple[Rule, ...]] = {
     "electric": (of_a_thing,),
     "throb": (of_a_thing,),
     "dizzy": (_by_a_feeling,),
+    "cant-pee": (_by_laughing,),
+    "vision": (
+        without_glasses,
+        _seen_plainly,
+    ),
     "breathless": (
         _by_laughing,
         _by_a_feeling,
+        _at_a_sight,
     ),
-    "cant-pee": (_by_laughing,),
-    "vision": (without_glasses,),
     "chest": (_name_of_a_movement,),
     "neck": (_name_of_a_movement,),
     "speech": (_speaks_for,),

@@ -157,8 +157,15 @@ def _is_there(found: list[Unit], index: int) -> str | None:
 
 
 def _only_a_bit(found: list[Unit], index: int) -> str | None:
-    """ "Just a bit sore" is no part of the session."""
-    return "about" if next_to(found, index).concept in SIGNS | {"tight"} else None
+    """ "Just a bit sore", "only a little bit of pain", "only the muscles are sore" are no part of the session."""
+    if found[index].concept == "part" and not found[index].text.startswith(("only", "just")):
+        return None
+    for unit in found[index + 1 : index + 5]:
+        if unit.concept in SIGNS | {"tight"}:
+            return "about"
+        if unit.concept not in BODY | {"about", "pass"}:
+            return None
+    return None
 
 
 def _finnish(found: list[Unit], index: int) -> str | None:
@@ -363,6 +370,7 @@ _OWN: dict[str, tuple[Rule, ...]] = {
     "harmless": (_named_right,),
     "done": (_would_have,),
     "few": (_only_a_bit,),
+    "part": (_only_a_bit,),
     "sharp": (_clock_word,),
     "number": (_a_year,),
 }

@@ -5,7 +5,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from plans.checkin import Completion
-from plans.neighbours import SIGNS
+from plans.neighbours import NUMBERS, SIGNS
 from plans.numbers_written import BODY
 from plans.reading_parts import Vote, votes_of_parts
 from plans.reading_small_words import WORK, vote_of_word
@@ -80,7 +80,7 @@ def _implied(reply: Said) -> Completion | None:
 
 
 def _is_of_another(reply: Said, index: int) -> bool:
-    """ "My husband fainted at work", "it's my birthday tomorrow": no reason for today's session, unless a "so" says so."""
+    """ "My husband fainted at work", "it's my birthday tomorrow": no reason for today, unless a "so" says so."""
     clause = reply.clauses[reply.clause[index]]
     theirs = any(reply.units[i].theirs and reply.concept(i) in SIGNS for i in clause)
     ahead = any(reply.units[i].text == "tomorrow" for i in clause)
@@ -178,9 +178,8 @@ _NO_TIME_FOR_IT = tuple(
 
 def _is_left_out(reply: Said, index: int) -> bool:
     """ "Not a single exercise was skipped"."""
-    after = {
-        word for i in range(index + 1, min(index + 4, len(reply.units))) for word in reply.units[i].text.split(" ")
-    }
+    near = [i for i in range(index + 1, min(index + 4, len(reply.units))) if reply.concept(i) != "left"]
+    after = {word for i in near for word in reply.units[i].text.split(" ")}
     return bool(after & {"skipped", "missed", "omitted", "left"})
 
 
@@ -231,7 +230,9 @@ def _denied_vote(reply: Said, index: int) -> tuple[Completion, int] | None:
 def _tells_when(reply: Said, index: int) -> bool:
     """ "Did it after school", "still numb this evening": a time of something else than a session to come."""
     clause = reply.clauses[reply.clause[index]]
-    before = [i for i in clause if i < index]
+    dashes = (i for i in clause if i < index and reply.concept(i) == "dash" and reply.concept(i + 1) not in NUMBERS)
+    start = max((i + 1 for i in dashes), default=clause.start)
+    before = [i for i in clause if start <= i < index]
     if before and reply.units[index - 1].text == "since":
         return True
     if reply.units[index].text in _PARTS_OF_DAY:
@@ -244,7 +245,7 @@ def _tells_when(reply: Said, index: int) -> bool:
 
 
 def _is_of_something_else(reply: Said, index: int) -> bool:
-    """ "Looks like snow again tomorrow", "we had fish and chips tonight": a day or an hour, and nobody means to stretch."""
+    """ "Looks like snow again tomorrow", "we had fish and chips tonight": nobody means to stretch."""
     if reply.units[index].text not in (*_PARTS_OF_DAY, "tomorrow"):
         return False
     clause = reply.clauses[reply.clause[index]]

@@ -179,7 +179,7 @@ def _kept(reply: Said, named: list[Figure]) -> list[Figure]:
 
 
 def _latest(reply: Said, named: list[Figure]) -> Figure | None:
-    """The last pain when it is said to be the later one of the same place: "this morning 5, after the session 3".
+    """The last pain when it is said to be the later one of the same place: "5, now 2", "5, after the session 3".
 
     What was worse before stays known as `worst`.
     """
@@ -189,13 +189,11 @@ def _latest(reply: Said, named: list[Figure]) -> Figure | None:
     between = range(first.last + 1, last.first)
     if any(reply.concept(i) in BODY | {"left", "right", "both"} for i in between):
         return None
-    begin = next(i for i, number in enumerate(reply.sentence) if number == reply.sentence[first.first])
-    early = words_in(reply, range(begin, last.first)) & _EARLIER
     own = range(max(between.start, reply.clauses[reply.clause[last.first]].start), last.first)
     late = any(is_later(reply, i) for i in own) and not words_in(reply, own) & {"before", "earlier", "woke"}
     now = reply.units[last.last + 1].text if last.last + 1 < len(reply.units) else ""
     gone = any(reply.concept(i) in ("gone", "settled") for i in between)
-    if (early and late) or gone or now in _AFTERWARDS:
+    if late or gone or now in _AFTERWARDS:
         return (
             last if beside(reply, first, ("yesterday", "past")) else replace(last, worst=max(first.worst, last.worst))
         )
@@ -203,7 +201,6 @@ def _latest(reply: Said, named: list[Figure]) -> Figure | None:
 
 
 _AFTERWARDS = ("now", "right now", "at the moment", "after", "afterwards", "at the end", "by the end")
-_EARLIER = words("morning before woke wake start started beginning first initially earlier breakfast was")
 
 
 def _after_was(reply: Said, figure: Figure) -> bool:

@@ -164,7 +164,10 @@ def _is_of_pain(reply: Said, figure: Figure) -> bool:
     counted = inner & {"counted", "unit"} and after != "percent"
     if counted or reply.concept(figure.first - 1) in ("before-number", "do"):
         return False
-    return any(reply.concept(i) in ("pain", "sore", "tight") for i in range(figure.first - 5, figure.last + 3))
+    clause = reply.clauses[reply.clause[figure.first]]
+    near = range(max(clause.start, figure.first - 5), min(clause.stop, figure.last + 3))
+    parted = max((i for i in near if i < figure.first and reply.concept(i) == "dash"), default=-1)
+    return any(i > parted and reply.concept(i) in ("pain", "sore", "tight") for i in near)
 
 
 _PARTED = ("comma", "end", "and", "mark", "face", "dash", "but")

@@ -152,7 +152,8 @@ def flag_in(reply: Said) -> FlagFound | None:
             else FlagFound(level, SUSPECTED, False, reply.text, (0, len(reply.text)), doubted=True)
         )
     flag = max(found, key=lambda flag: (order[flag.level], flag.sure, -flag.span[0]))
-    return replace(flag, sure=False, doubted=True) if flag.sure and speaks_against(reply) else flag
+    doubted = flag.sure and speaks_against(reply, flag.level)
+    return replace(flag, sure=False, doubted=True) if doubted else flag
 
 
 def _is_plainly_theirs(reply: Said, flag: FlagFound) -> bool:

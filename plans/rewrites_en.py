@@ -33,6 +33,13 @@ _WRITTEN = (
         ),
         r"\1 to \2",
     ),
+    (
+        "only",
+        r"\b(pain|hurts?|pain is|pain was|now|is at|was at) (?:is |was )?only (?:an? )?"
+        r"(\d|one|two|three|four|five|six|seven)\b"
+        r"(?! of| min| exercise| set| round)",
+        r"\1 \2",
+    ),
     ("ill", r"^ill (?=(?:do|try|get|finish|be|have|make|start|let)\b)", "i will "),
     ("hole", r"\bhole (session|thing|programme|program|routine|workout|lot|set)\b", r"whole \1"),
     ("mo", r"\bmo (pain|soreness|time)\b", r"no \1"),

@@ -144,7 +144,7 @@ def _takes_back(found: tuple[Unit, ...], start: int) -> bool:
 
 
 def _closes(found: tuple[Unit, ...], index: int) -> bool:
-    return index >= len(found) or found[index].concept in CLAUSE_ENDS
+    return index >= len(found) or found[index].concept in CLAUSE_ENDS or found[index].concept == "dash"
 
 
 def _cover_back(found: tuple[Unit, ...], start: int, negated: list[bool]) -> None:
@@ -154,7 +154,7 @@ def _cover_back(found: tuple[Unit, ...], start: int, negated: list[bool]) -> Non
         if found[index].concept == "comma":
             return
         index -= 1
-    stops = CLAUSE_ENDS | words("mark face ill and so done finish do part half yes number")
+    stops = CLAUSE_ENDS | words("mark face ill and so done finish do part half few most none later yes number dash")
     while index >= 0 and found[index].concept not in stops:
         negated[index] = True
         index -= 1

@@ -17,10 +17,11 @@ from plans.weighing import felt_words_of, sums_of, table_of
 NONE = "none"
 LEVELS = (NONE, Flag.CLINICIAN, Flag.SAME_DAY, Flag.EMERGENCY)
 """The answers in the order of their weights."""
-MUCH, LESS = 10, 20
-"""So much weight more for a sign than for none makes a suspicion; so much more for none leaves a sign unsure. Our own
-choice: learnt from nine portions and tried on six others, the first caught 17 of 27 signs that no row of the table of
-signs had, at one reply more asked back in 70; the second 18 of 26 harmless uses, at one true sign asked in 20."""
+MUCH, LESS, LEAST = 10, 20, 45
+"""So much weight more for a sign than for none makes a suspicion; so much more for none leaves a sign unsure, and so
+much an emergency: no labelled reply with one weighs more than 4 against it. Our own choice: learnt from nine portions
+and tried on six others, the first caught 17 of 27 signs that no row of the table of signs had, at one reply more asked
+back in 70; the second 18 of 26 harmless uses, at one true sign asked in 20."""
 FEW, MANY = 8, 10
 """Words, with the marked first and last, from which on a sign is suspected, and one is doubted."""
 
@@ -33,11 +34,12 @@ def suspected(reply: Said) -> Flag | None:
     return Flag(LEVELS[1 + sums[1:].index(best)]) if len(told) >= FEW and best - sums[0] >= MUCH else None
 
 
-def speaks_against(reply: Said) -> bool:
-    """Whether the words hardly ever stand beside a sign."""
+def speaks_against(reply: Said, level: Flag) -> bool:
+    """Whether the words hardly ever stand beside a sign, the less the graver it is."""
     told = felt_words_of(reply)
     sums = sums_of(told, _table())
-    return len(told) >= MANY and sums[0] - max(sums[1:]) >= LESS
+    enough = LEAST if level is Flag.EMERGENCY else LESS
+    return len(told) >= MANY and sums[0] - max(sums[1:]) >= enough
 
 
 @lru_cache(maxsize=1)

@@ -15,6 +15,8 @@ from plans.slips import slips
 LONGEST = 4096
 """Characters that are read; what a chat message can hold at most."""
 
+_LINE = re.compile(r"([^\s.,;:!?(-])[ \t]*(?:\r?\n\s*)+(?=\S)")
+"""A line break ends a sentence, unless a mark says otherwise."""
 _TAG = re.compile(r"</?[a-z][^<>]{0,200}>")
 _WITHOUT = re.compile(r"\bw/o\b")
 _HALF = re.compile(r"\b(\d|one|two|three|four|five|six|seven|eight|nine)(?: and a half| 1/2)(?! hours?| an)")
@@ -105,7 +107,7 @@ def normalise(text: str) -> str:
     >>> normalise("  <b>Didn’t</b>  HURT ")
     "didn't hurt"
     """
-    text = html.unescape(text[:LONGEST]).translate(_FRACTIONS)
+    text = _LINE.sub(r"\1. ", html.unescape(text[:LONGEST]).translate(_FRACTIONS))
     letters = unicodedata.normalize("NFKD", unicodedata.normalize("NFKC", text).casefold())
     plain = "".join(letter for letter in letters if not unicodedata.combining(letter))
     plain = _TOO.sub("too ", _SIGH.sub("", plain))

@@ -41,7 +41,8 @@ MISSPELT = {
     "matt": "mat",
     "coudnt": "could not", "couldt": "could not",
     "rly": "really", "tysm": "thanks", "2day": "today", "dd": "did", "wnet": "went", "wetn": "went", "popp": "pop",
-    "oen": "one", "ment": "meant", "overslpet": "overslept", "xcept": "except", "excpet": "except", "yuo": "you", "plese": "please", "thnaks": "thanks", "ony": "only", "fo": "of",
+    "ment": "meant", "overslpet": "overslept", "xcept": "except",
+    "oen": "one", "excpet": "except", "yuo": "you", "plese": "please", "thnaks": "thanks", "ony": "only", "fo": "of",
     "ot": "to", "strait": "straight", "onw": "now", "pane": "pain", "byt": "but", "btu": "but", "upto": "up to",
     "bout": "about", "rn": "right now",
     "forgetted": "forgot",
@@ -172,7 +173,7 @@ THINGS = {
         "heater radiator pipe pipes door gate window thunder pan car tin ball balls photo photos picture pictures pic "
         "pics selfie shot shots umbrella stick tail"
     ),
-    "swell": "phone battery ego egos inbox workload pride budget river rivers stream streams creek creeks brook lake",
+    "swell": "phone battery ego egos inbox workload pride budget river rivers stream streams creek creeks brook",
     "numb": "brain brains mind phone battery line laptop",
     "gives-way": "chair stool shelf fence bed sofa couch ladder boiler engine wifi battery phone tent",
     "weak": (
@@ -264,13 +265,13 @@ PHRASES = {
     ),
     "so": "so",
     "pass": (
-        "a, an, any, the, of, kind, sort, feel, feels, felt, feeling, feelings, have, has, had, get, gets, got, "
-        "getting, hear, heard, hearing, notice, noticed, experience, experienced, be, been, is, are, were, at all, my, "
-        "in, with, bad, big, real, really, major, significant, such, even, other, issue, issues, sensation, "
-        "sensations, on, there, this, especially, particularly, single, actual, proper, obvious, visible, very, too, "
-        "so far, does, i, it, that, you, loud, audible, new, near, inside, feel any, hint, trace, symptoms, symptom, "
-        "out, going, went, go, goes, gone through, become, became, became, these, those, than "
-        "yesterday|before|last_time|last_week|usual|normal, your, suffered, suffer, do not know "
+        "during it, during, anywhere, in the slightest, a, an, any, the, of, kind, sort, feel, feels, felt, feeling, "
+        "feelings, have, has, had, get, gets, got, getting, hear, heard, hearing, notice, noticed, experience, "
+        "experienced, be, been, is, are, were, at all, my, in, with, bad, big, real, really, major, significant, such, "
+        "even, other, issue, issues, sensation, sensations, on, there, this, especially, particularly, single, actual, "
+        "proper, obvious, visible, very, too, so far, does, i, it, that, you, loud, audible, new, near, inside, feel "
+        "any, hint, trace, symptoms, symptom, out, going, went, go, goes, gone through, become, became, became, these, "
+        "those, than yesterday|before|last_time|last_week|usual|normal, your, suffered, suffer, do not know "
         "from|how|why|where|what, no idea how|why|where, idk why|how, no clue how|why|where, coach, mate, dear, "
         "darling, bro, buddy, love, lol, haha, um, uh, ok so, hello, hi, morning coach, no idea from, no clue from, no "
         "idea from what, idk from what, i do not know what from, anyway, already, yay, phew, a few "
@@ -903,7 +904,8 @@ PHRASES = {
         "flu|a_cold|covid|a_bug, floored by flu|a_cold|covid|a_bug|the_flu"
     ),
     "other-why": (
-        "missed the|my ferry|plane|tram|turn|exit|match|game|film|sunset|start, too hot, "
+        "my heart just was not in it, my heart was not in it, heart was not in it, missed the|my "
+        "ferry|plane|tram|turn|exit|match|game|film|sunset|start, too hot, "
         "child|kid|kids|son|daughter|baby|husband|wife|mother|father is|was|are sick|ill|unwell, forgot, forgot about "
         "it, forgot it, travelling, traveling, no mat, no space, no equipment, no band, lost motivation, no "
         "motivation, not motivated, could not be bothered, did not feel like it, not feel like it, not in the mood, "
@@ -1138,13 +1140,13 @@ PHRASES = {
     ),
     "burn": "burning, burn, burns, burned, burnt, on fire",
     "pop": (
-        "pop, popped, pops, popping, snap, snapped, snapping, tore, torn, ripped, rip, something gave, something went, "
-        "twang, twanged, ping, pinged, tearing, ruptured, rupture, heard a? crack, felt a? crack, a crack, crack in "
-        "my|the|left|right, tear, something tore, dislocated, out of its? socket, crunch, plop, felt something go, "
-        "something moved, crack pop, bang in it, heard a bang, felt a bang, a bang in, kicked me in the? "
-        "heel|calf|leg|back_of_the_leg, felt like someone kicked, torn something, tore something, something "
-        "ripped|snapped|cracked|broke|burst|popped, heard something go|tear|snap|rip, felt something "
-        "tear|snap|rip|pop|break, felt it go, heard it go, loud bang|snap|noise|sound|click in my|the, snap "
+        "there was a snap|pop|crack|crunch, pop, popped, pops, popping, snap, snapped, snapping, tore, torn, ripped, "
+        "rip, something gave, something went, twang, twanged, ping, pinged, tearing, ruptured, rupture, heard a? "
+        "crack, felt a? crack, a crack, crack in my|the|left|right, tear, something tore, dislocated, out of its? "
+        "socket, crunch, plop, felt something go, something moved, crack pop, bang in it, heard a bang, felt a bang, a "
+        "bang in, kicked me in the? heel|calf|leg|back_of_the_leg, felt like someone kicked, torn something, tore "
+        "something, something ripped|snapped|cracked|broke|burst|popped, heard something go|tear|snap|rip, felt "
+        "something tear|snap|rip|pop|break, felt it go, heard it go, loud bang|snap|noise|sound|click in my|the, snap "
         "noise|sound, pop noise|sound, popping noise|sound, snapping noise|sound, cracking noise|sound and, crack "
         "noise|sound, like a rubber band snapping, like a whip, whip crack, loud knack, a knack in, like a dry twig, "
         "dry twig, like a twig, like a branch, like a stick breaking|snapping, crack like, there was a crack, loud "
@@ -1330,10 +1332,13 @@ PHRASES = {
         "on me, a belt around, tight belt, like a belt, iron band, in a vice, presses, presses me, pushes on"
     ),
     "breathless": (
-        "almost|nearly|practically no air|breath, get|getting|got hardly|barely|little|too_little "
-        "air, no air when|if i, breathless, breathlessness, can|could hardly|barely breathe|breath, short of breath, "
-        "shortness of breath, can not breathe|breath, could not breathe|breath, can not catch my breath, could not "
-        "catch my breath, struggle|struggling|struggled to breathe|breath, gasping, hard to breathe|breath, difficulty "
+        "can not get enough air, not enough air, not getting enough air, can not get any? air, can hardly get any? "
+        "air, hardly get any? air, hardly any air, badly out of breath, out of breath even, out of breath at rest, "
+        "short of breath at rest, so short of breath, very short of breath, gasping for air, struggle|struggling for "
+        "air|breath, almost|nearly|practically no air|breath, get|getting|got hardly|barely|little|too_little air, no "
+        "air when|if i, breathless, breathlessness, can|could hardly|barely breathe|breath, short of breath, shortness "
+        "of breath, can not breathe|breath, could not breathe|breath, can not catch my breath, could not catch my "
+        "breath, struggle|struggling|struggled to breathe|breath, gasping, hard to breathe|breath, difficulty "
         "breathing, trouble breathing, not breathe|breath, wheezing, difficult|difficulties to breathe|breath, unable "
         "to breathe, not get enough? air|breath, no air, not breathing well|properly, fighting for breath, catch my "
         "breath, breathing difficulty|difficulties|problems|trouble, breath problem|problems, can not get my breath, "
@@ -1376,11 +1381,12 @@ PHRASES = {
         "gone for a_few|some|several seconds|moments|secs"
     ),
     "palpitations": (
-        "heart rhythm, rhythm is off|irregular|odd|weird|wrong, palpitations, palpitation, irregular "
-        "heartbeat|beat|pulse|heart, heart skipped|skips|skipping|missed, skipped beats|beat|a_beat, skipping "
-        "beats|a_beat, skip beats|a_beat, fluttering, flutter, arrhythmia, irregular, missed beats, heart jumping, "
-        "irregularly, extra beats, heart flip, beats strange|weird, heart beat weird|odd|strange, out of rhythm, not "
-        "regular, unregular, atrial fibrillation, afib, missing beats|a_beat, misses beats|a_beat, heart "
+        "heart did a? backflip|somersault|flip|cartwheel|loop|tumble, heart stopped for|and_started, heart paused, "
+        "heart stood still, heart rhythm, rhythm is off|irregular|odd|weird|wrong, palpitations, palpitation, "
+        "irregular heartbeat|beat|pulse|heart, heart skipped|skips|skipping|missed, skipped beats|beat|a_beat, "
+        "skipping beats|a_beat, skip beats|a_beat, fluttering, flutter, arrhythmia, irregular, missed beats, heart "
+        "jumping, irregularly, extra beats, heart flip, beats strange|weird, heart beat weird|odd|strange, out of "
+        "rhythm, not regular, unregular, atrial fibrillation, afib, missing beats|a_beat, misses beats|a_beat, heart "
         "stumbles|stumbling, heart is? doing somersaults, heart is? all over the place, ticker is? all over the place, "
         "skips then, heart is? out of sync, heart somersaults, beats are missing, heart trips|tripping, off rhythm, "
         "beating all over the? place, beating irregularly|irregular|wrong, beats off, out of beat, heart jumps a beat, "
@@ -1713,18 +1719,18 @@ PHRASES = {
     ),
     "scale": "on a scale of, on a scale from, scale of, scale from, on the scale of, out of, on scale, from scale",
     "about": (
-        "just? a? bit of a, less|more|no_more than, under, below, about, around, roughly, approximately, approx, maybe "
-        "a, like a, say, probably, level, score, nearly, almost, circa, max, maximum, at most, up to, peak, peaked at, "
-        "at worst, worst was, at about, at around, at a, i would say, i'd say, just a, only a, about a, around a, "
-        "like, i think, it was, it is, was a, is a, give it a, call it, rate it, rated, equals, reached, hit, as a, "
-        "perhaps a, at level, in level, at least, mild, slight, small, tiny, little, light, low, moderate, minor, bit, "
-        "a bit, lies|sits|stays|stayed|stood|stands|remains|remained|hovers|hovered|staying|hovering "
-        "at|by|on|around|about, i|would|should|i_would|i_should call|rate|put|give it at?, i would|should say, it is "
-        "more like, is more like, more like, more like a, i give it|a, i would give it? a?, so about, let us say, lets "
-        "say, let me say, would be about|a, should be a|about, between a, somewhere around|about, something like, "
-        "some, i would put at?, i would put it at, would put at a?, put it at a?, putting it at, comes in at a?, "
-        "clocks in at a?, is at about|around, i rate it, rating it, marks it, scored, comes to a?, hovering "
-        "round|around|about|at"
+        "slightly, mildly, just? a? bit of a, less|more|no_more than, under, below, about, around, roughly, "
+        "approximately, approx, maybe a, like a, say, probably, level, score, nearly, almost, circa, max, maximum, at "
+        "most, up to, peak, peaked at, at worst, worst was, at about, at around, at a, i would say, i'd say, just a, "
+        "only a, about a, around a, like, i think, it was, it is, was a, is a, give it a, call it, rate it, rated, "
+        "equals, reached, hit, as a, perhaps a, at level, in level, at least, mild, slight, small, tiny, little, "
+        "light, low, moderate, minor, bit, a bit, "
+        "lies|sits|stays|stayed|stood|stands|remains|remained|hovers|hovered|staying|hovering at|by|on|around|about, "
+        "i|would|should|i_would|i_should call|rate|put|give it at?, i would|should say, it is more like, is more like, "
+        "more like, more like a, i give it|a, i would give it? a?, so about, let us say, lets say, let me say, would "
+        "be about|a, should be a|about, between a, somewhere around|about, something like, some, i would put at?, i "
+        "would put it at, would put at a?, put it at a?, putting it at, comes in at a?, clocks in at a?, is at "
+        "about|around, i rate it, rating it, marks it, scored, comes to a?, hovering round|around|about|at"
     ),
     "from": "from, dropped from, fell from, went from, down from, up from",
     "to": (

@@ -251,7 +251,24 @@ def test_any_text_can_be_read_and_pain_stays_on_its_scale(text: str) -> None:
 
 @given(phrases)
 def test_capitals_and_spacing_do_not_change_a_reading(text: str) -> None:
-    assert read_reply(text.upper()) == read_reply(text) == read_reply("\n " + text.replace(" ", " \t\n ") + "  ")
+    assert read_reply(text.upper()) == read_reply(text) == read_reply("\n " + text.replace(" ", " \t  ") + " \n ")
+
+
+@pytest.mark.parametrize(
+    ("text", "same"),
+    [
+        ("No pain\nHalf of it", "No pain. Half of it"),
+        ("Done\n\npain 3\r\nleft hip", "Done. pain 3. left hip"),
+        ("Pain:\n3\nDone", "Pain: 3. Done"),
+    ],
+)
+def test_a_line_break_ends_a_sentence_unless_a_mark_says_otherwise(text: str, same: str) -> None:
+    assert read_reply(text) == read_reply(same)
+
+
+def test_a_no_does_not_reach_over_a_line_break() -> None:
+    assert read_reply("No pain\nDone").completion is Completion.DONE
+    assert read_reply("no tingling\nmy calf is swollen").red_flag is Flag.SAME_DAY
 
 
 @given(phrases)

@@ -14,7 +14,7 @@ from plans.talk import Ask, merged, next_ask
 from plans.weighing import ANY, felt_words_of, table_of
 
 LIKENESSES = [
-    "my heart did a backflip and then stopped for a second, twice",
+    "somebody switched off the light and I lay on the floor",
     "I see a shadow coming down over one eye",
     "my head went light as a feather and I nearly went over",
 ]
@@ -50,8 +50,10 @@ def test_what_the_grammar_has_understood_is_not_suspected(text: str) -> None:
 
 
 def test_a_sign_that_nearly_all_words_speak_against_is_left_unsure() -> None:
-    text = "session done today, no pain, all good, every exercise finished before work, then the kids had a dizzy party"
-    assert speaks_against(said(text))
+    text = (
+        "session done today, no pain, all good, every exercise finished before work, then the team gave way at the end"
+    )
+    assert speaks_against(said(text), Flag.SAME_DAY)
     flag = find_flag(text)
     assert flag is not None
     assert flag.sure is False
@@ -62,10 +64,18 @@ def test_a_plain_sign_stays_sure() -> None:
         "I fainted in the kitchen this morning after the session",
         "my left calf is swollen and hot since last night",
     ):
-        assert not speaks_against(said(text))
+        assert not speaks_against(said(text), Flag.SAME_DAY)
         flag = find_flag(text)
         assert flag is not None
         assert flag.sure is True
+
+
+def test_an_emergency_needs_more_against_it_than_any_other_sign() -> None:
+    text = "Skipped it today, I passed out!"
+    assert speaks_against(said(text), Flag.SAME_DAY)
+    assert not speaks_against(said(text), Flag.EMERGENCY)
+    reply = read_reply(text)
+    assert (reply.red_flag, reply.unsure) == (Flag.EMERGENCY, False)
 
 
 def test_denied_and_harmless_words_weigh_nothing() -> None:
