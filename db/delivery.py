@@ -13,7 +13,8 @@ LONGEST_PAUSE = 300.0
 """Seconds: the longest pause between two tries of one message. Our own choice."""
 
 ENOUGH = 5
-"""After so many tries a message holds up no other and is not repeated for lost answers. Our own choice."""
+"""After so many tries a message holds up no other, is not repeated for lost answers, and an alert that the platform
+refuses waits for its next call. Our own choice."""
 
 REPEATED = "Sent again: it is not certain that this reached you before."
 """The line above a repeated alert when its payload brings none of its own."""
@@ -136,6 +137,8 @@ def after_failure(failure: Failure, *, kind: Kind, attempts: int, marked_up: boo
             return Next(State.WAITING, why=failure.name, plain=True)
         case Reason.BAD_REQUEST if pictured:
             return Next(State.WAITING, why=failure.name, in_words=True)
+        case Reason.BAD_REQUEST if kind is Kind.ALERT and attempts < ENOUGH:
+            return Next(State.WAITING, why=failure.name, pause=backoff(attempts))
         case Reason.BAD_REQUEST | Reason.BROKEN | Reason.NOT_DRAWN | Reason.FILE_FORGOTTEN:
             return Next(State.REFUSED, why=failure.name)
         case Reason.TOO_MANY:

@@ -63,6 +63,12 @@ def test_markup_that_cannot_be_read_is_taken_away_once_and_then_the_message_is_r
     assert following(Reason.BAD_REQUEST) == Next(State.REFUSED, why="Name")
 
 
+def test_an_alert_that_is_refused_is_tried_again_before_it_waits_for_its_next_call() -> None:
+    assert following(Reason.BAD_REQUEST, Kind.ALERT, marked_up=True).plain is True
+    assert following(Reason.BAD_REQUEST, Kind.ALERT, attempts=2) == Next(State.WAITING, why="Name", pause=2.0)
+    assert following(Reason.BAD_REQUEST, Kind.ALERT, attempts=ENOUGH).state is State.REFUSED
+
+
 def test_every_reason_leads_somewhere_for_every_kind() -> None:
     ends = {following(reason, kind).state for reason in Reason for kind in Kind}
     assert ends == {State.WAITING, State.SENT, State.UNKNOWN, State.REFUSED}
