@@ -89,10 +89,8 @@ def _ground(way: Way, position: Position, past: Past, today: date, *, ask: bool)
     if asking is not None:
         return asking
     kind = last.kind
-    if kind is AWAY and (held := _held_back(way, position, past, today)) is not None:
-        return held
     if kind in _GOES_ON:
-        return _go_on(way, position, past, today)
+        return _held_back(way, position, past, today) or _go_on(way, position, past, today)
     if kind is SESSION and not last.delivered and last.checkin == _NOTHING and past.source is last:
         return _go_on(way, position, past, today)
     looked = _looked_at(way, position, past, today)
@@ -174,7 +172,7 @@ def _reported_since(way: Way, position: Position, past: Past, today: date, *, as
 
 
 def _held_back(way: Way, position: Position, past: Past, today: date) -> Ground | None:
-    """What still holds back after time away: a worse morning, or a pain before it. None when nothing does."""
+    """What still holds back after time away, or while the course waited: a worse morning, or a pain. None: nothing."""
     seen, given = _judged(*_looked_at(way, position, past, today))
     if _worst(given) <= Verdict.REPEAT:
         return None

@@ -59,7 +59,11 @@ def kind_in(reply: Said) -> Kind | None:
 
 def _is_pressure(reply: Said, concept: str) -> bool:
     """ "A pressure in my chest that goes down my arm": what runs down is no nerve's."""
-    return concept == "shoot" and bool(reply.at("press", "squeeze")) and bool(reply.at("chest"))
+    spreads = all(reply.units[i].text.startswith(_SPREADS) for i in reply.at("shoot"))
+    return concept == "shoot" and spreads and bool(reply.at("press", "squeeze")) and bool(reply.at("chest"))
+
+
+_SPREADS = ("go", "went", "run", "spread", "move", "travel", "into", "down")
 
 
 _PAPER = words("paper roll tissue wipe wiping")

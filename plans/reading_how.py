@@ -5,6 +5,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from plans.checkin import Completion
+from plans.glossing import UNKNOWN
 from plans.neighbours import NUMBERS, SIGNS
 from plans.numbers_written import BODY
 from plans.reading_parts import Vote, votes_of_parts
@@ -257,7 +258,7 @@ def _is_of_something_else(reply: Said, index: int) -> bool:
     return other and not told & _MEANS
 
 
-_MEANT = words("please coach maybe promise instead definitely")
+_MEANT = words("please coach maybe promise instead definitely") | {UNKNOWN}
 _MEANS = words("will do try going shall stretch stretching session it sorry no not later skip move moved make")
 _PARTS_OF_DAY = ("tonight", "tonite", "this evening", "this afternoon", "in the evening")
 _HAS = ("it is", "it was", "i have", "my", "there is", "hurts", "feels", "felt")

@@ -118,7 +118,7 @@ async def let_go(desk: Desk, person: Person, coach: Coach, course_id: int, note:
 
 
 async def found_out(desk: Desk, person: Person, coach: Coach, course_id: int, note: str, told: int | None) -> None:
-    """Lets a waiting client go on, one level lighter, and keeps what was found out. Raises NotAllowed.
+    """Lets a waiting client go on, lighter if they had begun, and keeps what was found out. Raises NotAllowed.
 
     `told` is how much had been told when the coach was asked: after anything newer nobody is let go by it.
     """
@@ -135,15 +135,13 @@ async def found_out(desk: Desk, person: Person, coach: Coach, course_id: int, no
     if note == QUICK_NOTES["spoke"] and await _is_grave(desk, course):
         raise NotAllowed("checkin.not_yours")
     past = [entry for _row, entry in await courses.history(desk.session, course)]
-    begun = any(entry.day is not None for entry in past)
-    if begun:
+    if any(entry.day is not None for entry in past):
         courses.move(course, way.let_go(courses.position_of(course)))
-        seen = await courses.last_answer_id(desk.session, course)
-        said = Overrule(
-            course_id=course.id, what=Word.GO_ON, note=note.strip()[:1000], seen_answer_id=seen, at=desk.now
-        )
-        desk.session.add(said)
-        await overruling.withdraw(desk, course)
+    seen = await courses.last_answer_id(desk.session, course)
+    desk.session.add(
+        Overrule(course_id=course.id, what=Word.GO_ON, note=note.strip()[:1000], seen_answer_id=seen, at=desk.now)
+    )
+    await overruling.withdraw(desk, course)
     course.state = CourseState.ACTIVE
     await alerts.close_all(desk.session, course, desk.now)
     text = words.say("coach.goes_on", label=client.label, day=course.day, level=course.level)

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import asyncio
 import secrets
-from collections.abc import AsyncIterator, Awaitable, Callable, Sequence
+from collections.abc import AsyncIterator, Awaitable, Callable, Iterator, Sequence
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, field
 from datetime import UTC, date, datetime, time
 from importlib.resources import files
+from itertools import count
 from pathlib import Path
 from typing import Any, TypeVar
 
@@ -64,6 +65,8 @@ class Practice:
     bot: Bot
     installation: Installation = DEFAULTS
     calendar: SetCalendar = field(default_factory=lambda: SetCalendar(START))
+    updates: Iterator[int] = field(default_factory=lambda: count(1))
+    """Numbers of updates; what somebody says is kept under one."""
 
     async def opens(self, *, hears: bool = True) -> None:
         """Coach 1, client 2 on their first day, assistant 3."""
@@ -103,8 +106,8 @@ class Practice:
         cause = f"test:{secrets.token_hex(4)}"
 
         async def write(session: AsyncSession) -> T:
-            now = self.calendar.now()
-            desk = Desk(session, now, cause, "easeward_bot", said_at=now, installation=self.installation)
+            now, update = self.calendar.now(), next(self.updates)
+            desk = Desk(session, now, cause, "easeward_bot", update, said_at=now, installation=self.installation)
             return await job(desk)
 
         return await self.database.write(write)

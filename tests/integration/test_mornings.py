@@ -14,8 +14,8 @@ from bot.flows import day
 from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from db import courses, due
-from db.schema import Alert, Course, LedgerRow, Person
-from tests.integration.coaching import CLIENT, Practice, first_day_in
+from db.schema import Alert, Course, LedgerRow, Overrule, Person
+from tests.integration.coaching import CLIENT, COACH, Practice, first_day_in
 from tests.integration.desks import buttons_of
 
 pytestmark = pytest.mark.usefixtures("store")
@@ -177,3 +177,45 @@ async def test_after_a_pause_a_flag_that_was_left_open_is_asked_of_the_day_that_
     await practice.tapped(CLIENT, f"c:{newest.id}:flag:no")
     async with practice.database.reading() as session:
         assert (await courses.said_of(session, newest)).flag_state == "denied"
+
+
+# --- let go before the first session ----------------------------------------------------------------------------------
+
+
+@pytest.fixture
+async def let_go(tmp_path: Path) -> AsyncIterator[Practice]:
+    """A client whose course waited from its first date, and whom the coach has let go."""
+    async with first_day_in(tmp_path) as found:
+
+        async def wait(desk: Desk) -> None:
+            row = await desk.session.get_one(LedgerRow, 1)
+            row.kind, row.day = "waiting", None
+            (await desk.session.get_one(Course, 1)).state = "waiting"
+
+        await found.at_desk(wait)
+        await found.tapped(COACH, "go:1")
+        await found.types(COACH, "seen by a doctor, fine")
+        assert (await found.course_of(CLIENT)).state == "active"
+        yield found
+
+
+async def test_a_worse_morning_after_letting_go_is_told_and_brings_no_session(let_go: Practice) -> None:
+    await let_go.types(CLIENT, "done 3")
+    await let_go.tick(hours=24)
+    [_waiting, asking] = await let_go.ledger()
+    assert asking.kind == "asking"
+    await tap(let_go, asking, "worse")
+    assert (await let_go.ledger())[1].kind == "rest"
+    assert ("morning-after", True) in await causes(let_go)
+
+
+async def test_without_a_report_the_first_day_comes_unchanged_after_letting_go(let_go: Practice) -> None:
+    await let_go.tick(hours=24)
+    first = (await let_go.ledger())[-1]
+    assert (first.kind, first.day, first.level) == ("session", 1, 0)
+
+
+async def test_what_the_coach_found_out_is_kept_before_the_first_session_too(let_go: Practice) -> None:
+    async with let_go.database.reading() as session:
+        [word] = await session.scalars(select(Overrule))
+    assert (word.what, word.note) == ("go-on", "seen by a doctor, fine")

@@ -64,7 +64,7 @@ def _texts(params: Mapping[str, Any]) -> Iterator[str]:
     yield from (button["text"] for row in rows for button in row)
 
 
-@pytest.mark.parametrize(("seed", "programme"), [(3, "rowing-club"), (4, "hill-walkers"), (5, "pit-musicians")])
+@pytest.mark.parametrize(("seed", "programme"), [(3, "rowing-club"), (4, "hill-walkers"), (7, "pit-musicians")])
 def test_every_word_can_be_translated(tmp_path: Path, said: list[str], seed: int, programme: str) -> None:
     found = simulate(Plan(seed, days=8, clients=4, shared=False, programme=programme, rates=NONE), tmp_path)
     assert not found.broken, found.report()
