@@ -98,7 +98,8 @@ def sore_in(reply: Said) -> bool:
         for i in range(len(reply.units))
     ):
         over |= {reply.clause[i] for i in reply.at("yesterday") if reply.clause[i] in was}
-    return any(reply.clause[i] not in over and not _is_of_a_pain(reply, i) for i in reply.at("sore", "dull"))
+    told = [i for i in reply.at("sore", "dull") if not _is_of_a_pain(reply, i)]
+    return any(reply.clause[i] not in over or (i > 0 and reply.units[i - 1].text == "too") for i in told)
 
 
 def _is_of_a_pain(reply: Said, index: int) -> bool:
@@ -119,6 +120,7 @@ def side_in(reply: Said) -> Side | None:
         return None
     there = [side for i, side in sides if reply.clause[i] in complaining | numbered]
     done = {reply.clause[i] for i, unit in enumerate(reply.units) if unit.text in ("did", "only did", "managed", "do")}
+    done |= {reply.clause[i] for i in reply.at("finish", "done", "do-all")}
     chosen = set(there or [side for i, side in sides if reply.clause[i] not in done])
     if not chosen:
         return None

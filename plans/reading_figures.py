@@ -146,8 +146,32 @@ def _counts_the_work(reply: Said, figure: Figure, owner: str) -> bool:
     return (
         before.text == "in"
         or before.text.endswith((" all", " the"))
-        or (owner in ("part", "half", "most") and before.concept not in ("comma", "end", "dash", "colon", "and", "but"))
+        or (owner in ("part", "half", "most") and before.concept not in _PARTING and not _closes_a_share(reply, figure))
     )
+
+
+_PARTING = ("comma", "end", "dash", "colon", "and", "but")
+
+
+def _closes_a_share(reply: Said, figure: Figure) -> bool:
+    """ "Half 3", "most of it 2": a whole share of the session, and the number closes the reply."""
+    before = figure.first - 1
+    before -= reply.concept(before) in ("mark", "face")
+    ends = all(reply.concept(i) in ("end", "mark", "face") for i in range(figure.last + 1, len(reply.units)))
+    return ends and before >= 0 and reply.units[before].text in _SHARES
+
+
+_SHARES = (
+    "half",
+    "half of it",
+    "did half",
+    "most",
+    "most of it",
+    "did most",
+    "did most of it",
+    "part of it",
+    "did half of it",
+)
 
 
 def _has_own_word(reply: Said, figure: Figure) -> bool:

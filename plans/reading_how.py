@@ -143,6 +143,10 @@ def _vote(reply: Said, index: int) -> tuple[Completion, int] | None:
         return _denied_vote(reply, index)
     if concept == "none" and _is_of_some(reply, index):
         return Completion.PART, 3
+    if concept == "none" and reply.units[index].text == "not possible" and reply.at("no-weight"):
+        return None
+    if concept == "yes" and reply.units[index].text == "of course" and reply.concept(index - 1) not in ("", "end"):
+        return None
     if concept == "do-all" and reply.units[index].text in ("do one", "do two", "do three", "do some"):
         return Completion.PART, 2
     if concept == "none" and reply.units[index].text.startswith("not ") and _is_left_out(reply, index):
@@ -269,6 +273,9 @@ def _is_only_asked(reply: Said, index: int, *, done: bool) -> bool:
     """Whether the word stands in a question; "done?" is an answer, and "most of it??" beside a doubt."""
     if reply.concept(index) in ("do", "do-all") and _tells_when_it_hurts(reply, index):
         return True
+    stretched = done and reply.units[index].text.endswith("stretched")
+    if stretched and reply.units[index - 1].text in ("when", "while", "whenever") and _told_of_a_sign(reply, index):
+        return True
     if done:
         start = reply.clauses[reply.clause[index]].start
         supposed = {unit.text for unit in reply.units[max(start, index - 3) : index]} & {"if", "whether"}
@@ -286,6 +293,11 @@ def _tells_when_it_hurts(reply: Said, index: int) -> bool:
     return bool(told & {"when", "whenever", "while", "if"}) and "finished" not in told
 
 
+def _told_of_a_sign(reply: Said, index: int) -> bool:
+    """ "Something snapped when I stretched it": the sign comes first, the doing is only its time."""
+    return any(reply.concept(i) in SIGNS and reply.sentence[i] == reply.sentence[index] for i in range(index - 1))
+
+
 def _in_question(reply: Said, index: int) -> bool:
     """Whether the clause asks or supposes: "can I skip a day?", "if I miss one"."""
     clause = reply.clauses[reply.clause[index]]
@@ -295,11 +307,22 @@ def _in_question(reply: Said, index: int) -> bool:
 
 
 def _done_vote(reply: Said, index: int, denied: bool) -> tuple[Completion, int] | None:
+    if reply.units[index].text in ("finished the", "finished my") and _is_other_work(reply, index + 1):
+        return None
     if reply.concept(index + 1) == "yesterday":
         return Completion.DONE, 1
     if reply.concept(index + 1) == "later" and not _tells_when_it_was(reply, index):
         return Completion.NONE, 1
     return (Completion.NONE if denied else Completion.DONE), 3
+
+
+def _is_other_work(reply: Said, index: int) -> bool:
+    """ "Finished the quilt": what was finished is a word that is no part of a session."""
+    text = reply.units[index].text if reply.concept(index) == "word" else ""
+    return bool(text) and text not in WORK | _WHOLE and reply.concept(index + 1) not in ("counted", "unit")
+
+
+_WHOLE = words("lot rest whole entire full stretching thing list day plan set round rounds last final remaining other")
 
 
 def _tells_when_it_was(reply: Said, index: int) -> bool:

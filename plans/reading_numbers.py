@@ -77,7 +77,7 @@ def pain_in(reply: Said) -> Pain:
     wrong = next((figure for figure in kept if not 0 <= figure.value <= 10 or figure.form is Form.FRACTION), None)
     if wrong is not None:
         return Pain(asked=True, error=f"{_spelt(reply, wrong)} is not on the scale from 0 to 10")
-    if zeros_of(reply) and _contradicts(reply, kept):
+    if (zeros_of(reply) and _contradicts(reply, kept)) or _says_two_things(reply, kept):
         return Pain(worst=math.ceil(max(figure.value for figure in kept)), asked=True)
     value = math.ceil(max(figure.value for figure in kept))
     worst = max([value, *(math.ceil(figure.worst) for figure in kept if figure.worst <= 10)])
@@ -94,7 +94,7 @@ def _is_past(reply: Said, index: int) -> bool:
 def _complains(reply: Said) -> bool:
     """Whether a pain is named; what is said of an earlier time does not count beside "today nothing hurts"."""
     over = {reply.clause[i] for i in reply.at("past", "yesterday")} if zeros_of(reply) else set()
-    return any(reply.clause[i] not in over for i in reply.at("pain", "severe"))
+    return any(reply.clause[i] not in over for i in reply.at("pain", "severe", "hurts-more"))
 
 
 def _changed(reply: Said) -> int | None:
@@ -135,6 +135,19 @@ def _contradicts(reply: Said, kept: list[Figure]) -> bool:
     return not reply.at(*BODY) and any(figure.value > 0 and owner_of(reply, figure) == "pain" for figure in kept)
 
 
+def _says_two_things(reply: Said, kept: list[Figure]) -> bool:
+    """ "Pain is 1. Pain is 7.": two numbers of one pain in two sentences, with no place and no turn between them."""
+    if len(kept) != len({reply.sentence[figure.first] for figure in kept}) or len({f.value for f in kept}) < 2:
+        return False
+    if len(reply.at("pain")) < 2 or any(owner_of(reply, figure) != "pain" for figure in kept):
+        return False
+    between = range(kept[0].first, kept[-1].last + 1)
+    return all(reply.concept(i) in _BARELY for i in between) and not reply.at(*BODY, "left", "right")
+
+
+_BARELY = words("number number-word pain pass end is about")
+
+
 def sharp_beside(reply: Said) -> bool:
     """Whether "sharp" stands beside a pain or a part of the body; "a sharp drop in motivation" does not."""
     return any(reply.concept(j) in _NEAR_SHARP for i in reply.at("sharp") for j in range(i - 6, i + 7))
@@ -165,6 +178,8 @@ def _kept(reply: Said, named: list[Figure]) -> list[Figure]:
     latest = _latest(reply, named)
     if latest is not None:
         return [latest]
+    if len(named) > 1 and "thought" in words_in(reply, range(named[0].first)) and _turns_between(reply, named):
+        return [named[-1]]
     taken_back = [n for n in range(1, len(named)) if takes_back(reply, named[n - 1], named[n])]
     if taken_back:
         named = named[taken_back[-1] :]
@@ -176,6 +191,10 @@ def _kept(reply: Said, named: list[Figure]) -> list[Figure]:
     if now and len(was) + len(now) >= 2 and len(today) > 1:
         return [now[-1]]
     return [figure for figure in today if not _was_before(reply, figure)] or today
+
+
+def _turns_between(reply: Said, named: list[Figure]) -> bool:
+    return any(reply.concept(i) == "but" for i in range(named[-2].last + 1, named[-1].first))
 
 
 def _latest(reply: Said, named: list[Figure]) -> Figure | None:

@@ -109,6 +109,13 @@ def _left_out(reply: Said) -> Iterator[Vote]:
     for index, unit in enumerate(reply.units):
         if unit.text == "bits":
             told = {"only", "just", "some"} & {_text(reply, i) for i in range(index - 6, index)}
+        elif (
+            unit.text in ("left", "i left")
+            and _text(reply, index + 1) in _THE_WHOLE
+            and "out" in _ahead(reply, index + 1)
+        ):
+            yield Vote(index, Completion.NONE, 3)
+            continue
         elif unit.text in ("left", "i left", "left the", "leave", "let"):
             named = unit.text == "left the" or _text(reply, index + 1) in ("the", "that", "this", "those", "one", "two")
             told = {"out"} & set(_ahead(reply, index)) if named else set()
@@ -116,6 +123,9 @@ def _left_out(reply: Said) -> Iterator[Vote]:
             continue
         if told:
             yield Vote(index, Completion.PART, 3)
+
+
+_THE_WHOLE = ("today session", "session", "stretching", "it all", "todays session")
 
 
 def _ahead(reply: Said, index: int) -> Iterator[str]:

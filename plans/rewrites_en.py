@@ -40,6 +40,7 @@ _WRITTEN = (
         r"(?! of| min| exercise| set| round)",
         r"\1 \2",
     ),
+    ("up", r"\bpain (was |is |went |shot )?up (?:at|to) (?=\d)", r"pain \1"),
     ("ill", r"^ill (?=(?:do|try|get|finish|be|have|make|start|let)\b)", "i will "),
     ("hole", r"\bhole (session|thing|programme|program|routine|workout|lot|set)\b", r"whole \1"),
     ("mo", r"\bmo (pain|soreness|time)\b", r"no \1"),

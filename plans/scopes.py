@@ -125,6 +125,8 @@ def _cover(found: tuple[Unit, ...], start: int, negated: list[bool], doubtful: l
         return
     if found[start].concept == "none-word" or _takes_back(found, start):
         return
+    if found[start].text == "no" and start + 1 < len(found) and found[start + 1].concept in ("actually", "correction"):
+        return
     reached = _first_concept(found, start + 1)
     if reached is None:
         return

@@ -116,7 +116,7 @@ def normalise(text: str) -> str:
     plain = _POINT.sub(lambda found: f"{_DIGITS.get(found[1] or 'zero', found[1] or 0)}.5", plain)
     plain = _FORM.sub(lambda found: "from " if found[0] == "form " else "to ", plain)
     plain = _LETTER.sub(lambda found: "yes" if found[1] == "y" else "no", _N.sub("and", _BELOW.sub("-1", plain)))
-    plain = plain.replace(" comma ", ", ").replace("per cent", "percent")
+    plain = plain.replace(" @ ", " at ").replace(" comma ", ", ").replace("per cent", "percent")
     plain = _BEFORE.sub(_changed, plain)
     plain = _MINUS.sub("-", _HALF.sub(_with_half, plain))
     return " ".join(_HYPHEN.sub(" ", _FIRST.sub("first", _WITHOUT.sub("without", plain))).split())
