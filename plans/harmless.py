@@ -176,6 +176,8 @@ def _sleeping(found: list[Unit], index: int) -> str | None:
     """ "My grandson was still asleep": somebody sleeps, and no part of the body is named."""
     if not found[index].text.endswith("asleep") or any(found[i].concept in BODY for i in phrase(found, index)):
         return None
+    if found[index].text == "fell asleep" or (index and found[index - 1].text.split(" ")[-1] in ("fell", "fallen")):
+        return "harmless"
     at = index - 1
     while at >= 0 and (found[at].concept in ("was", "lasts") or found[at].text in ("is", "are", "were", "all", "fast")):
         at -= 1

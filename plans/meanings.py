@@ -189,6 +189,12 @@ def _begins(found: list[Unit], index: int) -> str | None:
     if index and found[index - 1].text in ("we", "it", "pain", "which", "that", "he", "she", "they"):
         return "pass"
     after = next_to(found, index)
+    if after.text in ("a", "my", "a new", "the") and set(next_to(found, index, 2).text.split(" ")) & {
+        "job",
+        "new",
+        "course",
+    }:
+        return "pass"
     small = ("to", "at", "feeling", "getting", "on", "when", "since", "as", "after", "while", "during", "around")
     if after.concept == "health-changed":
         return "pass"
@@ -213,6 +219,8 @@ def _stopped(found: list[Unit], index: int) -> str | None:
 def _too_much(found: list[Unit], index: int) -> str | None:
     """ "Too much snow" is no hardness of the session."""
     after = next_to(found, index)
+    if index and found[index - 1].text.split(" ")[-1] in ("ate", "eaten", "drank", "drunk", "spent", "talked"):
+        return "word"
     return "word" if after.concept == "word" and after.text not in _STILL_TOO_MUCH else None
 
 

@@ -84,8 +84,12 @@ def _is_of_another(reply: Said, index: int) -> bool:
     """ "My husband fainted at work", "it's my birthday tomorrow": no reason for today, unless a "so" says so."""
     clause = reply.clauses[reply.clause[index]]
     theirs = any(reply.units[i].theirs and reply.concept(i) in SIGNS for i in clause)
-    ahead = any(reply.units[i].text == "tomorrow" for i in clause)
+    told = {word for i in clause for word in reply.units[i].text.split(" ")}
+    ahead = bool(told & _OTHER_DAYS) and not told & {"until", "til", "till"}
     return (theirs or ahead) and not reply.at("so", "because")
+
+
+_OTHER_DAYS = words("tomorrow monday tuesday wednesday thursday friday saturday sunday")
 
 
 def _is_praised(reply: Said) -> bool:
@@ -153,8 +157,10 @@ def _vote(reply: Said, index: int) -> tuple[Completion, int] | None:
         return Completion.DONE, 3
     if concept == "yes" and reply.concept(index - 1) in SIGNS and reply.concept(index + 1) in ("", "end", "comma"):
         return None
-    if concept == "time" and reply.units[index].text.endswith(_NO_TIME_FOR_IT):
+    if concept == "time" and (reply.units[index].text.endswith(_NO_TIME_FOR_IT) or _is_no_time_for_it(reply, index)):
         return Completion.NONE, 3
+    if concept == "finish" and reply.units[index].text == "finish" and reply.units[index + 1 : index + 2]:
+        return None if reply.units[index + 1].text == "at" else _SAID[concept]
     if concept == "finish" and _is_of_a_thing(reply, index):
         return None
     if concept in _SAID:
@@ -179,6 +185,16 @@ _NO_TIME_FOR_IT = tuple(
     f"no time {what}"
     for what in ("for it", "for the session", "for stretching", "to stretch", "to do it", "left for stretching")
 )
+
+
+def _is_no_time_for_it(reply: Said, index: int) -> bool:
+    """ "I had no time for the session at all", "zero time to stretch"."""
+    if not set(reply.units[index].text.split(" ")) >= {"no", "time"}:
+        return False
+    after = [unit.text for unit in reply.units[index + 1 : index + 4]]
+    return after[:1] in (["for"], ["to"]) and any(
+        text.split(" ")[-1] in WORK | {"it", "stretching"} for text in after[1:]
+    )
 
 
 def _is_left_out(reply: Said, index: int) -> bool:
@@ -235,8 +251,7 @@ def _denied_vote(reply: Said, index: int) -> tuple[Completion, int] | None:
 def _tells_when(reply: Said, index: int) -> bool:
     """ "Did it after school", "still numb this evening": a time of something else than a session to come."""
     clause = reply.clauses[reply.clause[index]]
-    dashes = (i for i in clause if i < index and reply.concept(i) == "dash" and reply.concept(i + 1) not in NUMBERS)
-    start = max((i + 1 for i in dashes), default=clause.start)
+    start = max((i + 1 for i in clause if i < index and _begins_anew(reply, i)), default=clause.start)
     before = [i for i in clause if start <= i < index]
     if before and reply.units[index - 1].text == "since":
         return True
@@ -249,9 +264,17 @@ def _tells_when(reply: Said, index: int) -> bool:
     return told or any(verb not in _PUT_OFF for verb in past)
 
 
+def _begins_anew(reply: Said, index: int) -> bool:
+    """A dash, or "and I": what follows is a thought of its own."""
+    if reply.concept(index) == "and":
+        return reply.units[min(index + 1, len(reply.units) - 1)].text.split(" ")[0] in ("i", "will")
+    return reply.concept(index) == "dash" and reply.concept(index + 1) not in NUMBERS
+
+
 def _is_of_something_else(reply: Said, index: int) -> bool:
     """ "Looks like snow again tomorrow", "we had fish and chips tonight": nobody means to stretch."""
-    if reply.units[index].text not in (*_PARTS_OF_DAY, "tomorrow"):
+    text = reply.units[index].text
+    if text not in (*_PARTS_OF_DAY, "tomorrow") and not text.startswith("after "):
         return False
     clause = reply.clauses[reply.clause[index]]
     told = {word for i in clause for word in reply.units[i].text.split(" ")}

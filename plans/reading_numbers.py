@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
+from plans.glossing import UNKNOWN
 from plans.numbers_written import BODY, Figure, Form
 from plans.reading_figures import (
     NOT_PAIN,
@@ -94,7 +95,9 @@ def _is_past(reply: Said, index: int) -> bool:
 def _complains(reply: Said) -> bool:
     """Whether a pain is named; what is said of an earlier time does not count beside "today nothing hurts"."""
     over = {reply.clause[i] for i in reply.at("past", "yesterday")} if zeros_of(reply) else set()
-    return any(reply.clause[i] not in over for i in reply.at("pain", "severe", "hurts-more"))
+    strange = {reply.clause[i] for i, unit in enumerate(reply.units) if unit.text == UNKNOWN}
+    more = [i for i in reply.at("hurts-more") if reply.clause[i] not in strange]
+    return any(reply.clause[i] not in over for i in (*reply.at("pain", "severe"), *more))
 
 
 def _changed(reply: Said) -> int | None:
@@ -129,7 +132,9 @@ def _contradicts(reply: Said, kept: list[Figure]) -> bool:
     """ "No pain at all, pain about a 6": both said of pain as such, with no place and no turn between them."""
     said = {figure.last + 1 for figure in kept}
     turned = [i for i in reply.at("now") if i in said or reply.concept(i + 1) not in ("comma", "end")]
-    turned += [i for i in reply.at("was") if reply.concept(i + 1) not in ("neg", "no-pain")]
+    turned += [
+        i for i in reply.at("was") if reply.concept(i + 1) not in ("neg", "no-pain") and reply.concept(i - 1) != "pain"
+    ]
     if turned or reply.at("but", "yesterday", "correction", "actually", "left", "right", "gone", "settled"):
         return False
     return not reply.at(*BODY) and any(figure.value > 0 and owner_of(reply, figure) == "pain" for figure in kept)
@@ -178,7 +183,7 @@ def _kept(reply: Said, named: list[Figure]) -> list[Figure]:
     latest = _latest(reply, named)
     if latest is not None:
         return [latest]
-    if len(named) > 1 and "thought" in words_in(reply, range(named[0].first)) and _turns_between(reply, named):
+    if len(named) > 1 and words_in(reply, range(named[0].first)) & _BELIEVED and _turns_between(reply, named):
         return [named[-1]]
     taken_back = [n for n in range(1, len(named)) if takes_back(reply, named[n - 1], named[n])]
     if taken_back:
@@ -191,6 +196,9 @@ def _kept(reply: Said, named: list[Figure]) -> list[Figure]:
     if now and len(was) + len(now) >= 2 and len(today) > 1:
         return [now[-1]]
     return [figure for figure in today if not _was_before(reply, figure)] or today
+
+
+_BELIEVED = words("thought wrote typed said believed")
 
 
 def _turns_between(reply: Said, named: list[Figure]) -> bool:

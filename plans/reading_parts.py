@@ -74,7 +74,11 @@ def _counted(reply: Said) -> Iterator[Vote]:
         before = reply.units[figure.first - 1].text.split(" ")[-1] if figure.first else ""
         clause = reply.clauses[reply.clause[figure.first]]
         texts = {reply.units[i].text for i in clause}
-        if before in ("all", "whole", "full") and reply.concept(figure.last + 1) in ("unit", "counted"):
+        if (
+            before in ("all", "whole", "full")
+            and reply.concept(figure.last + 1) in ("unit", "counted")
+            and (not _is_of_other_things(reply, figure))
+        ):
             yield Vote(figure.first, Completion.DONE, 2)
         elif before == "first" and (texts & _LIMITS or (texts & {"managed", "did", "made"} and not _tells_rest(reply))):
             yield Vote(figure.first, Completion.PART, 3)
@@ -92,6 +96,13 @@ def _counted(reply: Said) -> Iterator[Vote]:
             yield Vote(figure.first, Completion.PART, 2)
     yield from _too_hard(reply)
     yield from _left_out(reply)
+
+
+def _is_of_other_things(reply: Said, figure: Figure) -> bool:
+    """ "Cleaned the windows, all 12 of them"."""
+    text = _text(reply, figure.last + 1)
+    sentence = [i for i in range(figure.first) if reply.sentence[i] == reply.sentence[figure.first]]
+    return text == "of them" and any(reply.concept(i) == "word" and len(reply.units[i].text) > 3 for i in sentence)
 
 
 def _is_only(reply: Said, index: int) -> bool:

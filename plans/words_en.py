@@ -377,7 +377,10 @@ PHRASES = {
         "after that, when i finished, once done, by the end of it, ended at|on|with|up_at|up_on|up_with|as, ending "
         "at|on|with, finished on|with a, at finish, at the finish, by the finish, these days, nowadays"
     ),
-    "was": "in the begin, at the begin, was, started at|with|as|by, began at, at first, at the start|beginning, initially, earlier",
+    "was": (
+        "in the begin, at the begin, was, started at|with|as|by, began at, at first, at the start|beginning, "
+        "initially, earlier"
+    ),
     "correction": (
         "sorry i meant|mean, i mean, i meant, meant, correction, make that, i mean to say, rather, no wait, wait no, "
         "wait, oops, typo, scratch that, should be, should have said, sorry it is|was, or actually, meant to "
@@ -389,9 +392,10 @@ PHRASES = {
     "pleasant": "pleasant, pleasantly, satisfying, nice, nicely, lovely, enjoyable, relieving",
     # --- completion ------------------------------------------------------------------------------------------------
     "done": (
-        "made the stretching|stretches|exercises, made my stretching|stretches|exercises, did it right "
-        "after|before|away, did mine right after|before|away, i did stretch, did my stretch, stretched when i got "
-        "home, went really well|fine|good|ok|smoothly, went smoothly, did do the|my|your? "
+        "which i did in full, did in full, did it in full, made whole|the_whole program|programme, made the "
+        "stretching|stretches|exercises, made my stretching|stretches|exercises, did it right after|before|away, did "
+        "mine right after|before|away, i did stretch, did my stretch, stretched when i got home, went really "
+        "well|fine|good|ok|smoothly, went smoothly, did do the|my|your? "
         "session|stretches|stretching|exercises|workout|lot, did do it all, went very well, done, "
         "managed|did|finished|completed the lot, done it, did it|everything, did all, did it all, did the whole "
         "thing|session|lot|programme|routine, did the|my|all|todays|today "
@@ -907,8 +911,8 @@ PHRASES = {
         "flu|a_cold|covid|a_bug, floored by flu|a_cold|covid|a_bug|the_flu"
     ),
     "other-why": (
-        "my heart just was not in it, my heart was not in it, heart was not in it, missed the|my "
-        "ferry|plane|tram|turn|exit|match|game|film|sunset|start, too hot, "
+        "lost the mood|interest|motivation, my heart just was not in it, my heart was not in it, heart was not in it, "
+        "missed the|my ferry|plane|tram|turn|exit|match|game|film|sunset|start, too hot, "
         "child|kid|kids|son|daughter|baby|husband|wife|mother|father is|was|are sick|ill|unwell, forgot, forgot about "
         "it, forgot it, travelling, traveling, no mat, no space, no equipment, no band, lost motivation, no "
         "motivation, not motivated, could not be bothered, did not feel like it, not feel like it, not in the mood, "
@@ -1143,7 +1147,7 @@ PHRASES = {
     ),
     "burn": "burning, burn, burns, burned, burnt, on fire",
     "pop": (
-        "was a crack|snap, there was a snap|pop|crack|crunch, pop, popped, pops, popping, snap, snapped, snapping, "
+        "was a crack, there was a snap|pop|crack|crunch, pop, popped, pops, popping, snap, snapped, snapping, "
         "tore, torn, ripped, rip, something gave, something went, twang, twanged, ping, pinged, tearing, ruptured, "
         "rupture, heard a? crack, felt a? crack, a crack, crack in my|the|left|right, tear, something tore, "
         "dislocated, out of its? socket, crunch, plop, felt something go, something moved, crack pop, bang in it, "
@@ -1750,7 +1754,7 @@ PHRASES = {
     "one": "one",
     # --- harmless --------------------------------------------------------------------------------------------------
     "harmless": (
-        "missed the last step coming, missed a step, missed the bus|train|call|turn|goal|penalty|exit, during|in the "
+        "missed the last step coming, missed a step, missed the call|goal|penalty, during|in the "
         "second|first half of the? game|match|concert|show|film, during the second|first half, at half time, half "
         "time, band|bands is|was too? weak, popped out of bed, popped my feet|phone, tore|ripped|tear|tearing through, "
         "snapped it, saw stars outside, went blind into, fainted|fainting from laughing|laughter, went numb watching, "
