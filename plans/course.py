@@ -165,7 +165,7 @@ def _go_on(way: Way, position: Position, past: Past, today: date, *, let_go: boo
 
 def _reported_since(way: Way, position: Position, past: Past, today: date, *, ask: bool) -> Ground | None:
     """What was reported while the course waited or since, and the coach has not seen. None when nothing holds back."""
-    if past.last is None or past.last.kind is not RowKind.WAITING or past.source is None:
+    if past.last is None or past.last.kind not in _GOES_ON or past.source is None:
         return None
     asking = _asking(position, past, today) if ask else None
     return asking or _held_back(way, position, past, today)

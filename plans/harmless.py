@@ -172,12 +172,22 @@ def _to_sleep(found: list[Unit], index: int) -> str | None:
     return "harmless" if slept and found[index].text in ("out cold", "passed out", "lights out") else None
 
 
+def _is_of_a_side(unit: Unit) -> bool:
+    return unit.concept in BODY | {"left", "right", "both", "one-side", "half"} or unit.text in ("side", "half")
+
+
 def _sleeping(found: list[Unit], index: int) -> str | None:
     """ "My grandson was still asleep": somebody sleeps, and no part of the body is named."""
     if not found[index].text.endswith("asleep") or any(found[i].concept in BODY for i in phrase(found, index)):
         return None
-    if found[index].text == "fell asleep" or (index and found[index - 1].text.split(" ")[-1] in ("fell", "fallen")):
-        return "harmless"
+    fell = found[index].text == "fell asleep" or (index > 0 and found[index - 1].text.split(" ")[-1] == "fell")
+    if fell and not any(_is_of_a_side(found[i]) for i in phrase(found, index)):
+        clause = phrase(found, index)
+        first = found[max(0, index - 2) : index]
+        alone = all(found[i].concept in ("mark", "face", "end", "comma", "later") for i in clause if i > index)
+        alone = alone and index - clause.start <= (found[index].text != "fell asleep")
+        own = any(set(unit.text.split(" ")) & {"i", "nearly", "almost"} for unit in first)
+        return "harmless" if own or alone else None
     at = index - 1
     while at >= 0 and (found[at].concept in ("was", "lasts") or found[at].text in ("is", "are", "were", "all", "fast")):
         at -= 1
@@ -237,30 +247,17 @@ def _joyful(found: list[Unit], index: int) -> str | None:
     return "harmless" if near & _JOYS and not signs else None
 
 
-_JOYS = words(
-    "joy excitement excited happiness goal penalty penalties match final cup proposal proposed film movie thriller "
-    "won win winning overtime lottery surprise song roller coaster rollercoaster"
-)
-
-
-def _seen_plainly(found: list[Unit], index: int) -> str | None:
-    """ "Saw two herons", "tunnel vision on my thesis"; not "saw two of everything", "saw two"."""
-    text, after = found[index].text, next_to(found, index)
-    counted = text in ("saw two", "seeing two", "see two") and after.concept in ("word", "harmless", "someone")
-    counted = counted and after.text not in ("images", "copies", "everything")
-    sides = {unit.concept for unit in found[index + 1 : index + 5]} & {"left", "right", "both"}
-    return "harmless" if counted or (text == "tunnel vision" and after.text == "on" and not sides) else None
+_JOYS = words("joy excitement excited happiness goal penalty penalties match cup proposal proposed film movie thriller")
 
 
 def _at_a_sight(found: list[Unit], index: int) -> str | None:
     """ "Breathless at the view"."""
-    ahead = [word for unit in found[index + 1 : index + 5] for word in unit.text.split()]
-    return "harmless" if ahead[:1] == ["at"] and set(ahead) & _SIGHTS else None
+    ahead = [word for unit in found[index + 1 : index + 4] for word in unit.text.split()]
+    seen = ahead[:2] in (["at", "the"], ["at", "this"]) and ahead[2:3] and ahead[2] in _SIGHTS
+    return "harmless" if found[index].text == "breathless" and seen else None
 
 
-_SIGHTS = words(
-    "view views sight beauty sunset sunrise scenery landscape mountains colours colors stars price prices bill"
-)
+_SIGHTS = words("view views sight sunset sunrise scenery landscape beauty")
 
 
 def _is_awake(found: list[Unit], index: int) -> str | None:
@@ -314,10 +311,7 @@ BY_CONCEPT: dict[str, tuple[Rule, ...]] = {
     "throb": (of_a_thing,),
     "dizzy": (_by_a_feeling,),
     "cant-pee": (_by_laughing,),
-    "vision": (
-        without_glasses,
-        _seen_plainly,
-    ),
+    "vision": (without_glasses,),
     "breathless": (
         _by_laughing,
         _by_a_feeling,

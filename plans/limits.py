@@ -14,8 +14,8 @@ OF_EVERYBODY = frozenset((Caution.OSTEOPOROSIS, Caution.JOINT_REPLACEMENT, Cauti
 
 
 def asked_of(programme: Programme) -> tuple[Caution, ...]:
-    """The cautions to ask a client of this programme about, in the order of `Caution`."""
-    found = {caution for movement in _met(programme) for caution in movement.cautions}
+    """The cautions to ask a client of this programme about, easier versions too, in the order of `Caution`."""
+    found = {caution for movement in _reached(programme, loose=False) for caution in movement.cautions}
     return tuple(caution for caution in Caution if caution in found - OF_EVERYBODY)
 
 

@@ -41,7 +41,8 @@ def _of_the_body(found: list[Unit], index: int) -> str | None:
     if found[index].text == "snapped at":
         return "pop" if any(unit.concept in BODY for unit in found[index + 1 : index + 5]) else None
     if found[index].text.endswith((" a snap", " a pop", " a crack")):
-        return "pop" if any(unit.concept in BODY for unit in found[index + 1 : index + 5]) else None
+        at = next_to(found, index).text == "at"
+        return "pop" if not at and any(unit.concept in BODY for unit in found[index + 1 : index + 5]) else None
     if not found[index].text.startswith(("popped ", "popping ", "pop ", "pops ")):
         return None
     for unit in reversed(found[phrase(found, index).start : index]):

@@ -158,9 +158,11 @@ def _closes_a_share(reply: Said, figure: Figure) -> bool:
     before = figure.first - 1
     before -= reply.concept(before) in ("mark", "face")
     ends = all(reply.concept(i) in ("end", "mark", "face") for i in range(figure.last + 1, len(reply.units)))
-    return ends and before >= 0 and reply.units[before].text in _SHARES
+    return ends and before >= 0 and reply.units[before].text in _SHARES and 0 <= figure.value < STRONG_SHARE
 
 
+STRONG_SHARE = 8
+"""From here on a number beside a share would be a red flag: it needs a word of pain."""
 _SHARES = (
     "half",
     "half of it",

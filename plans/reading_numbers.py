@@ -163,9 +163,25 @@ _NEAR_SHARP = BODY | {"pain", "severe", "sudden"}
 
 def _without_number(reply: Said, complained: bool) -> Pain:
     worst = max([0, *(math.ceil(figure.value) for figure in overruled_figures(reply) if figure.value <= 10)])
-    if complained:
+    if complained or any(_is_saved_from(reply, index) for index in zeros_of(reply)):
         return Pain(worst=worst, asked=True)
     return Pain(0, worst) if zeros_of(reply) else Pain()
+
+
+def _is_saved_from(reply: Said, index: int) -> bool:
+    """ "No pain except my lower back", "nothing hurts but my knee"; not "no pain, but my knee is stiff"."""
+    near = range(index + 1, min(index + 4, len(reply.units)))
+    saved = next((i for i in near if reply.units[i].text in _SAVING), None)
+    if saved is None or (reply.units[saved].text == "but" and saved != index + 1):
+        return False
+    after = range(saved + 1, min(saved + 6, len(reply.units)))
+    body = [i for i in after if reply.concept(i) in BODY]
+    led = bool(body) and all(reply.concept(i) in _BEFORE_A_LIMB for i in range(saved + 1, body[0]))
+    return led and (reply.units[saved].text != "but" or reply.concept(body[-1] + 1) in ("", "end"))
+
+
+_SAVING = ("except", "except for", "apart from", "other than", "besides", "but", "bar", "save for")
+_BEFORE_A_LIMB = words("pass left right both one-side about")
 
 
 def _kept(reply: Said, named: list[Figure]) -> list[Figure]:

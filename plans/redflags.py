@@ -11,7 +11,7 @@ from plans.glossing import UNKNOWN, in_english, languages_of
 from plans.numbers_written import BODY
 from plans.scopes import Said, said
 from plans.suspicion import speaks_against, suspected
-from plans.wording import words
+from plans.wording import ends_lines, words
 
 WINDOW, FAR, NEXT_TO = 7, 14, 4
 """Units between the words of one sign; a far one may also go on in the next sentence, an unread word is close by."""
@@ -107,6 +107,7 @@ SIGNS = (
     _sign("night-pain", _C, "nightlong", "pain dull throb"),
     _sign("night-pain", _C, "night", "pain dull throb", sure=False),
     _sign("fever", _C, "fever", "pain hurts-more dull sore swell", window=FAR),
+    _sign("fever", _C, "fever", "warm", sure=False, window=FAR),
     _sign("weight-loss", _C, "weight-loss", "pain hurts-more dull sore fever wake night tired", window=FAR),
     _sign("weight-loss", _C, "weight-loss", "by-itself", sure=False),
 )
@@ -125,6 +126,15 @@ def find_flag(text: str, *, language: str = "en") -> FlagFound | None:
     >>> find_flag("no tingling, no numbness") is None
     True
     """
+    joined = _in_text(text, language)
+    if "\n" not in text.strip():
+        return joined
+    ended, order = _in_text(ends_lines(text), language), [None, *Flag]
+    levels = [order.index(flag.level if flag is not None else None) for flag in (joined, ended)]
+    return replace(joined, sure=False, doubted=True) if joined is not None and levels[0] > levels[1] else ended
+
+
+def _in_text(text: str, language: str) -> FlagFound | None:
     found = [flag for one in languages_of(text, language) if (flag := flag_in(said(in_english(text, one)))) is not None]
     return min(found, key=lambda flag: flag.sign == SUSPECTED, default=None)
 
@@ -243,6 +253,7 @@ def _flag(reply: Said, sign: _Sign, members: list[int]) -> FlagFound:
     span = (reply.units[first].start, reply.units[last].end)
     lasts = _lasts(reply, first)
     doubted = any(_doubted(reply, index) for index in members) or _is_of_a_thing(reply, sign, first)
+    doubted = doubted or _is_seen_plainly(reply, first)
     open_still = (sign.key == "nerve" and lasts is not True) or (sign.level is Flag.SAME_DAY and lasts is False)
     sure = sign.sure and not doubted and not open_still
     return FlagFound(sign.level, sign.key, sure, reply.text[span[0] : span[1]], span, lasts, doubted)
@@ -268,6 +279,14 @@ def _is_of_a_thing(reply: Said, sign: _Sign, index: int) -> bool:
         and not subject.text.endswith("ly")
         and subject.text not in _NO_THINGS
     )
+
+
+def _is_seen_plainly(reply: Said, index: int) -> bool:
+    """ "Saw two herons", "tunnel vision on my thesis": sight may be meant, and is asked about."""
+    text, after = reply.units[index].text, reply.concept(index + 1)
+    if text == "tunnel vision":
+        return reply.units[min(index + 1, len(reply.units) - 1)].text == "on"
+    return text in ("saw two", "seeing two", "see two") and after == "word"
 
 
 _VERBS = words("is was are were has have had got gets")

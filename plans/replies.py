@@ -15,6 +15,7 @@ from plans.reading_requests import morning_in, request_in
 from plans.reading_why import hints_at_why, why_in
 from plans.redflags import SUSPECTED, FlagFound, flag_in
 from plans.scopes import Said, said
+from plans.wording import ends_lines
 
 LANGUAGES = ("en", *GLOSSED)
 """Languages that can be read."""
@@ -79,6 +80,21 @@ def read_reply(text: str, *, language: str = "en") -> Reply:
     >>> read_reply("done but my left hamstring hurts 4").pain
     4
     """
+    if "\n" in text.strip():
+        return _of_lines(_of_text(ends_lines(text), language), _of_text(text, language))
+    return _of_text(text, language)
+
+
+def _of_lines(ended: Reply, joined: Reply) -> Reply:
+    """A line break ends a sentence, or only a line: a sign that stands across it is asked about, as is what turns."""
+    order = [None, *Flag]
+    if order.index(joined.red_flag) > order.index(ended.red_flag):
+        return replace(_flagged(ended, joined), unsure=True, asked_back=joined.asked_back or "flag")
+    turned = None not in (ended.completion, joined.completion) and ended.completion is not joined.completion
+    return replace(ended, unsure=True, asked_back="completion") if turned and ended.red_flag is None else ended
+
+
+def _of_text(text: str, language: str) -> Reply:
     own, *others = (_read(in_english(text, one), drops_theirs=one == "en") for one in languages_of(text, language))
     found = next((reply for reply in (own, *others) if not _says_nothing(reply)), own)
     if found.red_flag is None:

@@ -125,7 +125,7 @@ def _cover(found: tuple[Unit, ...], start: int, negated: list[bool], doubtful: l
         return
     if found[start].concept == "none-word" or _takes_back(found, start):
         return
-    if found[start].text == "no" and start + 1 < len(found) and found[start + 1].concept in ("actually", "correction"):
+    if found[start].text == "no" and start + 1 < len(found) and found[start + 1].concept in _PARTS_A_NO:
         return
     reached = _first_concept(found, start + 1)
     if reached is None:
@@ -133,6 +133,10 @@ def _cover(found: tuple[Unit, ...], start: int, negated: list[bool], doubtful: l
     _mark(found, start + 1, reached, negated)
     if found[reached].concept not in ("do", "do-all", "done", "finish", "time", "none"):
         _cover_list(found, reached + 1, negated, doubtful)
+
+
+_PARTS_A_NO = ("actually", "correction", "dash", "colon")
+"""What stands between a "no" that answers and what comes after it: "no - chest pain"."""
 
 
 def _takes_back(found: tuple[Unit, ...], start: int) -> bool:

@@ -90,6 +90,14 @@ def scale(value: str) -> int:
     return number
 
 
+def _open_and_graver(said: CheckIn, level: Flag | None) -> Flag | None:
+    """The flag that is still asked about and weighs more than a new one, which does not take its question away."""
+    if said.flag is None or said.flag_state is not FlagState.UNSURE or level is None:
+        return None
+    order = list(Flag)
+    return said.flag if order.index(said.flag) > order.index(level) else None
+
+
 def merged(said: CheckIn, reply: Reply, flag: FlagFound | None) -> CheckIn:
     """The check-in with a typed reply in it: what it says replaces, what it leaves out or leaves in doubt stays.
 
@@ -107,6 +115,10 @@ def merged(said: CheckIn, reply: Reply, flag: FlagFound | None) -> CheckIn:
     if said.flag is not None and said.flag_state is FlagState.CONFIRMED:
         worst = max((pain for pain in (said.pain, changed.pain) if pain is not None), default=None)
         return replace(changed, pain=worst)
+    graver = _open_and_graver(said, flag.level if flag is not None else reply.red_flag)
+    if graver is not None:
+        sure = flag is not None and flag.sure
+        return replace(changed, flag=graver, flag_state=FlagState.CONFIRMED if sure else FlagState.UNSURE)
     if flag is not None and flag.sign == NERVE_SIGN and not flag.sure and not flag.doubted:
         state = FlagState.DENIED if flag.lasts is False else FlagState.UNSURE
         return replace(changed, kind=Kind.NERVE, odd=True, flag=flag.level, flag_state=state)

@@ -16,7 +16,6 @@ LONGEST = 4096
 """Characters that are read; what a chat message can hold at most."""
 
 _LINE = re.compile(r"([^\s.,;:!?(-])[ \t]*(?:\r?\n\s*)+(?=\S)")
-"""A line break ends a sentence, unless a mark says otherwise."""
 _TAG = re.compile(r"</?[a-z][^<>]{0,200}>")
 _WITHOUT = re.compile(r"\bw/o\b")
 _HALF = re.compile(r"\b(\d|one|two|three|four|five|six|seven|eight|nine)(?: and a half| 1/2)(?! hours?| an)")
@@ -101,13 +100,22 @@ def words(text: str) -> frozenset[str]:
     return frozenset(text.split())
 
 
+def ends_lines(text: str) -> str:
+    """The text with each line as a sentence of its own, unless a mark says otherwise.
+
+    >>> ends_lines("No pain\\nhalf of it")
+    'No pain. half of it'
+    """
+    return _LINE.sub(r"\1. ", text.strip())
+
+
 def normalise(text: str) -> str:
     """The text in one form: no markup, small letters without accents, straight quotes, single spaces.
 
     >>> normalise("  <b>Didn’t</b>  HURT ")
     "didn't hurt"
     """
-    text = _LINE.sub(r"\1. ", html.unescape(text[:LONGEST]).translate(_FRACTIONS))
+    text = html.unescape(text[:LONGEST]).translate(_FRACTIONS)
     letters = unicodedata.normalize("NFKD", unicodedata.normalize("NFKC", text).casefold())
     plain = "".join(letter for letter in letters if not unicodedata.combining(letter))
     plain = _TOO.sub("too ", _SIGH.sub("", plain))

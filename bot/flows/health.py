@@ -94,7 +94,8 @@ async def _say_what_is_left_out(desk: Desk, person: Person, course: Course) -> N
     programme, coach = await desk.programme(course), await telling.coach_person(desk, course)
     all_names = {item.movement.key: item.movement.name for day in programme.days for _b, item in items(day.session)}
     names = [name for key, name in all_names.items() if key in (course.barred or ())]
-    await desk.say(person, Message(desk.words(person).say("health.left_out", coach=coach.label, names=names)))
+    if names:
+        await desk.say(person, Message(desk.words(person).say("health.left_out", coach=coach.label, names=names)))
 
 
 async def flagged_outside_a_course(desk: Desk, person: Person, course: Course, level: Flag, text: str) -> None:

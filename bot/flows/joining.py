@@ -30,7 +30,7 @@ from db.courses import CourseState
 from db.links import LinkProblem
 from db.schema import Coach, Course, Invite, Person, ProgrammeVersion
 from plans import dose, localtime
-from plans.screening import screened
+from plans.screening import OF_MOVEMENTS, Step, screened
 from plans.translated import untranslated
 
 log = logging.getLogger(__name__)
@@ -113,6 +113,9 @@ async def _be_invited(desk: Desk, person: Person, token: str) -> None:
         course = Course(person_id=person.id, coach_id=0, version_id=0, state=CourseState.JOINING, day=1, level=0)
         course.rests_taken, course.created_at = 0, desk.now
         desk.session.add(course)
+    if course.version_id != invite.version_id and course.screened:
+        asked = {step: said for step, said in course.screened.items() if step not in (Step.LIMITS, *OF_MOVEMENTS)}
+        course.screened, course.barred = asked, None
     course.coach_id, course.version_id, course.invite_id = invite.coach_id, invite.version_id, invite.id
     await desk.session.flush()
     await ask_next(desk, person, course)
@@ -340,6 +343,7 @@ async def begin(desk: Desk, person: Person, course: Course, value: str) -> None:
     if course.state != CourseState.JOINING or course.invite_id is not None or None in (person.zone, person.morning):
         return
     if await health.next_question(desk, course) is not None:
+        await ask_next(desk, person, course)
         return
     words = desk.words(person)
     today = times.today(person, desk.now)

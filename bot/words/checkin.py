@@ -105,10 +105,9 @@ def _ask_area(words: Words, row: int) -> tuple[Markup, Rows]:
 
 def flag_question(words: Words, row: int, said: CheckIn) -> tuple[Markup, Rows]:
     """Whether a warning sign is really there; with what could be an emergency nobody is to wait for the talk."""
-    emergency = said.flag is Flag.EMERGENCY
-    if said.kind is Kind.NERVE and not emergency:
+    if said.kind is Kind.NERVE and said.flag not in (Flag.EMERGENCY, Flag.SAME_DAY):
         return words.say("day.nerve_question"), _yes_no(words, row)
-    return words.say("day.flag_question", emergency=emergency), _yes_no(words, row)
+    return words.say("day.flag_question", emergency=said.flag is Flag.EMERGENCY), _yes_no(words, row)
 
 
 def _yes_no(words: Words, row: int) -> Rows:

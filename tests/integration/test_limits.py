@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import html
 from collections.abc import AsyncIterator
+from importlib.resources import files
 from pathlib import Path
 
 import pytest
@@ -116,3 +117,39 @@ async def test_what_a_new_version_brings_is_left_out_too_and_what_was_brought_ba
     assert "knee-walk" in barred
     assert back not in barred
     assert (await practice.course_of(CLIENT)).barred is None
+
+
+async def test_a_link_to_another_programme_asks_for_its_own_movements(practice: Practice) -> None:
+    await practice.tapped(COACH, f"draft:{Draft(1).data}:make")
+    first = (await practice.put_so_far(COACH))[-1].partition("start=")[2].split()[0]
+    await practice.opens_link(NEW, first)
+    course = (await practice.course_of(NEW)).id
+    await practice.agrees(NEW)
+    for answer in ("age:adult", "inside:none", "outside:none", "limits:none"):
+        await practice.tapped(NEW, f"screen:{course}:{answer}")
+
+    async def another(desk: Desk) -> None:
+        source = files("plans.library").joinpath("pit-musicians.yaml").read_text(encoding="utf-8")
+        made = ProgrammeVersion(id=2, coach_id=1, digest="e", title="Shoulders", source=source)
+        made.stored_at = made.published_at = START
+        desk.session.add(made)
+
+    await practice.at_desk(another)
+    await practice.tapped(COACH, f"draft:{Draft(2).data}:make")
+    second = (await practice.put_so_far(COACH))[-1].partition("start=")[2].split()[0]
+    await practice.opens_link(NEW, second)
+    await practice.agrees(NEW)
+    assert "a neck injury" in (await practice.put_so_far(NEW))[-1]
+
+
+async def test_whoever_begins_with_a_question_open_is_asked_it(practice: Practice) -> None:
+    course = await joins(practice)
+
+    async def earlier(desk: Desk) -> None:
+        theirs = await desk.session.get_one(Course, course)
+        theirs.state, theirs.starts_on = "joining", None
+        theirs.screened = {step: said for step, said in (theirs.screened or {}).items() if step != "limits"}
+
+    await practice.at_desk(earlier)
+    await practice.tapped(NEW, f"begin:{course}:tomorrow")
+    assert "not for every body" in (await practice.put_so_far(NEW))[-1]

@@ -86,7 +86,7 @@ class AnyCourse(RuleBasedStateMachine):
     def _decide(self) -> Decision:
         """What the date brings; beside it, what it would bring if the coach had only let go on, or said nothing."""
         said = self.overruling
-        self.plain = self._decided(Overruling(Word.GO_ON) if said is not None and said.goes_on else None)
+        self.plain = self._decided(Overruling(Word.GO_ON, said.newer) if said is not None and said.goes_on else None)
         return self._decided(said)
 
     def _decided(self, overruling: Overruling | None) -> Decision:

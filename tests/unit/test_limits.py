@@ -8,7 +8,7 @@ from plans.cautions import Caution
 from plans.dose import items
 from plans.fitting import Fit, fitted
 from plans.limits import OF_EVERYBODY, asked_of, barred_by
-from plans.movements import Movement
+from plans.movements import Movement, easier_than
 from plans.programme import Day
 from plans.reading import read_programme
 from tests.samples import HEAD, REST, SAMPLES, programme, sample
@@ -25,6 +25,8 @@ def movements_of(day: Day) -> list[Movement]:
 def test_only_what_the_programmes_movements_ask_for_is_asked(name: str) -> None:
     plan = sample(name)
     met = {caution for day in plan.days for movement in movements_of(day) for caution in movement.cautions}
+    easier = {key for day in plan.days for m in movements_of(day) for key in easier_than(m.key, plan.catalogue())}
+    met |= {caution for key in easier for caution in plan.catalogue()[key].cautions}
     assert set(asked_of(plan)) == met - OF_EVERYBODY
     assert len(asked_of(plan)) <= 8, "a list that is still read"
 

@@ -130,3 +130,19 @@ def test_pain_as_the_reason_asks_what_kind_it_is() -> None:
 def test_grave_words_without_a_sign_or_a_number_are_an_unsure_flag() -> None:
     grave = typed(CheckIn(), "the pain is unbearable")
     assert (grave.pain, grave.flag_state) == (None, FlagState.UNSURE)
+
+
+@pytest.mark.parametrize(
+    ("later", "state"),
+    [
+        ("some tingling in my hand, gone now", FlagState.UNSURE),
+        ("my ankle may be bruised?", FlagState.UNSURE),
+        ("I was dizzy during the exercises", FlagState.CONFIRMED),
+    ],
+)
+def test_a_lesser_sign_takes_no_open_question_about_a_graver_one_away(later: str, state: FlagState) -> None:
+    first = "done 2, chest a bit tight"
+    asked = merged(CheckIn(), read_reply(first), find_flag(first))
+    assert (asked.flag, asked.flag_state) == (Flag.EMERGENCY, FlagState.UNSURE)
+    then = merged(asked, read_reply(later), find_flag(later))
+    assert (then.flag, then.flag_state) == (Flag.EMERGENCY, state)
