@@ -5,11 +5,11 @@ from __future__ import annotations
 from itertools import pairwise
 
 from plans.checkin import Completion
-from plans.glossing import UNKNOWN
-from plans.neighbours import NUMBERS, SIGNS
+from plans.neighbours import SIGNS
 from plans.numbers_written import BODY
 from plans.reading_parts import Vote, votes_of_parts
 from plans.reading_small_words import WORK, vote_of_word
+from plans.reading_when import PARTS_OF_DAY, puts_off, tells_when_it_was
 from plans.scopes import Said
 from plans.wording import words
 
@@ -99,7 +99,7 @@ def _is_praised(reply: Said) -> bool:
         unit.concept in _PRAISING
         or (unit.concept == "pain" and reply.negated[index])
         or unit.text in WORK
-        or unit.text in _PARTS_OF_DAY
+        or unit.text in PARTS_OF_DAY
         or unit.text.endswith(("ly", "smooth"))
         for index, unit in enumerate(reply.units)
     )
@@ -166,7 +166,7 @@ def _vote(reply: Said, index: int) -> tuple[Completion, int] | None:
     if concept in _SAID:
         return _SAID[concept]
     if concept == "later":
-        return None if _tells_when(reply, index) or _is_of_something_else(reply, index) else (Completion.NONE, 1)
+        return (Completion.NONE, 1) if puts_off(reply, index) else None
     if concept == "done":
         return _done_vote(reply, index, denied)
     if concept in ("part", "half", "most", "few") and not reply.units[index].text.startswith("not quite r"):
@@ -248,50 +248,6 @@ def _denied_vote(reply: Said, index: int) -> tuple[Completion, int] | None:
     return (Completion.PART, 3) if some else _DENIED[reply.concept(index)]
 
 
-def _tells_when(reply: Said, index: int) -> bool:
-    """ "Did it after school", "still numb this evening": a time of something else than a session to come."""
-    clause = reply.clauses[reply.clause[index]]
-    start = max((i + 1 for i in clause if i < index and _begins_anew(reply, i)), default=clause.start)
-    before = [i for i in clause if start <= i < index]
-    if before and reply.units[index - 1].text == "since":
-        return True
-    if reply.units[index].text in _PARTS_OF_DAY:
-        was = any({"felt", "was", "went", "were"} & set(reply.units[i].text.split(" ")) for i in before)
-        if was or any(reply.units[i].text in _HAS for i in clause if i > index):
-            return True
-    told = any(reply.concept(i) in SIGNS | {"done", "finish", "do-all"} and not reply.negated[i] for i in before)
-    past = [reply.units[i].text for i in before if reply.concept(i) == "word" and reply.units[i].text.endswith("ed")]
-    return told or any(verb not in _PUT_OFF for verb in past)
-
-
-def _begins_anew(reply: Said, index: int) -> bool:
-    """A dash, or "and I": what follows is a thought of its own."""
-    if reply.concept(index) == "and":
-        return reply.units[min(index + 1, len(reply.units) - 1)].text.split(" ")[0] in ("i", "will")
-    return reply.concept(index) == "dash" and reply.concept(index + 1) not in NUMBERS
-
-
-def _is_of_something_else(reply: Said, index: int) -> bool:
-    """ "Looks like snow again tomorrow", "we had fish and chips tonight": nobody means to stretch."""
-    text = reply.units[index].text
-    if text not in (*_PARTS_OF_DAY, "tomorrow") and not text.startswith("after "):
-        return False
-    clause = reply.clauses[reply.clause[index]]
-    told = {word for i in clause for word in reply.units[i].text.split(" ")}
-    other = any(
-        reply.concept(i) == "other-why" or (reply.concept(i) == "word" and reply.units[i].text not in _MEANT)
-        for i in clause
-    )
-    return other and not told & _MEANS
-
-
-_MEANT = words("please coach maybe promise instead definitely") | {UNKNOWN}
-_MEANS = words("will do try going shall stretch stretching session it sorry no not later skip move moved make")
-_PARTS_OF_DAY = ("tonight", "tonite", "this evening", "this afternoon", "in the evening")
-_HAS = ("it is", "it was", "i have", "my", "there is", "hurts", "feels", "felt")
-_PUT_OFF = words("moved shifted pushed delayed changed swapped switched saved planned rescheduled scheduled need")
-
-
 def _is_only_asked(reply: Said, index: int, *, done: bool) -> bool:
     """Whether the word stands in a question; "done?" is an answer, and "most of it??" beside a doubt."""
     if reply.concept(index) in ("do", "do-all") and _tells_when_it_hurts(reply, index):
@@ -334,7 +290,7 @@ def _done_vote(reply: Said, index: int, denied: bool) -> tuple[Completion, int] 
         return None
     if reply.concept(index + 1) == "yesterday":
         return Completion.DONE, 1
-    if reply.concept(index + 1) == "later" and not _tells_when_it_was(reply, index):
+    if reply.concept(index + 1) == "later" and not tells_when_it_was(reply, index):
         return Completion.NONE, 1
     return (Completion.NONE if denied else Completion.DONE), 3
 
@@ -346,15 +302,6 @@ def _is_other_work(reply: Said, index: int) -> bool:
 
 
 _WHOLE = words("lot rest whole entire full stretching thing list day plan set round rounds last final remaining other")
-
-
-def _tells_when_it_was(reply: Said, index: int) -> bool:
-    """ "Done after work", "did my session this evening"; not "all of it tonight"."""
-    when, how = reply.units[index + 1].text, reply.units[index].text.split(" ")[0]
-    return when.startswith("after ") or (when in _PARTS_OF_DAY and how in _PAST)
-
-
-_PAST = words("did got went managed completed finished made nailed smashed done stretched through")
 
 
 def _part_vote(reply: Said, index: int, concept: str, denied: bool) -> tuple[Completion, int] | None:

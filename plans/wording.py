@@ -117,7 +117,7 @@ def normalise(text: str) -> str:
     """
     text = html.unescape(text[:LONGEST]).translate(_FRACTIONS)
     letters = unicodedata.normalize("NFKD", unicodedata.normalize("NFKC", text).casefold())
-    plain = "".join(letter for letter in letters if not unicodedata.combining(letter))
+    plain = " ".join("".join(letter for letter in letters if not unicodedata.combining(letter)).split())
     plain = _TOO.sub("too ", _SIGH.sub("", plain))
     plain = _ISH.sub("", _TAG.sub(" ", plain.translate(_SAME)))
     plain = _SHORT.sub(lambda found: _SHORT_FOR[found[0]], plain)

@@ -10,7 +10,6 @@ from collections.abc import Iterator
 import pytest
 
 from plans.checkin import Completion, Flag
-from plans.redflags import find_flag
 from plans.replies import read_reply
 
 
@@ -126,42 +125,3 @@ def test_a_sign_is_heard_whatever_stands_around_it(level: Flag) -> None:
 def test_a_plain_emergency_is_sure() -> None:
     texts = [before + sign for sign in SIGNS[Flag.EMERGENCY] for before in ("", "Done. ", "Did half, ", "Hi coach, ")]
     assert [text for text in texts if read_reply(text).unsure] == []
-
-
-@pytest.mark.parametrize(
-    ("text", "level"),
-    [
-        ("Done, pain 1. The right side of my face fell asleep for an hour.", Flag.EMERGENCY),
-        ("did it all, no pain, but the whole left side fell asleep", Flag.EMERGENCY),
-        ("done 2 and during it everything on the left fell asleep", Flag.CLINICIAN),
-        ("done 1 saw two trees where there was one", Flag.EMERGENCY),
-        ("Done, 2. Tunnel vision on standing up.", Flag.EMERGENCY),
-        ("done 2 but breathless at the price of moving slowly", Flag.EMERGENCY),
-        ("palpitations during overtime at work, done 2", Flag.EMERGENCY),
-        ("no - chest pain", Flag.EMERGENCY),
-        ("no - numb between the legs", Flag.EMERGENCY),
-        ("knee hot, red, fever", Flag.CLINICIAN),
-        ("pain 2. Since the last stretch I can't\npee though", Flag.EMERGENCY),
-        ("Did it, 2, but I still have a numb feeling\nbetween my legs.", Flag.EMERGENCY),
-        ("my chest felt\ntight", Flag.EMERGENCY),
-        ("I couldn't\nfeel my leg", Flag.CLINICIAN),
-    ],
-)
-def test_what_sounds_harmless_or_is_cut_in_two_is_still_a_sign(text: str, level: Flag) -> None:
-    found = find_flag(text)
-    assert read_reply(text).red_flag is level
-    assert found is not None
-    assert found.level is level
-
-
-@pytest.mark.parametrize(
-    "text",
-    ["done, no pain except my lower back", "Done. Nothing hurts except my knee", "done, nothing hurts but my chest"],
-)
-def test_no_pain_but_one_place_is_asked_back(text: str) -> None:
-    reply = read_reply(text)
-    assert (reply.pain, reply.asked_back) == (None, "pain")
-
-
-def test_what_a_line_break_turns_is_asked_back() -> None:
-    assert read_reply("Not\ndone").asked_back == "completion"

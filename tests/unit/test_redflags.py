@@ -539,3 +539,29 @@ def test_a_sign_is_found_in_a_likeness(text: str) -> None:
 def test_an_alarming_word_with_its_harmless_evidence_is_no_flag(text: str) -> None:
     assert find_flag(text) is None
     assert read_reply(text).red_flag is None
+
+
+@pytest.mark.parametrize(
+    ("text", "level"),
+    [
+        ("Done, pain 1. The right side of my face fell asleep for an hour.", Flag.EMERGENCY),
+        ("did it all, no pain, but the whole left side fell asleep", Flag.EMERGENCY),
+        ("done 2 and during it everything on the left fell asleep", Flag.CLINICIAN),
+        ("done 1 saw two trees where there was one", Flag.EMERGENCY),
+        ("Done, 2. Tunnel vision on standing up.", Flag.EMERGENCY),
+        ("done 2 but breathless at the price of moving slowly", Flag.EMERGENCY),
+        ("palpitations during overtime at work, done 2", Flag.EMERGENCY),
+        ("no - chest pain", Flag.EMERGENCY),
+        ("no - numb between the legs", Flag.EMERGENCY),
+        ("knee hot, red, fever", Flag.CLINICIAN),
+        ("pain 2. Since the last stretch I can't\npee though", Flag.EMERGENCY),
+        ("Did it, 2, but I still have a numb feeling\nbetween my legs.", Flag.EMERGENCY),
+        ("my chest felt\ntight", Flag.EMERGENCY),
+        ("I couldn't\nfeel my leg", Flag.CLINICIAN),
+    ],
+)
+def test_what_sounds_harmless_or_is_cut_in_two_is_still_a_sign(text: str, level: Flag) -> None:
+    found = find_flag(text)
+    assert read_reply(text).red_flag is level
+    assert found is not None
+    assert found.level is level

@@ -536,3 +536,16 @@ def test_a_sign_beside_a_long_list_of_numbers_is_still_found() -> None:
 )
 def test_exercises_left_out_and_numbers_before_a_scale_are_no_pains(text: str, pain: int | None) -> None:
     assert read_reply(text).pain == pain
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["done, no pain except my lower back", "Done. Nothing hurts except my knee", "done, nothing hurts but my chest"],
+)
+def test_no_pain_but_one_place_is_asked_back(text: str) -> None:
+    reply = read_reply(text)
+    assert (reply.pain, reply.asked_back) == (None, "pain")
+
+
+def test_what_a_line_break_turns_is_asked_back() -> None:
+    assert read_reply("Not\ndone").asked_back == "completion"
