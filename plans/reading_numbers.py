@@ -85,7 +85,29 @@ def pain_in(reply: Said) -> Pain:
     if any(_denied(reply, figure) for figure in kept) and value > 0:
         return Pain(worst=worst, asked=True)
     alone = len(kept) == 1 and kept[0].form is Form.SCALE and owner_of(reply, kept[0]) is None
-    return Pain(value, worst, asked=alone and value >= 8)
+    return Pain(value, worst, asked=(alone and value >= 8) or _leaves_a_later_one(reply, value))
+
+
+def _leaves_a_later_one(reply: Said, value: int) -> bool:
+    """ "Pain 3, tonight 8", "done, 2, overnight 9": a higher number right after a time of day may be a pain."""
+    return any(
+        figure.form is Form.PLAIN
+        and value < figure.value <= 10
+        and figure not in pain_figures(reply)
+        and _is_a_time(reply, figure.first - 1)
+        and reply.concept(figure.last + 1) in ("", "end", "comma", "mark", "face")
+        for figure in reply.figures
+    )
+
+
+def _is_a_time(reply: Said, index: int) -> bool:
+    if index < 0:
+        return False
+    told = reply.concept(index) in ("later", "night", "nightlong") or reply.units[index].text in _TIMES
+    return told or (index > 0 and reply.units[index - 1].text == "after")
+
+
+_TIMES = ("overnight", "at night", "last night", "later", "evening", "afterwards")
 
 
 def _is_past(reply: Said, index: int) -> bool:

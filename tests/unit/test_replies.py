@@ -549,3 +549,16 @@ def test_no_pain_but_one_place_is_asked_back(text: str) -> None:
 
 def test_what_a_line_break_turns_is_asked_back() -> None:
     assert read_reply("Not\ndone").asked_back == "completion"
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["done pain 3, tonight 8", "did it, pain 1, after dinner 8", "done, 2, overnight 9", "done, pain 3, after work 7"],
+)
+def test_a_higher_number_after_a_time_of_day_is_asked_back(text: str) -> None:
+    assert read_reply(text).asked_back == "pain"
+
+
+@pytest.mark.parametrize("text", ["pain 3, done tonight at 8", "done, pain 4, after that 2", "pain 2, done after 8"])
+def test_an_hour_and_a_lower_number_after_a_time_of_day_are_not(text: str) -> None:
+    assert read_reply(text).asked_back != "pain"
