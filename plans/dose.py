@@ -162,6 +162,11 @@ def items(session: Session | None) -> Iterable[tuple[Block, Item]]:
             yield block, item
 
 
+def movement_names(*days: Day) -> dict[str, str]:
+    """The movements of the sessions of these days: names by key, in their order."""
+    return {item.movement.key: item.movement.name for day in days for _block, item in items(day.session)}
+
+
 def work_seconds(day: Day) -> Mapping[str, int]:
     """Seconds of work for each movement in a day, all sets, rounds and turns, by the higher ends."""
     found: dict[str, int] = defaultdict(int)

@@ -18,7 +18,7 @@ from db.own_data import CoachWord
 from db.record import Kept
 from db.schema import Alert
 from plans import adverse
-from plans.dose import items
+from plans.dose import movement_names
 from plans.ledger import RowKind
 from plans.localtime import local
 from plans.programme import Programme
@@ -194,7 +194,7 @@ def _movements(kept: Kept, place: int | None) -> dict[str, str]:
     if row.day is None or row.day > len(programme.days):
         return {}
     day = bodies.handed_out(programme, row, replace(bodies.fit_of(kept.course, row, pairs), barred=()))
-    return {item.movement.key: item.movement.name for _block, item in items(day.session)}
+    return movement_names(day)
 
 
 def _programme(kept: Kept, version_id: int | None) -> Programme:

@@ -15,7 +15,7 @@ from db.courses import CourseState
 from db.schema import Course, Person
 from plans.cautions import Caution, caution_words
 from plans.checkin import Flag
-from plans.dose import items
+from plans.dose import movement_names
 from plans.limits import asked_of
 from plans.screening import (
     ADULT,
@@ -92,8 +92,7 @@ async def _say_what_is_left_out(desk: Desk, person: Person, course: Course) -> N
     if await next_question(desk, course) in OF_MOVEMENTS or not screened(course.screened or {}).limits:
         return
     programme, coach = await desk.programme(course), await telling.coach_person(desk, course)
-    all_names = {item.movement.key: item.movement.name for day in programme.days for _b, item in items(day.session)}
-    names = [name for key, name in all_names.items() if key in (course.barred or ())]
+    names = [name for key, name in movement_names(*programme.days).items() if key in (course.barred or ())]
     if names:
         await desk.say(person, Message(desk.words(person).say("health.left_out", coach=coach.label, names=names)))
 

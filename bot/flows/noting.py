@@ -16,7 +16,7 @@ from db.bodies import NO_FIT, Pairs
 from db.schema import LedgerRow
 from plans.checkin import CheckIn, Kind
 from plans.course import Decision
-from plans.dose import items
+from plans.dose import movement_names
 from plans.fitting import Fit
 from plans.ledger import Entry, RowKind
 from plans.programme import Programme
@@ -73,7 +73,7 @@ def noted_late(words: Words, row: int, said: CheckIn, *, waiting: bool) -> Messa
 
 def _which_movement(words: Words, programme: Programme, row: LedgerRow, fit: Fit) -> tuple[Markup, Rows]:
     """In which movement a nerve spoke, as an offer; or what is left out since."""
-    movements = {item.movement.key: item.movement.name for _b, item in items(programme.day(row.day or 1).session)}
+    movements = movement_names(programme.day(row.day or 1))
     left_out = [name for key, name in movements.items() if key in fit.barred]
     if left_out:
         return words.say("checkin.left_out", names=left_out), ()

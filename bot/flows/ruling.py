@@ -34,14 +34,14 @@ async def bar(desk: Desk, person: Person, coach: Coach, course_id: int, value: s
         raise NotAllowed("steering.not_running")
     client = await desk.session.get_one(Person, course.person_id)
     programme = await desk.next_programme(course, person)
-    names = _names(programme)
+    names = dose.movement_names(*programme.days)
     barred = set(course.barred or ())
     if value != "list":
         if not value.isdecimal() or int(value) >= len(names):
             raise NotAllowed("checkin.not_yours")
         barred ^= {list(names)[int(value)]}
         course.barred = sorted(barred)
-        theirs = _names(await desk.next_programme(course))
+        theirs = dose.movement_names(*(await desk.next_programme(course)).days)
         left_out = [name for key, name in theirs.items() if key in barred]
         await desk.say(
             client, Message(desk.words(client).say("coach.barred_client", coach=person.label, names=left_out))
@@ -60,11 +60,6 @@ async def bar(desk: Desk, person: Person, coach: Coach, course_id: int, value: s
     await desk.say(person, Message(text, column(*buttons)))
 
 
-def _names(programme: Programme) -> dict[str, str]:
-    """The movements of a programme's sessions by key, in their order."""
-    return {item.movement.key: item.movement.name for day in programme.days for _b, item in dose.items(day.session)}
-
-
 async def _next_day(desk: Desk, course: Course, programme: Programme) -> int:
     """The session day that comes next as things stand, else the day in hand."""
     at = await overruling.standing(desk, course)
@@ -79,7 +74,7 @@ def _instead(programme: Programme, number: int, level: int, barred: set[str], ke
         for out in (barred | {key}, barred - {key})
     )
     before = {item.movement.key for _b, item in dose.items(with_it.session)}
-    found = {item.movement.key: item.movement.name for _b, item in dose.items(without.session)}
+    found = dose.movement_names(without)
     return ", ".join(name for other, name in found.items() if other not in before)
 
 
