@@ -159,6 +159,9 @@ def _needs(client: weeks.Client, week: ClientWeek, tests: Sequence[Tested], last
 
 
 def _ended(client: weeks.Client, last: date) -> bool:
-    """Whether a course that is over ended in the week, or after it."""
+    """Whether a course that is over ended in the week, or after it; a clock that moved back took no session away."""
     ended = client.course.ended_at
-    return ended is not None and local(ended, times.zone_of(client.person)).date() > last - WEEK
+    if ended is None:
+        return False
+    dates = [local(ended, times.zone_of(client.person)).date(), *(row.entry.on for row in client.rows[-1:])]
+    return max(dates) > last - WEEK

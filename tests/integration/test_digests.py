@@ -24,8 +24,9 @@ from bot.flows.desk import Desk
 from bot.flows.rights import NotAllowed
 from bot.painter import paint
 from db import due
+from db.courses import CourseState
 from db.engine import Database
-from db.schema import Coach, Outbox, Person
+from db.schema import Coach, Course, Outbox, Person
 from tests.grouped import LIVES, START, Life, coach_with, live, version_of
 from tests.texts import HEAD, REST, TEST, session
 
@@ -130,6 +131,25 @@ async def test_whoever_needs_the_coach_stands_first_with_the_reason(database: Da
     assert "Dag (6 of 6)" in plain(together)
     assert "Finished: Ada, Hal" in plain(together)
     assert "Stopped: Pia" in plain(together), "Gus has stopped before this week"
+
+
+async def test_a_clock_that_moved_back_since_takes_nobody_from_their_last_week(database: Database) -> None:
+    await group(database, lives=(Life("Ada"), Life("Ida", stops=23)))
+
+    async def stopped_far_in_the_west(session: AsyncSession) -> None:
+        person = (await session.scalars(select(Person).where(Person.label == "Ida"))).one()
+        course = (await session.scalars(select(Course).where(Course.person_id == person.id))).one()
+        person.zone, course.ended_at = "America/Los_Angeles", datetime(2026, 3, 24, 5, tzinfo=UTC)
+
+    await database.write(stopped_far_in_the_west)
+
+    async def read(desk: Desk, person: Person, coach: Coach) -> weeks.Digest:
+        return await weeks.read(desk, person, coach, LAST)
+
+    digest = await does(database, read)
+    assert [(seen.label, seen.week.week.due) for seen in digest.there] == [("Ada", 5), ("Ida", 1)]
+    assert digest.group.week.due == 6
+    assert [seen.label for seen in digest.ended(CourseState.STOPPED)] == ["Ida"]
 
 
 async def test_the_chart_shows_the_same_weeks(database: Database) -> None:
