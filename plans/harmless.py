@@ -187,15 +187,23 @@ def _sleeping(found: list[Unit], index: int) -> str | None:
         alone = all(found[i].concept in ("mark", "face", "end", "comma", "later") for i in clause if i > index)
         alone = alone and index - clause.start <= (found[index].text != "fell asleep")
         own = any(set(unit.text.split(" ")) & {"i", "nearly", "almost"} for unit in first)
-        return "harmless" if own or alone else None
+        return "harmless" if own or alone or _is_nobodys_limb(found, index) else None
     at = index - 1
-    while at >= 0 and (found[at].concept in ("was", "lasts") or found[at].text in ("is", "are", "were", "all", "fast")):
+    while at >= 0 and (found[at].concept in ("was", "lasts", "now") or found[at].text in _BESIDE_SLEEP):
         at -= 1
     sleeper = found[at] if at >= 0 else NOTHING
     return "harmless" if sleeper.concept == "someone" or sleeper.text in _SLEEPERS else None
 
 
-_SLEEPERS = words("i he she they everyone everybody house kids children household")
+_BESIDE_SLEEP = words("is are were all fast finally already")
+_SLEEPERS = words("i he she they everyone everybody house kids children household baby babies twins toddler")
+
+
+def _is_nobodys_limb(found: list[Unit], index: int) -> bool:
+    """ "Fell asleep putting the baby to bed": the reply names no part of the body, no side, and no "it"."""
+    goes_on = index + 1 < len(found) and found[index + 1].concept == "word"
+    named = any(_is_of_a_side(unit) or unit.concept in SIGNS for unit in found if unit is not found[index])
+    return goes_on and not named and not any(set(unit.text.split(" ")) & {"it", "they"} for unit in found[:index])
 
 
 def _speaks_for(found: list[Unit], index: int) -> str | None:

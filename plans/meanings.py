@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from plans import harmless, lookalikes, words_en
-from plans.neighbours import NUMBERS, SIGNS, Rule, next_to, phrase
+from plans.neighbours import CLAUSE_ENDS, NUMBERS, SIGNS, Rule, next_to, phrase
 from plans.numbers_written import BODY
 from plans.wording import Unit, words
 
@@ -83,6 +83,12 @@ def _named_right(found: list[Unit], index: int) -> str | None:
     return "right" if named and found[index].text.startswith("right ") else None
 
 
+def _limb_asleep(found: list[Unit], index: int) -> str | None:
+    """ "It fell asleep while I held it": a limb named before."""
+    limb = index > 0 and found[index - 1].text in ("it", "they", "both")
+    return "numb" if limb and found[index].text.startswith("fell asleep") else None
+
+
 def _left_after_a_limb(found: list[Unit], index: int) -> str | None:
     """ "In the calf left the pain is 3": a side, as second-language speakers put it."""
     return "left" if index and found[index - 1].concept in BODY and next_to(found, index).concept in SIGNS else None
@@ -145,6 +151,25 @@ def _all_but(found: list[Unit], index: int) -> str | None:
     return "but" if next_to(found, index).text in words("there my i it now still with is a had got") else None
 
 
+def _number_of_a_pain(found: list[Unit], index: int) -> str | None:
+    """ "A pain of number 2", "for the pain I give number 4"; "pain in number 4" names an exercise."""
+    if next_to(found, index).concept not in NUMBERS or not index or found[index - 1].text in _PLACING:
+        return None
+    return "pass" if any(unit.concept == "pain" for unit in found[max(0, index - 3) : index]) else None
+
+
+def _means_to(found: list[Unit], index: int) -> str | None:
+    """ "I'll do mine when the kettle has boiled", "shall stretch before bed": a session to come."""
+    end = next((i for i in range(index, len(found)) if found[i].concept in CLAUSE_ENDS), len(found))
+    verbs = {unit.text.split(" ")[0] for unit in found[index + 1 : min(index + 3, end)]} & _TO_DO
+    return "later" if verbs and any(unit.text in _UNTIL_THEN for unit in found[index + 2 : end]) else None
+
+
+_TO_DO = words("do stretch fit get catch make")
+_UNTIL_THEN = words("before after when once until till")
+_PLACING = words("in at on during with after before from by exercise")
+
+
 def _kinda(found: list[Unit], index: int) -> str | None:
     """ "Kinda easy" is no doubt about what was done."""
     near = {unit.concept for unit in found[index + 1 : index + 3]} | {found[index - 1].concept if index else ""}
@@ -198,7 +223,13 @@ def _begins(found: list[Unit], index: int) -> str | None:
     small = ("to", "at", "feeling", "getting", "on", "when", "since", "as", "after", "while", "during", "around")
     if after.concept == "health-changed":
         return "pass"
-    told = after.text.split(" ")[0] in small or after.concept in _FEELINGS | {"yesterday", "now", "lasts", "word"}
+    told = after.text.split(" ")[0] in small or after.concept in _FEELINGS | {
+        "yesterday",
+        "now",
+        "lasts",
+        "word",
+        "time",
+    }
     return "pass" if told else None
 
 
@@ -294,6 +325,14 @@ _OWN_WORK = words(
 )
 
 
+def _felt_well(found: list[Unit], index: int) -> str | None:
+    """ "Session felt great, 0": done, and the number behind it is the pain."""
+    led = found[index - 1].text.split(" ")[-1] if index else ""
+    before = found[index - 2].text.split(" ")[-1] if index > 1 else ""
+    felt = found[index].text.startswith("felt ") and led in _OWN_WORK - {"it", "that", "all", "everything", "set"}
+    return "done" if felt and before not in ("last", "first", "next", "yesterday", "yesterdays") else None
+
+
 def _half_of_something(found: list[Unit], index: int) -> str | None:
     """ "Half my hand is numb", "half the night": no half of the session."""
     for unit in found[index + 1 : index + 4]:
@@ -357,6 +396,9 @@ _BY_TEXT: dict[str, tuple[Rule, ...]] = lookalikes.BY_TEXT | {
     "i think": (_i_think,),
     "kinda": (_kinda,),
     "is there": (_is_there,),
+    "will": (_means_to,),
+    "shall": (_means_to,),
+    "number": (_number_of_a_pain,),
     "finnish": (_finnish,),
     "broken": (_broken,),
     "all but": (_all_but,),
@@ -375,7 +417,8 @@ _BY_TEXT: dict[str, tuple[Rule, ...]] = lookalikes.BY_TEXT | {
     **dict.fromkeys(_TIMED, (_other_time,)),
 }
 _OWN: dict[str, tuple[Rule, ...]] = {
-    "harmless": (_named_right,),
+    "fine": (_felt_well,),
+    "harmless": (_named_right, _limb_asleep),
     "done": (_would_have,),
     "few": (_only_a_bit,),
     "part": (_only_a_bit,),

@@ -152,13 +152,9 @@ def _leads_to_a_side(reply: Said, index: int, sides: list[tuple[int, Side]]) -> 
 def _is_side(reply: Said, index: int) -> bool:
     """Left and right beside a part of the body, after "my", or with "side"; not "left early"."""
     unit = reply.units[index]
-    if unit.text == "both" and reply.units[max(0, index - 1)].text.split(" ")[0] in (
-        "were",
-        "are",
-        "we",
-        "they",
-        "you",
-    ):
+    subject = reply.units[max(0, index - 1)].text.split(" ")[0]
+    hurting = reply.concept(index - 2) in BODY and reply.concept(index + 1) in _COMPLAINTS
+    if unit.text == "both" and subject in ("were", "are", "we", "they", "you") and not hurting:
         return False
     if unit.concept == "both" or " " in unit.text:
         counted = reply.concept(index - 1) == "unit" or reply.concept(index + 1) in ("unit", "counted")
@@ -171,6 +167,8 @@ def _is_side(reply: Said, index: int) -> bool:
     if reply.concept(index + 1) == "one" or reply.units[min(index + 1, len(reply.units) - 1)].text in ("half", "part"):
         return True
     if index == 0 and reply.concept(1) == "comma":
+        return False
+    if unit.concept == "left" and index and reply.negated[index - 1] and reply.concept(index + 1) in _ALONE:
         return False
     if {reply.concept(index - 1), reply.concept(index + 1)} <= _ALONE:
         return True
@@ -215,9 +213,10 @@ _WORKED = re.compile(
     r"(\b(?:not|isn't|isnt|wasn't|wasnt|is not|nowhere near|away from|far from|outside|other than)\b[\w' ]{0,24}?)?"
     r"\b(?:(?:where|spot|area|zone|region|place|part|bit|point|muscles?|ones?)(?: that| which| where)? "
     r"(?:we|i|you|these|they|it"
-    r"|(?:the|this|that|todays?|your|my|our) (?:sessions?|program(?:me)?|stretch(?:es)?|exercises?|workout|routine"
-    r"|moves))"
-    r"(?: is| are| were|'re| have me| had me| make me| made me| get me| keep| have been| has been| was| really)? "
+    r"|(?:the|this|that|todays?|your|my|our) (?:sessions?|course|program(?:me)?|stretch(?:es)?|exercises?"
+    r"|workout|routine|moves))"
+    r"(?: is| are| were|'re| (?:have|has|had) (?:me|us)| make me| made me| get me| keep| have been| has been| was"
+    r"| really)? "
     r"(?:stretch|work|train|target|hit|focus|aim|cover|address|exercis|go(?:es)? for|reach|loosen"
     r"|(?:do|did|doing) (?:the |our |my |those |these |all |your )?(?:stretch|exercis|session|moves))"
     r"|\bwhere (?:you|they) have (?:us|me) (?:stretch|work|train)"

@@ -149,6 +149,10 @@ def _vote(reply: Said, index: int) -> tuple[Completion, int] | None:
         return Completion.PART, 3
     if concept == "none" and reply.units[index].text == "not possible" and reply.at("no-weight"):
         return None
+    if concept == "other-why" and "forgot" in reply.units[index].text and _is_of_the_session(reply, index):
+        return Completion.NONE, 3
+    if concept == "yes" and reply.concept(index + 1) == "question" and reply.concept(index - 1) in ("comma", "later"):
+        return None
     if concept == "yes" and reply.units[index].text == "of course" and reply.concept(index - 1) not in ("", "end"):
         return None
     if concept == "do-all" and reply.units[index].text in ("do one", "do two", "do three", "do some"):
@@ -167,11 +171,42 @@ def _vote(reply: Said, index: int) -> tuple[Completion, int] | None:
         return _SAID[concept]
     if concept == "later":
         return (Completion.NONE, 1) if puts_off(reply, index) else None
+    if concept == "done" and reply.concept(index - 1) == "later" and reply.units[index - 1].text in ("will", "shall"):
+        return None
     if concept == "done":
         return _done_vote(reply, index, denied)
+    if concept == "part" and reply.units[index].text in ("nothing else", "nothing more") and _is_felt(reply, index):
+        return None
+    if concept == "part" and reply.units[index].text == "skipped the" and _is_the_whole(reply, index + 1):
+        return Completion.NONE, 3
     if concept in ("part", "half", "most", "few") and not reply.units[index].text.startswith("not quite r"):
         return _part_vote(reply, index, concept, denied)
     return vote_of_word(reply, index)
+
+
+def _is_felt(reply: Said, index: int) -> bool:
+    """ "My calves are sore, nothing more": it closes what is felt, and tells of no session."""
+    same = [i for i in range(index) if reply.sentence[i] == reply.sentence[index]]
+    return any(reply.concept(i) in SIGNS - BODY for i in same) and not any(
+        reply.concept(i) in ("done", "finish", "do", "half", "most", "few") for i in same
+    )
+
+
+def _is_the_whole(reply: Said, index: int) -> bool:
+    """ "Skipped the stretches", and no more is said of them."""
+    whole = index < len(reply.units) and reply.units[index].text in ("stretches", "stretching", "exercises", "moves")
+    return whole and reply.concept(index + 1) in (
+        "",
+        "end",
+        "comma",
+        "now",
+        "because",
+        "but",
+        "and",
+        "so",
+        "mark",
+        "face",
+    )
 
 
 def _is_of_a_thing(reply: Said, index: int) -> bool:
@@ -181,9 +216,9 @@ def _is_of_a_thing(reply: Said, index: int) -> bool:
     return reply.concept(index - 2) == "word" and reply.units[index - 2].text not in WORK | {"rest", "stretching"}
 
 
+_LEFT_FOR = ("left for stretching", "left for it", "left for the session", "left for the stretches")
 _NO_TIME_FOR_IT = tuple(
-    f"no time {what}"
-    for what in ("for it", "for the session", "for stretching", "to stretch", "to do it", "left for stretching")
+    f"no time {what}" for what in ("for it", "for the session", "for stretching", "to stretch", "to do it", *_LEFT_FOR)
 )
 
 
@@ -195,6 +230,12 @@ def _is_no_time_for_it(reply: Said, index: int) -> bool:
     return after[:1] in (["for"], ["to"]) and any(
         text.split(" ")[-1] in WORK | {"it", "stretching"} for text in after[1:]
     )
+
+
+def _is_of_the_session(reply: Said, index: int) -> bool:
+    """ "I forgot the session completely", "completely forgot about stretching"."""
+    after = reply.units[index + 1 : index + 4]
+    return any(unit.text.split(" ")[-1] in WORK | {"stretching"} for unit in after)
 
 
 def _is_left_out(reply: Said, index: int) -> bool:
@@ -307,12 +348,15 @@ _WHOLE = words("lot rest whole entire full stretching thing list day plan set ro
 def _part_vote(reply: Said, index: int, concept: str, denied: bool) -> tuple[Completion, int] | None:
     if denied and concept != "most":
         return None
+    if concept == "few" and any(reply.concept(i) in ("lasts", "past") for i in range(index + 1, index + 3)):
+        return None
     telling = (
         concept == "part"
         or index == 0
         or reply.at("done", "finish", "do", "yes")
         or reply.concept(index - 1) in _LEADS
         or reply.units[index - 1].text.endswith("through")
+        or (reply.concept(index - 1) == "colon" and reply.units[index - 2].text.split(" ")[-1] in WORK)
     )
     return (Completion.PART, 2 if reply.units[index].text in _WEAK else 3) if telling else None
 

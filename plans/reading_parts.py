@@ -219,10 +219,12 @@ def _said_all(reply: Said, index: int) -> bool:
 def _names_a_part(reply: Said, index: int, *, strictly: bool) -> bool:
     """Whether what follows is left out: "the lunges", "the hip one"; not "my hip was hurting"."""
     clause = [i for i in reply.clauses[reply.clause[index + 1]] if i > index] if index + 1 < len(reply.units) else []
+    comma = next((at for at, i in enumerate(clause) if reply.concept(i) == "comma"), len(clause))
+    clause = clause[:comma]
     texts = [word for i in clause for word in reply.units[i].text.split(" ")]
     concepts = {reply.concept(i) for i in clause}
     opens = texts[:1] != [] and texts[0] in ("the", "those", "these", "one", "two", "that", "them")
-    if {"one", "ones"} & set(texts):
+    if {"one", "ones"} & set(texts) or (texts[-1:] and texts[-1] in _WORKS | {"stretching"}):
         return opens or not concepts & (SIGNS - BODY)
     named = concepts & BODY and not {"my", "is", "has", "still", "feels", "felt"} & set(texts)
     felt = concepts & {"pain", "sore", "dull", "tight", "was"} or (

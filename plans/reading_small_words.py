@@ -34,6 +34,8 @@ def vote_of_word(reply: Said, index: int) -> tuple[Completion, int] | None:
     text = reply.units[index].text
     if text == "no":
         return _vote_of_no(reply, index)
+    if text.split(" ")[-1] in WORK | {"stretching"} and is_praised(reply, index):
+        return Completion.DONE, 1
     if text == "not" and (read := _vote_of_not(reply, index)) is not None:
         return read
     if text in _MADE and _is_of_the_work(reply, index):
@@ -45,6 +47,27 @@ def vote_of_word(reply: Said, index: int) -> tuple[Completion, int] | None:
     if text == "did" and _did_the_work(reply, index):
         return Completion.DONE, 3
     return (Completion.DONE, 1) if text == "did" and _did_something(reply, index) else None
+
+
+def is_praised(reply: Said, index: int) -> bool:
+    """ "The session was easy for me today", "stretching felt really fab"."""
+    if reply.concept(index + 1) != "was" and (
+        index + 1 >= len(reply.units) or reply.units[index + 1].text not in _FELT
+    ):
+        return False
+    after = range(index + 2, min(index + 5, len(reply.units)))
+    first = next((i for i in after if reply.units[i].text not in _VERY), None)
+    praised = first is not None and (reply.concept(first) in ("fine", "pleasant") or reply.units[first].text in _PRAISE)
+    led = reply.units[index - 1].text.split(" ")[-1] if index else ""
+    return praised and first is not None and not reply.negated[first] and led not in _OF_OTHER_DAYS
+
+
+_FELT = words("felt went was is were")
+_VERY = words("really very so quite pretty super rather absolutely actually surprisingly nice and")
+_PRAISE = words(
+    "fab fabulous smooth brilliant easy great good nice lovely fine okay ok alright super wonderful perfect"
+)
+_OF_OTHER_DAYS = words("last yesterday next first second third previous yesterdays")
 
 
 def _vote_of_no(reply: Said, index: int) -> tuple[Completion, int] | None:
@@ -164,10 +187,13 @@ def _did_something(reply: Said, index: int) -> bool:
 def _only_some(reply: Said, index: int) -> bool:
     """ "Did the easy ones only": a part, unless the clause speaks of pain."""
     clause = reply.clauses[reply.clause[index]]
-    told = any(reply.units[i].text in ("did", "managed", "do", "got", "could", "finished", "made") for i in clause)
+    told = any(reply.units[i].text in _WORKED for i in clause)
     if reply.units[index - 1].text in ("it was", "it is", "was", "is"):
         return False
     return told and not any(reply.concept(i) in ("pain", "sore") for i in clause)
+
+
+_WORKED = words("did managed do got could finished made stretched")
 
 
 def stands_alone(reply: Said, index: int) -> bool:

@@ -19,7 +19,7 @@ def tells_when_it_was(reply: Said, index: int) -> bool:
     return when.startswith("after ") or (when in PARTS_OF_DAY and how in _PAST)
 
 
-_PAST = words("did got went managed completed finished made nailed smashed done stretched through")
+_PAST = words("did felt got went managed completed finished made nailed smashed done stretched through")
 
 
 def _tells_when(reply: Said, index: int) -> bool:
@@ -33,7 +33,9 @@ def _tells_when(reply: Said, index: int) -> bool:
         was = any({"felt", "was", "went", "were"} & set(reply.units[i].text.split(" ")) for i in before)
         if was or any(reply.units[i].text in _HAS for i in clause if i > index):
             return True
-    told = any(reply.concept(i) in SIGNS | {"done", "finish", "do-all"} and not reply.negated[i] for i in before)
+    told = any(
+        reply.concept(i) in SIGNS | {"done", "finish", "do-all", "hurts-more"} and not reply.negated[i] for i in before
+    )
     past = [reply.units[i].text for i in before if reply.concept(i) == "word" and reply.units[i].text.endswith("ed")]
     return told or any(verb not in _PUT_OFF for verb in past)
 
@@ -48,7 +50,8 @@ def _begins_anew(reply: Said, index: int) -> bool:
 def _is_of_something_else(reply: Said, index: int) -> bool:
     """ "Looks like snow again tomorrow", "we had fish and chips tonight": nobody means to stretch."""
     text = reply.units[index].text
-    if text not in (*PARTS_OF_DAY, "tomorrow") and not text.startswith("after "):
+    visited = text == "later" and reply.concept(reply.clauses[reply.clause[index]].start) == "someone"
+    if not visited and text not in (*PARTS_OF_DAY, "tomorrow") and not text.startswith("after "):
         return False
     clause = reply.clauses[reply.clause[index]]
     told = {word for i in clause for word in reply.units[i].text.split(" ")}
@@ -56,10 +59,12 @@ def _is_of_something_else(reply: Said, index: int) -> bool:
         reply.concept(i) == "other-why" or (reply.concept(i) == "word" and reply.units[i].text not in _MEANT)
         for i in clause
     )
-    return other and not told & _MEANS
+    meant = told & _MEANS - ({"later"} if visited else {"it"} if told & _WEATHER else set())
+    return other and not meant
 
 
-_MEANT = words("please coach maybe promise instead definitely") | {UNKNOWN}
+_WEATHER = words("rain rainy raining snow snowing sunny sunshine frost frosty windy storm stormy foggy fog")
+_MEANT = words("please coach maybe promise instead definitely morning evening afternoon noon") | {UNKNOWN}
 _MEANS = words("will do try going shall stretch stretching session it sorry no not later skip move moved make")
 PARTS_OF_DAY = ("tonight", "tonite", "this evening", "this afternoon", "in the evening")
 _HAS = ("it is", "it was", "i have", "my", "there is", "hurts", "feels", "felt")

@@ -229,9 +229,15 @@ _QUALITIES = words(
 
 def _cover_list(found: tuple[Unit, ...], index: int, negated: list[bool], doubtful: list[bool]) -> None:
     """Go on over "… or numbness or swelling"; after a bare comma or "and" the next item is only doubtful."""
+    while index < len(found) and negated[index]:
+        index += 1  # "sharp pain or popping"
     while index < len(found):
         concept = found[index].concept
-        if concept in ("comma", "and"):
+        if concept == "comma" and index + 2 < len(found) and found[index + 1].text == "or":
+            if found[index + 2].text in ("maybe", "perhaps", "is", "was"):
+                return
+            index += 1  # "no tingling, or numbness"
+        elif concept in ("comma", "and"):
             if not _or_follows(found, index):
                 reached = _first_concept(found, index + 1)
                 said_of_signs = found[index - 1].concept in SIGNS | BODY

@@ -12,36 +12,51 @@ from functools import lru_cache
 _KEYS = ("qwertyuiop", "asdfghjkl", "zxcvbnm")
 
 _WORDS = """
-about after again all back because been before better both busy calf chest cold could did dizzy does done down
-eight every except exercise feel felt fever fine finished first five flight foot forgot four from going good
-great half hard have hips home hurts instead just knee last late later left legs less level little made make
-managed many meeting minutes missed more most much neck need not nothing numb okay only other over pain part
-please really rest right rounds second send session seven sharp should shoulder sick skip skipped snap some sore
-sorry started still stop stretch swollen take than thanks that the them then thing third this three through
-tight time tingling tired today took very want well were what when whole with without work worse would yes
+about ache aching achy after afterwards again all ankle ankles anyway appointment asleep back because been before
+better between both bruised burning busy calf calves came change changed chest cold complete completed
+completely could did difficult dizzy does done down dull early easy eight elsewhere evening every everything except
+exercise exercises face feel feeling felt fever finally fine fingers finish finished first five flight floor foot
+forget forgot four friend from full going gone good great guests half halfway hamstring hamstrings hand hard have
+hips hold holiday home hour hurting hurts instead just keeps knee knees last late later left legs less level little
+made make managed many meeting message minutes missed more morning most much nearly neck need needles night none
+not nothing numb numbness okay only other over overslept pain painful part pause pins place please popped pressure
+programme really rest right rounds second send session sessions seven sharp shooting should shoulder shoulders sick
+side since skip skipped sleep snap snapped some something sore soreness sorry stabbing started stiff still stop
+stretch stretches stretching sudden suddenly swelling swollen take tender than thank thanks that the them then
+there thighs thing third this though three through tight tightness till time tingling tired today toes
+tomorrow tonight took travelling until very visitors want weak weakness week weight well went were what when where
+whole will with without work worse would wrist yes yesterday zero
 """
 
 _REAL = """
-alte alter ate ater atop bard bask beck bee beeb belt ben bene bern bette blight boh boing boot bot bott bren
-brom bus bush bust buy buys caf cal calc cale calm celt cession cheat chet cine clam clod cod col cold cole
-come cone coot core corry cour dell dere des dick dies dive doan doe dog doge dons doot dore dork dos dose
-doss dour dow eat eben eight eine ever evert fake feder fee fel fest fet fide fie fife fight fin find finisher
-finishes fins fired fist fizzy flt foes fold fom foo food fook for forgo form fot foto fou founds fro fron fur
-gard gave getter ghat ging give god gong goo goof gook goth grat greta habe hace hack had hae hake hal hale
-halt har hare harv heck heed hight hime hip hired his hissed hoe hoke hom homs hone hood hook hops hore host
-hoth how hps hurt iver jade jake jist jost jut juts kade kate kee kegs kissed knew kore kuch lae lage lager
-lal las lash lat late lats layer leas leds lees leet leg lega lens les let lets lett leve leys lgs lots mace
-mad madd mads mae mak male mame man manage manager manages mang manu mare mase may mich minute mips mire
-misses mist moat mode moe moet mor mors mos mosh mot mote mst mush must nade nave ned nerd nips nome nore
-nothin notting ober oder odes oer ofer oka ont otter ove own pan par parr pat pease pin prat prt rake rally
-rect reel ret right rime ringling rive rood rook root round sacred sant sap saw scared sed seen sell sen sens
-seve shard share shat
-shark shape shaped shill shop sic sight sign sik sill sing sip sipped sire sith ski skipper slip slipped sna snp sock
-soe soes sold sone sop sown sre stared starred starter stated suck sven tae taek tale tame tan tanks tard tat
-tea ten test tha thank thar thay the thee them then there thia thin thong thos though threw ths thus tie tied
-tight tim tims tine ting tips tire tires tis tok tome too tool toot tour tow trail treat tree trial tried
-trough tuan tying tyree vert vetter vey vine vive wan wang was wat wee weil wel wen wer wha while who wick
-wight wit witt woes wok wold won wor wore worm worry yard
+ace ach acht acing acme acne acting aero afterward aide alte alter anke anole ashe ashy ate ater atop band bard
+bask beck bee beeb belt ben bene bern bette bight blight boh boing bold bone boot bot bott bren brom bruise bruiser
+bruises bull bus bush bust buy buys caf cake cal calc cale calm calve calved cam cams cane caves celt cession chang
+changer changes chanted cheat chet cine clam clod cod col cold cole come compete competed completer completes cone
+coot core corry cour cull dace dame dell dent dere des dick dies dill dive doan doe dog doge dons doot dore dork
+dos dose doss dour dow dwelling earl east eat eben eide eight eine ever evert exercised fade fake fame fase fave
+faxe feder fee feelin fel fender fending fest fet fide fie fiend fife fight fill fin find finger finis finisher
+finishes fins fired fist fizzy flood flor flt foes fold fom foo food fook for forge forger forgo form fot foto fou
+founds fried fro fron fur gand gard gave gender getter ghat gill ging gingers give god goes gold gon gond gong goo
+goof gook gorget goth grat greta guess guest gull gusts habe hace hack had hae hake hal hale halt hamstrung han
+hanf hans har hare harv heck heed hight hill hime hip hired his hissed hod hoe hoes hoke hol hole hols hom homs
+hone hood hook hops hore host hoth hou how hps hurt hurtig iver jade jake jeeps jist jost jut juts kade kate kee
+keels keep kegs kissed kneed knew kore kuch lae lage lager lal las lash lat late lats layer leas leds lees leet leg
+lega lens les let lets lett leve leys lgs lopped lots mace mad madd mads mae mak male mame man manage manager
+manages mang manu mare mase may mich might minute mips mire misses mist moat mode moe moet mold mor mors mos mosh
+mot mote mst mush must nade nave neatly ned needle needled nerd nigh nine nips noe nome non nore nothin notting
+ober oder odes oer ofer oka ont otter ove own pace pan par parr pase pat pease pigs pin pina pine pipped pis pons
+pooped popper prat programm programms prt puns race rake rally rect reel reeling render ret right rightness rill
+rime ringers ringling rive roes rood rook root round sacred salves same sant sap sapped saw scared sed seek seen
+seep sell selling sen sens sent seve shape shaped shard share shark shat shill shooing shop sic sid sie sight sign
+sik sill sine sing sip sipped sire sith ski skipper slip slipped sna snapper snp sock soe soes sold somethin sone
+sop sown sre stared starred starter stated stift stoff stretched stuff suck sven tace tae taek tale tame tan tank
+tanks tard tat tea ten tended tener tenser test tha thank thar thay the thee them then ther there thia thin thong
+thos though threw ths thus tie tied ties tight til tilo tim tims tine ting tips tire tires tis toe toed tok told
+toll tome tone too tool toot tors tos tose toss tough tour tow tows trail traveling treat tree trial tried trough
+tuan tull tying tyree valves vending vert vetter vey vine visitor vive wan wang was wat weal wee wehre weht weigh
+weiht weil weist weka wel wen wer werk wet wha whee while who wick wide wight wil wince wirst wist wit witt woes
+wok wold won wor wore worm worry wright writ writs yard your
 """
 """Words that a slip could be of one of the above and that are words themselves."""
 

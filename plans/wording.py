@@ -35,10 +35,12 @@ _SHORT_FOR = {"l8r": "later", "l8er": "later", "gr8": "great", "2day": "today", 
     "any1": "anyone",
 }
 _BEFORE = re.compile(
-    r"\bbefore (?:it was )?(\d+)[,;]? (?:and |but )?(?:now|after)(?: only| just)? (\d+)"
+    r"\bbefore (?:(?:it|the pain|my pain|pain) was )?(\d+)[,;]? (?:and |but )?"
+    r"(?:now|after)(?: it)?(?: is| was)?(?: only| just)? (\d+)"
     r"|\b(\d+) before[,;]? (?:and |but )?(?:now|after)(?: only| just)? (\d+)"
     r"|\b(\d+) before[,;]? (?:and |but )?(\d+) after\b"
 )
+_TILL = re.compile(r"\b(\d+) ?(?:till|til|until) ?(?=\d+\b)")
 _POINT = re.compile(r"\b(zero|\d|one|two|three|four|five|six|seven|eight|nine) point five\b|\bhalf a point\b")
 _ISH = re.compile(r"(?<=\d) ?ish\b")
 _DIGITS = {"zero": 0, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9}
@@ -125,7 +127,7 @@ def normalise(text: str) -> str:
     plain = _FORM.sub(lambda found: "from " if found[0] == "form " else "to ", plain)
     plain = _LETTER.sub(lambda found: "yes" if found[1] == "y" else "no", _N.sub("and", _BELOW.sub("-1", plain)))
     plain = plain.replace(" @ ", " at ").replace(" comma ", ", ").replace("per cent", "percent")
-    plain = _BEFORE.sub(_changed, plain)
+    plain = _TILL.sub(r"\1 to ", _BEFORE.sub(_changed, plain))
     plain = _MINUS.sub("-", _HALF.sub(_with_half, plain))
     return " ".join(_HYPHEN.sub(" ", _FIRST.sub("first", _WITHOUT.sub("without", plain))).split())
 

@@ -37,6 +37,8 @@ CONTRACTIONS = {
 }  # fmt: skip
 
 MISSPELT = {
+    "dn": "done", "whent": "went", "mtg": "meeting", "dnow": "now", "latter": "later", "il": "ill", "ir": "it",
+    "pleas": "please", "paus": "pause",
     "sone": "done", "nwo": "now", "mst": "most", "moist": "most", "wel": "well", "sik": "sick", "ahcy": "achy",
     "matt": "mat",
     "coudnt": "could not", "couldt": "could not",
@@ -295,7 +297,8 @@ PHRASES = {
         "very, not too, not really, not that, not so, not super, no extra, no unusual"
     ),
     "someone": (
-        "my training|gym|running|stretching|climbing|dance partner, my|our whole? "
+        "my bestie, bestie, a patient, my patient, one of my patients, a customer, a client, my "
+        "training|gym|running|stretching|climbing|dance partner, my|our whole? "
         "crew|team|squad|choir|orchestra|section, my|our "
         "dad|mum|mom|father|mother|husband|wife|partner|son|daughter|brother|sister|uncle|granny|nan|coach, my|our "
         "friend|colleague|neighbour|neighbor|boss|kid|child|baby|dog|cat|grandma|grandad|flatmate|teammate|mate, my "
@@ -346,11 +349,11 @@ PHRASES = {
         "stopped"
     ),
     "lasts": (
-        "been there for, it is always there now, comes|come always back, always there now, is always there, always "
-        "comes|come back, still, will not go|stop, keeps|keep coming back|again, not stop|ease|end|leave, for a "
-        "day|week|month|fortnight now, again and again, no position is helping|helps|help|better, comes|come back "
-        "every|each|all, does not go|stop|ease, did not go|stop, not going, not gone, not go, constant, constantly, "
-        "all day, persists, persistent, persisting, permanent, since "
+        "keeps returning, been there for, it is always there now, comes|come always back, always there now, is always "
+        "there, always comes|come back, still, will not go|stop, keeps|keep coming back|again, not "
+        "stop|ease|end|leave, for a day|week|month|fortnight now, again and again, no position is "
+        "helping|helps|help|better, comes|come back every|each|all, does not go|stop|ease, did not go|stop, not going, "
+        "not gone, not go, constant, constantly, all day, persists, persistent, persisting, permanent, since "
         "yesterday|then|monday|tuesday|wednesday|thursday|friday|saturday|sunday, ever since, has not gone|stopped, "
         "will not ease, keeps on, non stop, nonstop, does not stop, would not go|stop, never goes|stops|went, for "
         "hours|days|weeks, hours later|after, lasting, lasted, lasts, stays, has stayed, remains, hours now, is "
@@ -392,13 +395,13 @@ PHRASES = {
     "pleasant": "pleasant, pleasantly, satisfying, nice, nicely, lovely, enjoyable, relieving",
     # --- completion ------------------------------------------------------------------------------------------------
     "done": (
-        "which i did in full, did in full, did it in full, made whole|the_whole program|programme, made the "
-        "stretching|stretches|exercises, made my stretching|stretches|exercises, did it right after|before|away, did "
-        "mine right after|before|away, i did stretch, did my stretch, stretched when i got home, went really "
-        "well|fine|good|ok|smoothly, went smoothly, did do the|my|your? "
-        "session|stretches|stretching|exercises|workout|lot, did do it all, went very well, done, "
-        "managed|did|finished|completed the lot, done it, did it|everything, did all, did it all, did the whole "
-        "thing|session|lot|programme|routine, did the|my|all|todays|today "
+        "it_was an easy|good|great|nice session, got through every exercise|stretch|one|move, which i did in full, did "
+        "in full, did it in full, made whole|the_whole program|programme, made the stretching|stretches|exercises, "
+        "made my stretching|stretches|exercises, did it right after|before|away, did mine right after|before|away, i "
+        "did stretch, did my stretch, stretched when i got home, went really well|fine|good|ok|smoothly, went "
+        "smoothly, did do the|my|your? session|stretches|stretching|exercises|workout|lot, did do it all, went very "
+        "well, done, managed|did|finished|completed the lot, done it, did it|everything, did all, did it all, did the "
+        "whole thing|session|lot|programme|routine, did the|my|all|todays|today "
         "session|stretches|stretching|stretch|exercises|exercise|workout|routine|set|programme|programm|lot, did all "
         "of it|them, did all the|my stretches|exercises|movements|sets|rounds|reps, did today, did full session, did "
         "every bit|set|stretch|exercise|rep|one, session is? done|complete|completed|finished, nailed it, smashed it, "
@@ -626,38 +629,40 @@ PHRASES = {
         "rain check, no video no stretching"
     ),
     "later": (
-        "will do at|after|before|in|around, will do the|my session|stretching|stretches|exercises, later, tomorrow, "
-        "tonight, will do it, will do it later|tonight|tomorrow, this evening, after work|lunch|dinner|school, in the "
-        "evening, going to do it, planning to, next time, this afternoon, do it later, postponed, in an hour, in a "
-        "bit, about to start, starting soon, haven yet, soon, will try, will make it, yet, l8r, laters, ltr, tonite, "
-        "do it in evening|the_evening|the_afternoon|afternoon|the_night, do it at night|lunch|noon, do later, do it "
-        "after, soon come, make up for it at|on|this|tomorrow|later, catch up tomorrow|later|at_the_weekend, about to "
-        "do it, about to do, about to begin"
+        "saving the stretches|session|stretching for, saving it for, will do at|after|before|in|around, will do the|my "
+        "session|stretching|stretches|exercises, later, tomorrow, tonight, will do it, will do it "
+        "later|tonight|tomorrow, this evening, after work|lunch|dinner|school, in the evening, going to do it, "
+        "planning to, next time, this afternoon, do it later, postponed, in an hour, in a bit, about to start, "
+        "starting soon, haven yet, soon, will try, will make it, yet, l8r, laters, ltr, tonite, do it in "
+        "evening|the_evening|the_afternoon|afternoon|the_night, do it at night|lunch|noon, do later, do it after, soon "
+        "come, make up for it at|on|this|tomorrow|later, catch up tomorrow|later|at_the_weekend, about to do it, about "
+        "to do, about to begin"
     ),
     "part": (
-        "stopped the session, part done, part of session done, part, part of it, partly, partial, partially, some of "
-        "it|them, did some, minutes|mins|min of it, only some, not all, not all of it, not everything, not quite all, "
-        "all but, half done, did half, half way, halfway, incomplete, stopped, had to stop, stopped early|halfway, cut "
-        "it? short, gave up, quit halfway|early, nothing else, nothing more, a portion, not the whole thing|session, "
-        "not quite, not quite done, not completely, not fully, not finished, almost done, nearly done, almost "
-        "finished, nearly finished, not entirely, started, bailed out|halfway, skipped the|one|two|three|some|a, "
-        "missed the|one|two|three|a|some, dropped the, left out, without the last, minus the last, bailed early|out, "
-        "except the last|for, but not the|all, leaving out, could not finish, only the, only did, only some, only "
-        "part, only two|three|four, just two, stopping early, left the last, most of it without, gave up on, quit "
-        "after, one short, cut short, instead of two|three|four|five|2|3|4|5|6|10|the_full|all, shortened, shortened "
-        "it, short version, did the rest, the rest yes, rest is done, did the others, all bar, everything bar, did the "
-        "first, did the left|right side|one, never did the, rest done, did the floor|standing|easy ones, first two "
-        "then, first three then, first one then, only finish, skipped one|1, left out the, whole thing minus, minus "
-        "the, all minus, short bit, not the full, not the rest, after set two|three, 4 down, started it got, called "
-        "it, so called it, quit after the, round one only, only the half, only half, got six|five|four|three|two|ten "
-        "mins|minutes in, moved on after, just the warmup, bit of it, managed the seated|standing|easy|first ones, "
-        "most of them not, only first round, first round only, upper half, lower half, rounds from 3, skipped round, "
-        "skipped set, skipped number, skipped exercise, all of it minus, everything minus, got through the easy, past "
-        "the third, tapped out, broke off, left it after|at, bailed after|at, stop|stopping "
-        "after|at|halfway|in_the_middle, never went back, never got back, never finished, quit at|on, gave up "
-        "at|after, packed it in, threw in the towel, got as far as, as far as, let out the, have let out, left out "
-        "the|one|two|some|a, that is where it ended, where it ended, finish there, finished there, ended there, made "
-        "until|till, do until|till, did until|till, did up to, got through the, i left out "
+        "i have left out, have left out, had to leave out the, left out the second, left out the first, left out the "
+        "last, stopped the session, part done, part of session done, part, part of it, partly, partial, partially, "
+        "some of it|them, did some, minutes|mins|min of it, only some, not all, not all of it, not everything, not "
+        "quite all, all but, half done, did half, half way, halfway, incomplete, stopped, had to stop, stopped "
+        "early|halfway, cut it? short, gave up, quit halfway|early, nothing else, nothing more, a portion, not the "
+        "whole thing|session, not quite, not quite done, not completely, not fully, not finished, almost done, nearly "
+        "done, almost finished, nearly finished, not entirely, started, bailed out|halfway, skipped "
+        "the|one|two|three|some|a, missed the|one|two|three|a|some, dropped the, left out, without the last, minus the "
+        "last, bailed early|out, except the last|for, but not the|all, leaving out, could not finish, only the, only "
+        "did, only some, only part, only two|three|four, just two, stopping early, left the last, most of it without, "
+        "gave up on, quit after, one short, cut short, instead of two|three|four|five|2|3|4|5|6|10|the_full|all, "
+        "shortened, shortened it, short version, did the rest, the rest yes, rest is done, did the others, all bar, "
+        "everything bar, did the first, did the left|right side|one, never did the, rest done, did the "
+        "floor|standing|easy ones, first two then, first three then, first one then, only finish, skipped one|1, left "
+        "out the, whole thing minus, minus the, all minus, short bit, not the full, not the rest, after set two|three, "
+        "4 down, started it got, called it, so called it, quit after the, round one only, only the half, only half, "
+        "got six|five|four|three|two|ten mins|minutes in, moved on after, just the warmup, bit of it, managed the "
+        "seated|standing|easy|first ones, most of them not, only first round, first round only, upper half, lower "
+        "half, rounds from 3, skipped round, skipped set, skipped number, skipped exercise, all of it minus, "
+        "everything minus, got through the easy, past the third, tapped out, broke off, left it after|at, bailed "
+        "after|at, stop|stopping after|at|halfway|in_the_middle, never went back, never got back, never finished, quit "
+        "at|on, gave up at|after, packed it in, threw in the towel, got as far as, as far as, let out the, have let "
+        "out, left out the|one|two|some|a, that is where it ended, where it ended, finish there, finished there, ended "
+        "there, made until|till, do until|till, did until|till, did up to, got through the, i left out "
         "the|one|two|some|a|that|this, left that|this|one out, left that one out, rest completed|finished|made, rest "
         "did not, the rest did not, a bit of neck|legs, let out two|three|one|some|a, nearly through, almost through, "
         "half through, only|just|some|few bits, did bits, bits and pieces, in bits, had to interrupt, interrupted "
@@ -736,7 +741,10 @@ PHRASES = {
     ),
     "all": "everything, entire, whole, full, fully, totally",
     # --- why --------------------------------------------------------------------------------------------------------
-    "time-part": "only had|got time for?, ran|run out of time, time ran out, ran short of time",
+    "time-part": (
+        "had to run|go|leave|stop after the first|second|third|fourth, only had|got time for?, ran|run out of "
+        "time, time ran out, ran short of time"
+    ),
     "time": (
         "all day in|at work, in work all day, was in work, no time left for "
         "stretching|it|the_session|my_stretches|the_stretches, was|is not time for it, no time for "
@@ -911,8 +919,8 @@ PHRASES = {
         "flu|a_cold|covid|a_bug, floored by flu|a_cold|covid|a_bug|the_flu"
     ),
     "other-why": (
-        "lost the mood|interest|motivation, my heart just was not in it, my heart was not in it, heart was not in it, "
-        "missed the|my ferry|plane|tram|turn|exit|match|game|film|sunset|start, too hot, "
+        "lost interest, lost the mood|interest|motivation, my heart just was not in it, my heart was not in it, heart "
+        "was not in it, missed the|my ferry|plane|tram|turn|exit|match|game|film|sunset|start, too hot, "
         "child|kid|kids|son|daughter|baby|husband|wife|mother|father is|was|are sick|ill|unwell, forgot, forgot about "
         "it, forgot it, travelling, traveling, no mat, no space, no equipment, no band, lost motivation, no "
         "motivation, not motivated, could not be bothered, did not feel like it, not feel like it, not in the mood, "
@@ -1015,13 +1023,13 @@ PHRASES = {
         "irritated, a stitch"
     ),
     "no-pain": (
-        "pain free, painless, painlessly, free of|from pain, no hurt, nothing hurts|hurt|hurting, 0 pain, zero pain, "
-        "no pain whatsoever, pain not, sin dolor, without pain, no any pain, nothing hurts at all, not hurt, not "
-        "hurting, not painful, never hurt, no more pain, pain none|nil|zero|nope, pain is not there, there is no pain, "
-        "pain not there, pain is none|zero|nil, pain free today, nil|null pain, pain is null, no pain to speak of, "
-        "nothing hurts me, no pain at all to report, nothing to complain, not a twinge, not a niggle, without any "
-        "pain, without pains, zero pains, pains nil, nada|nil|zilch|zip|nix|nought|null|zip|nae pain, pain "
-        "nada|zilch|nix|null"
+        "pain no have, no have pain, no part of me hurts, pain free, painless, painlessly, free of|from pain, no hurt, "
+        "nothing hurts|hurt|hurting, 0 pain, zero pain, no pain whatsoever, pain not, sin dolor, without pain, no any "
+        "pain, nothing hurts at all, not hurt, not hurting, not painful, never hurt, no more pain, pain "
+        "none|nil|zero|nope, pain is not there, there is no pain, pain not there, pain is none|zero|nil, pain free "
+        "today, nil|null pain, pain is null, no pain to speak of, nothing hurts me, no pain at all to report, nothing "
+        "to complain, not a twinge, not a niggle, without any pain, without pains, zero pains, pains nil, "
+        "nada|nil|zilch|zip|nix|nought|null|zip|nae pain, pain nada|zilch|nix|null"
     ),
     "severe": (
         "unbearable, excruciating, agonising, agonizing, worst pain ever|of|imaginable, worst ever, severe, severely, "
@@ -1234,23 +1242,24 @@ PHRASES = {
         "from underneath, gives from underneath, folds like, folded like, will not hold my weight and folds"
     ),
     "weak": (
-        "went|gone|goes limp, weak, weakness, weaker, no strength in, can not lift my, could not lift my, can not "
-        "raise my, could not raise my, can not move my, could not move my, can not grip, could not grip, foot drop, "
-        "drop foot, dropping things, paralysed, paralyzed, paralysis, limp arm|leg, strength gone, dragging my "
-        "foot|leg, foot drags, can not lift my? foot|arm|leg, lost control of my arm|leg|hand|foot, can not control "
-        "my|the arm|leg|hand|foot, will not lift, would not lift, not lift, fell out of my hand, falls out of my hand, "
-        "fall out of my hand, like it is not mine, not mine, no grip, keep|kept dropping mugs|cups|things|stuff, foot "
-        "slaps, slapping foot, can not lift the toes|foot|arm, can not lift my toes|foot, can not hold a cup|mug|pen, "
-        "will not do what i want, not obey, floppy, went floppy, all floppy, lose grip|my_grip|the_grip, losing my "
-        "grip, lost grip|my_grip|the_grip, loose|loosing grip, can not make a fist, could not make a fist, "
-        "losing|loses strength|grip, lost strength, loss of strength, lost all strength, keep|keeps|kept dropping my, "
-        "can not hold my|the cup|mug|phone|pen|fork|spoon|glass, toes drag, leg drags, no strength, foot drops|hangs, "
-        "toes hang, trip|tripping|tripped|stumble|stumbling|stumbled over my toes|feet|foot, useless, went useless, is "
-        "useless, dragging it, dragging behind, grip is|was going|gone|failing|weak|rubbish|bad|poor, grip going, grip "
-        "gone, i drop cups|things|everything|stuff|mugs, dropping cups|mugs|plates|stuff|everything, foot "
-        "flops|slaps|flopping, can not push off with, strength has left, strength left, legs will not listen, leg will "
-        "not listen, no push in, heavy as lead and will not, drop|drops|dropped cups|mugs|plates|things|stuff, "
-        "keep|keeps|kept dropping everything"
+        "lost it_is strength, lost all it_is? strength, loses it_is? strength, "
+        "went|gone|goes limp, weak, weakness, weaker, no strength in, can not lift my, could not "
+        "lift my, can not raise my, could not raise my, can not move my, could not move my, can not grip, could not "
+        "grip, foot drop, drop foot, dropping things, paralysed, paralyzed, paralysis, limp arm|leg, strength gone, "
+        "dragging my foot|leg, foot drags, can not lift my? foot|arm|leg, lost control of my arm|leg|hand|foot, can "
+        "not control my|the arm|leg|hand|foot, will not lift, would not lift, not lift, fell out of my hand, falls out "
+        "of my hand, fall out of my hand, like it is not mine, not mine, no grip, keep|kept dropping "
+        "mugs|cups|things|stuff, foot slaps, slapping foot, can not lift the toes|foot|arm, can not lift my toes|foot, "
+        "can not hold a cup|mug|pen, will not do what i want, not obey, floppy, went floppy, all floppy, lose "
+        "grip|my_grip|the_grip, losing my grip, lost grip|my_grip|the_grip, loose|loosing grip, can not make a fist, "
+        "could not make a fist, losing|loses strength|grip, lost strength, loss of strength, lost all strength, "
+        "keep|keeps|kept dropping my, can not hold my|the cup|mug|phone|pen|fork|spoon|glass, toes drag, leg drags, no "
+        "strength, foot drops|hangs, toes hang, trip|tripping|tripped|stumble|stumbling|stumbled over my "
+        "toes|feet|foot, useless, went useless, is useless, dragging it, dragging behind, grip is|was "
+        "going|gone|failing|weak|rubbish|bad|poor, grip going, grip gone, i drop cups|things|everything|stuff|mugs, "
+        "dropping cups|mugs|plates|stuff|everything, foot flops|slaps|flopping, can not push off with, strength has "
+        "left, strength left, legs will not listen, leg will not listen, no push in, heavy as lead and will not, "
+        "drop|drops|dropped cups|mugs|plates|things|stuff, keep|keeps|kept dropping everything"
     ),
     "droop": (
         "hanging, hangs, drooping, droop, drooped, droops, droopy, lopsided, face dropped, dropped on one side, "
@@ -1531,7 +1540,7 @@ PHRASES = {
     "jaw": "jaw",
     "arm": "arm, forearm, upper arm",
     "face": "face, mouth, lip, cheek, smile, eyelid, lips, tongue",
-    "calf": "calf",
+    "calf": "one of my calves, calf",
     "thigh": "thigh",
     "leg": "leg, lower leg, upper leg",
     "heart": "heart, heartbeat, pulse, heart beat, my beat, ticker",
@@ -1559,7 +1568,8 @@ PHRASES = {
         "them, l and r, both left and right, two sides, the two sides"
     ),
     "elsewhere": (
-        "elsewhere, somewhere else, not in|at|on the place|spot|area|part|zone|region, not the "
+        "not somewhere the programme, nothing to do with the area, nothing to do with the place, nothing to do with "
+        "where, elsewhere, somewhere else, not in|at|on the place|spot|area|part|zone|region, not the "
         "place|spot|area|part|zone|region, another place, different place|spot|area|part, another spot|area|part, not "
         "where we stretch|stretched|worked, not where i stretch|stretched, other place|part|area, unrelated, in other "
         "place, not the stretched, from something else, not from the session|stretching|stretches, is not a spot we "
@@ -1644,17 +1654,17 @@ PHRASES = {
         "night|lunch instead"
     ),
     "health-changed": (
-        "pregnant, pregnancy, expecting a baby, had an operation, had surgery, having surgery, an operation, surgery, "
-        "operation, operated, diagnosed, diagnosis, broke my, broken, fractured, fracture, new medication, started "
-        "medication, doctor told|said|says, physio told|said|says, been told i have, osteoporosis, arthritis, blood "
-        "clot, thrombosis, pacemaker, changed with my health, my health has changed, my health changed, health has "
-        "changed, new medicine, started a new medicine, new tablets, started new tablets, new pills, have been put "
-        "on, new diagnosis, gave me a? new? diagnosis, consultant gave me, advised against, doctor advised|advises, "
-        "cardiologist, going into hospital, knee|hip|back|shoulder|hernia|heart op|operation, having an op, had an "
-        "op, blood thinners, thinners, chemo, chemotherapy, cancer, tumour, tumor, diabetes, diabetic, heart "
-        "condition, stent, bypass, slipped disc, herniated disc, new hip|knee fitted, replacement surgery, doctor has "
-        "put me, doctor put me, put me on blood, am expecting, weeks pregnant, baby on the way, had a miscarriage, "
-        "gave birth, c section, caesarean"
+        "health situation is not the same, health is not the same, pregnant, pregnancy, expecting a baby, had an "
+        "operation, had surgery, having surgery, an operation, surgery, operation, operated, diagnosed, diagnosis, "
+        "broke my, broken, fractured, fracture, new medication, started medication, doctor told|said|says, physio "
+        "told|said|says, been told i have, osteoporosis, arthritis, blood clot, thrombosis, pacemaker, changed with my "
+        "health, my health has changed, my health changed, health has changed, new medicine, started a new medicine, "
+        "new tablets, started new tablets, new pills, have been put on, new diagnosis, gave me a? new? diagnosis, "
+        "consultant gave me, advised against, doctor advised|advises, cardiologist, going into hospital, "
+        "knee|hip|back|shoulder|hernia|heart op|operation, having an op, had an op, blood thinners, thinners, chemo, "
+        "chemotherapy, cancer, tumour, tumor, diabetes, diabetic, heart condition, stent, bypass, slipped disc, "
+        "herniated disc, new hip|knee fitted, replacement surgery, doctor has put me, doctor put me, put me on blood, "
+        "am expecting, weeks pregnant, baby on the way, had a miscarriage, gave birth, c section, caesarean"
     ),
     "help": "help, help me, help please, sos, need help, please help",
     "lighter": (
@@ -1727,18 +1737,19 @@ PHRASES = {
     ),
     "scale": "on a scale of, on a scale from, scale of, scale from, on the scale of, out of, on scale, from scale",
     "about": (
-        "slightly, mildly, just? a? bit of a, less|more|no_more than, under, below, about, around, "
-        "roughly, approximately, approx, maybe a, like a, say, probably, level, score, nearly, almost, circa, max, "
-        "maximum, at most, up to, peak, peaked at, at worst, worst was, at about, at around, at a, i would say, i'd "
-        "say, just a, only a, about a, around a, like, i think, it was, it is, was a, is a, give it a, call it, rate "
-        "it, rated, equals, reached, hit, as a, perhaps a, at level, in level, at least, mild, slight, small, tiny, "
-        "little, light, low, moderate, minor, bit, a bit, "
-        "lies|sits|stays|stayed|stood|stands|remains|remained|hovers|hovered|staying|hovering at|by|on|around|about, "
-        "i|would|should|i_would|i_should call|rate|put|give it at?, i would|should say, it is more like, is more like, "
-        "more like, more like a, i give it|a, i would give it? a?, so about, let us say, lets say, let me say, would "
-        "be about|a, should be a|about, between a, somewhere around|about, something like, some, i would put at?, i "
-        "would put it at, would put at a?, put it at a?, putting it at, comes in at a?, clocks in at a?, is at "
-        "about|around, i rate it, rating it, marks it, scored, comes to a?, hovering round|around|about|at"
+        "is a full|solid|proper|clear|strong|definite, was a full|solid|proper|clear|strong|definite, slightly, "
+        "mildly, just? a? bit of a, less|more|no_more than, under, below, about, around, roughly, approximately, "
+        "approx, maybe a, like a, say, probably, level, score, nearly, almost, circa, max, maximum, at most, up to, "
+        "peak, peaked at, at worst, worst was, at about, at around, at a, i would say, i'd say, just a, only a, about "
+        "a, around a, like, i think, it was, it is, was a, is a, give it a, call it, rate it, rated, equals, reached, "
+        "hit, as a, perhaps a, at level, in level, at least, mild, slight, small, tiny, little, light, low, moderate, "
+        "minor, bit, a bit, lies|sits|stays|stayed|stood|stands|remains|remained|hovers|hovered|staying|hovering "
+        "at|by|on|around|about, i|would|should|i_would|i_should call|rate|put|give it at?, i would|should say, it is "
+        "more like, is more like, more like, more like a, i give it|a, i would give it? a?, so about, let us say, lets "
+        "say, let me say, would be about|a, should be a|about, between a, somewhere around|about, something like, "
+        "some, i would put at?, i would put it at, would put at a?, put it at a?, putting it at, comes in at a?, "
+        "clocks in at a?, is at about|around, i rate it, rating it, marks it, scored, comes to a?, hovering "
+        "round|around|about|at"
     ),
     "from": "from, dropped from, fell from, went from, down from, up from",
     "to": (
@@ -1754,12 +1765,13 @@ PHRASES = {
     "one": "one",
     # --- harmless --------------------------------------------------------------------------------------------------
     "harmless": (
-        "missed the last step coming, missed a step, missed the call|goal|penalty, during|in the "
-        "second|first half of the? game|match|concert|show|film, during the second|first half, at half time, half "
-        "time, band|bands is|was too? weak, popped out of bed, popped my feet|phone, tore|ripped|tear|tearing through, "
-        "snapped it, saw stars outside, went blind into, fainted|fainting from laughing|laughter, went numb watching, "
-        "tingling|swelling|numb|bursting with excitement|pride|joy|anticipation|happiness, pins and needles waiting, "
-        "on pins and needles to, no pain no gain, stab|stabbed|stabs at, breathless with, weak willed, electric "
+        "submitted the tender, the tender at|for|with|is|was, missed the last step coming, missed a step, missed the "
+        "call|goal|penalty, during|in the second|first half of the? game|match|concert|show|film, during the "
+        "second|first half, at half time, half time, band|bands is|was too? weak, popped out of bed, popped my "
+        "feet|phone, tore|ripped|tear|tearing through, snapped it, saw stars outside, went blind into, "
+        "fainted|fainting from laughing|laughter, went numb watching, tingling|swelling|numb|bursting with "
+        "excitement|pride|joy|anticipation|happiness, pins and needles waiting, on pins and needles to, no pain no "
+        "gain, stab|stabbed|stabs at, breathless with, weak willed, electric "
         "music|car|bike|blanket|scooter|guitar|toothbrush|heater|kettle|shower|bill|fan, pine|knitting needles, "
         "needles on the, atmosphere was electric, popped over|round|up|on|to|by|back|down|into, popped in "
         "to|for|and|at|after|before|between|quickly|a|early|late, popped out to|for, pop over|round|up|by|to, pop in "
