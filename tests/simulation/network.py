@@ -53,6 +53,7 @@ class Network:
         self.down_until = 0.0
         self.held_until = 0.0
         self._given: deque[Mapping[str, Any]] = deque(maxlen=60)
+        self._on_their_way: set[asyncio.Task[None]] = set()
 
     def transport(self, mortal: Mortal) -> Callable[..., AiohttpRequest]:
         """Makes ways to the platform for one process."""
@@ -132,8 +133,17 @@ class Network:
             await self._does(method, params, request, lost=True)
 
         seconds, token = self.rng.uniform(0.1, 40), OWNED.set(None)
-        asyncio.get_running_loop().create_task(arrive())
+        task = asyncio.get_running_loop().create_task(arrive())
         OWNED.reset(token)
+        self._on_their_way.add(task)
+        task.add_done_callback(self._on_their_way.discard)
+
+    async def end(self) -> None:
+        """Drops what is still on its way when a world ends."""
+        late = list(self._on_their_way)
+        for task in late:
+            task.cancel()
+        await asyncio.gather(*late, return_exceptions=True)
 
     async def _does(self, method: str, params: Mapping[str, Any], request: Any, *, lost: bool) -> Answer:
         try:

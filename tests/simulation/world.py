@@ -453,6 +453,7 @@ def simulate(plan: Plan, folder: Path) -> Found:
                 world.broken("the simulation goes on", f"{error!r} {where(error)}")
             for process in world._processes:
                 await process.end()
+            await world.network.end()
         world.record.close()
         found.counts["rows"] = world.checks.rows_made
         found.counts["alerts due"] = world.checks.alerts_due
