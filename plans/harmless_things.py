@@ -39,7 +39,7 @@ def _steps(found: list[Unit], index: int) -> int:
 def _is_subject(found: list[Unit], index: int, things: frozenset[str]) -> bool:
     """Whether a thing stands right before the verb, also "the balloon of my grandson", and no "from" before it."""
     at = index - 1
-    while at > 0 and (found[at].concept in ("pass", "was") or found[at].concept == "someone"):
+    while at > 0 and (found[at].concept in ("pass", "was", "so") or found[at].concept == "someone"):
         at -= 1
     if at < 0 or found[at].text not in things:
         return False

@@ -49,7 +49,7 @@ def _is_theirs(found: list[Unit], index: int) -> None:
     for here in range(index + 1, min(index + 12, len(found))):
         unit = found[here]
         first = unit.text.split(" ")[0]
-        if here == index + 1 and unit.text in ("however", "though"):
+        if here == index + 1 and unit.text in ("however", "though", "just"):
             continue
         if here == index + 2 and first in ("me", "mine") and found[here - 1].text == "of":
             continue
@@ -211,6 +211,8 @@ def _would_have(found: list[Unit], index: int) -> str | None:
 
 def _begins(found: list[Unit], index: int) -> str | None:
     """ "Started to hurt", "started at 7": the verb says nothing of how much was done."""
+    if index > 1 and found[index - 1].text == "i" and found[index - 2].text in ("when", "since", "before"):
+        return "pass"
     if index and found[index - 1].text in ("we", "it", "pain", "which", "that", "he", "she", "they"):
         return "pass"
     after = next_to(found, index)

@@ -220,6 +220,7 @@ _WORKED = re.compile(
     r"(?:stretch|work|train|target|hit|focus|aim|cover|address|exercis|go(?:es)? for|reach|loosen"
     r"|(?:do|did|doing) (?:the |our |my |those |these |all |your )?(?:stretch|exercis|session|moves))"
     r"|\bwhere (?:you|they) have (?:us|me) (?:stretch|work|train)"
+    r"|(?:part|spot|area|place|muscles?) (?:that )?(?:your|the|these) (?:stretch\w*|exercises|session) (?:is|are) for"
     r"|(?:spot|area|place) (?:from|of|in) (?:the|this|your|our) (?:programme|session|exercise|stretch)"
     r"|(?:stretched|worked|trained|target|targeted|trouble) (?:spot|area|zone|region|place|muscles?)\b"
     r"|(?:area|zone|region|place|muscles?) of the (?:stretch|session|exercise))"

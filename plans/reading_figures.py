@@ -12,7 +12,7 @@ NOT_PAIN = words("stretch-feeling")
 _COMPLETION = words("done finish yes part half most")
 _FILLING = words(
     """
-    pass about left right both colon dash comma now was so and yesterday to from here elsewhere night wake
+    pass about left right both colon dash comma now was so and but yesterday to from here elsewhere night wake
     lasts gone settled mark was hedge one-side between correction actually
     """
 )

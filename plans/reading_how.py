@@ -177,6 +177,8 @@ def _vote(reply: Said, index: int) -> tuple[Completion, int] | None:
         return _done_vote(reply, index, denied)
     if concept == "part" and reply.units[index].text in ("nothing else", "nothing more") and _is_felt(reply, index):
         return None
+    if concept == "part" and _is_no_part(reply, index):
+        return None
     if concept == "part" and reply.units[index].text == "skipped the" and _is_the_whole(reply, index + 1):
         return Completion.NONE, 3
     if concept in ("part", "half", "most", "few") and not reply.units[index].text.startswith("not quite r"):
@@ -190,6 +192,18 @@ def _is_felt(reply: Said, index: int) -> bool:
     return any(reply.concept(i) in SIGNS - BODY for i in same) and not any(
         reply.concept(i) in ("done", "finish", "do", "half", "most", "few") for i in same
     )
+
+
+def _is_no_part(reply: Said, index: int) -> bool:
+    """ "Only the right one" of a limb, "send it at 7 instead of 6", "his clock stopped"."""
+    text, before = reply.units[index].text, reply.units[max(0, index - 1)]
+    of_a_side = text == "only the" and reply.concept(index + 1) in ("left", "right") and _is_felt(reply, index)
+    of_a_time = text.startswith("instead of") and bool(reply.at("change-time"))
+    of_a_thing = text == "stopped" and before.concept == "word" and before.text in _STOPS_BY_ITSELF
+    return of_a_side or of_a_time or of_a_thing
+
+
+_STOPS_BY_ITSELF = words("clock watch car bus train rain music engine phone video dishwasher washing lift escalator")
 
 
 def _is_the_whole(reply: Said, index: int) -> bool:
@@ -291,9 +305,13 @@ def _denied_vote(reply: Said, index: int) -> tuple[Completion, int] | None:
 
 def _is_only_asked(reply: Said, index: int, *, done: bool) -> bool:
     """Whether the word stands in a question; "done?" is an answer, and "most of it??" beside a doubt."""
-    if reply.concept(index) in ("do", "do-all") and _tells_when_it_hurts(reply, index):
+    did = reply.concept(index) == "done" and reply.units[index].text.startswith("did ")
+    if (did or reply.concept(index) in ("do", "do-all")) and _tells_when_it_hurts(reply, index):
         return True
     stretched = done and reply.units[index].text.endswith("stretched")
+    led = {word for i in range(max(0, index - 3), index) for word in reply.units[i].text.split(" ")}
+    if stretched and led & {"muscles", "area", "spot", "place", "part", "where"} and reply.at(*SIGNS):
+        return True
     if stretched and reply.units[index - 1].text in ("when", "while", "whenever") and _told_of_a_sign(reply, index):
         return True
     if done:
@@ -310,7 +328,9 @@ def _tells_when_it_hurts(reply: Said, index: int) -> bool:
     """ "It hurts when I do the second one": the doing is only the time of a pain."""
     start = reply.clauses[reply.clause[index]].start
     told = {word for i in range(max(start, index - 4), index) for word in reply.units[i].text.split(" ")}
-    return bool(told & {"when", "whenever", "while", "if"}) and "finished" not in told
+    timed = told & {"when", "whenever", "while", "if"} and "finished" not in told
+    done = reply.concept(index) == "done"
+    return bool(timed) and (not done or ("when" in told and _told_of_a_sign(reply, index)))
 
 
 def _told_of_a_sign(reply: Said, index: int) -> bool:
@@ -348,6 +368,8 @@ _WHOLE = words("lot rest whole entire full stretching thing list day plan set ro
 def _part_vote(reply: Said, index: int, concept: str, denied: bool) -> tuple[Completion, int] | None:
     if denied and concept != "most":
         return None
+    if index and reply.units[index - 1].text.split(" ")[-1] in _OF_OTHER_THINGS:
+        return None
     if concept == "few" and any(reply.concept(i) in ("lasts", "past") for i in range(index + 1, index + 3)):
         return None
     telling = (
@@ -361,6 +383,7 @@ def _part_vote(reply: Said, index: int, concept: str, denied: bool) -> tuple[Com
     return (Completion.PART, 2 if reply.units[index].text in _WEAK else 3) if telling else None
 
 
+_OF_OTHER_THINGS = words("ate eaten eat drank read watched baked sold bought slept")
 _WEAK = frozenset(
     (
         "got through the",

@@ -77,7 +77,8 @@ def pain_in(reply: Said) -> Pain:
     kept = _kept(reply, list(named))
     wrong = next((figure for figure in kept if not 0 <= figure.value <= 10 or figure.form is Form.FRACTION), None)
     if wrong is not None:
-        return Pain(asked=True, error=f"{_spelt(reply, wrong)} is not on the scale from 0 to 10")
+        worst = max((math.ceil(figure.value) for figure in kept if 0 <= figure.value <= 10), default=0)
+        return Pain(worst=worst, asked=True, error=f"{_spelt(reply, wrong)} is not on the scale from 0 to 10")
     if (zeros_of(reply) and _contradicts(reply, kept)) or _says_two_things(reply, kept):
         return Pain(worst=math.ceil(max(figure.value for figure in kept)), asked=True)
     value = math.ceil(max(figure.value for figure in kept))
@@ -164,7 +165,9 @@ def _contradicts(reply: Said, kept: list[Figure]) -> bool:
 
 def _says_two_things(reply: Said, kept: list[Figure]) -> bool:
     """ "Pain is 1. Pain is 7.": two numbers of one pain in two sentences, with no place and no turn between them."""
-    if len(kept) != len({reply.sentence[figure.first] for figure in kept}) or len({f.value for f in kept}) < 2:
+    joined = [i for i in reply.at("and") if kept[0].last < i < kept[-1].first and reply.concept(i + 1) == "pain"]
+    apart = len(kept) == len({reply.sentence[figure.first] for figure in kept}) or len(kept) == len(joined) + 1
+    if not apart or len({f.value for f in kept}) < 2:
         return False
     if len(reply.at("pain")) < 2 or any(owner_of(reply, figure) != "pain" for figure in kept):
         return False
@@ -172,7 +175,7 @@ def _says_two_things(reply: Said, kept: list[Figure]) -> bool:
     return all(reply.concept(i) in _BARELY for i in between) and not reply.at(*BODY, "left", "right")
 
 
-_BARELY = words("number number-word pain pass end is about")
+_BARELY = words("number number-word pain pass end is about and")
 
 
 def sharp_beside(reply: Said) -> bool:

@@ -173,6 +173,9 @@ def _is_percent(reply: Said, figure: Figure) -> bool:
     """ "80 %" of the session; not "the battery is at 2 percent"."""
     after = reply.units[figure.last + 1] if figure.last + 1 < len(reply.units) else None
     before = reply.units[figure.first - 1].text if figure.first else ""
+    cheaper = reply.units[figure.last + 2].text if figure.last + 2 < len(reply.units) else ""
+    if cheaper in ("off", "discount", "cheaper", "more", "less"):
+        return False
     return after is not None and "percent" in (after.concept, after.text) and before not in ("at", "with", "by", "on")
 
 

@@ -16,7 +16,8 @@ def puts_off(reply: Said, index: int) -> bool:
 def tells_when_it_was(reply: Said, index: int) -> bool:
     """ "Done after work", "did my session this evening"; not "all of it tonight"."""
     when, how = reply.units[index + 1].text, reply.units[index].text.split(" ")[0]
-    return when.startswith("after ") or (when in PARTS_OF_DAY and how in _PAST)
+    did_it_later = when == "later" and how in ("did", "got", "managed", "finished")
+    return when.startswith("after ") or did_it_later or (when in PARTS_OF_DAY and how in _PAST)
 
 
 _PAST = words("did felt got went managed completed finished made nailed smashed done stretched through")

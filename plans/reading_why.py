@@ -71,7 +71,14 @@ def _only_later(reply: Said, completion: Completion | None) -> bool:
 
 def _forgot(reply: Said) -> bool:
     """Forgotten, whatever else the day was."""
-    return any("forgot" in reply.units[i].text for i in reply.at("other-why"))
+    return any("forgot" in reply.units[i].text and not _is_anothers(reply, i) for i in reply.at("other-why"))
+
+
+def _is_anothers(reply: Said, index: int) -> bool:
+    """ "Our goalie forgot his boots"."""
+    led = reply.units[index - 2].text.split(" ")[-1] if index > 1 else ""
+    named = reply.concept(index - 1) == "word" and led in ("our", "his", "her", "their", "the", "a")
+    return named or reply.concept(index - 1) == "someone"
 
 
 def hints_at_why(reply: Said, completion: Completion | None) -> bool:

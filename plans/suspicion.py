@@ -1,7 +1,7 @@
 """A voice that reads no sign and only suspects one: words that mostly stand in replies with a warning sign, or in none.
 
-It makes an unsure flag where the grammar has found none and the words go with one ("somebody switched off the light and
-I lay on the floor"), and leaves a flag unsure where most words speak against it. Unsure flags are asked back. The table
+It makes an unsure flag where the grammar has found none and the words go with one ("lights went out and I was on the
+floor"), and leaves a flag unsure where most words speak against it. Unsure flags are asked back. The table
 (`suspicions_en`) is learnt from the labelled replies by `python -m tests.bench.doubting`.
 """
 

@@ -18,7 +18,14 @@ LONGEST = 4096
 _LINE = re.compile(r"([^\s.,;:!?(-])[ \t]*(?:\r?\n\s*)+(?=\S)")
 _TAG = re.compile(r"</?[a-z][^<>]{0,200}>")
 _WITHOUT = re.compile(r"\bw/o\b")
-_HALF = re.compile(r"\b(\d|one|two|three|four|five|six|seven|eight|nine)(?: and a half| 1/2)(?! hours?| an)")
+_HALF = re.compile(
+    r"\b(\d|one|two|three|four|five|six|seven|eight|nine)(?: and a half| 1/2| and half(?= ?(?:[.,!]|$)))(?! hours?| an)"
+)
+_STEPS = re.compile(r"\b(\d+) ?(?:→|➡|-+>) ?\d+ ?(?=→|➡|-+>)")
+_MINUTES_OF = re.compile(
+    r"\b(\d+) (?:min|mins|minutes) (?:of|from|out of) (?:the |my |those )?(?:planned |full |whole )?"
+    r"(\d+)\b(?! sets| reps)"
+)
 _SHORT = re.compile(r"\b(l8r|l8er|gr8|2day|2moro|2nite|2night|b4|m8|4got|4get|2mrw|w8|l8|sum1|ne1|any1)\b")
 _SHORT_FOR = {"l8r": "later", "l8er": "later", "gr8": "great", "2day": "today", "2moro": "tomorrow"} | {
     "2nite": "tonight",
@@ -127,6 +134,7 @@ def normalise(text: str) -> str:
     plain = _FORM.sub(lambda found: "from " if found[0] == "form " else "to ", plain)
     plain = _LETTER.sub(lambda found: "yes" if found[1] == "y" else "no", _N.sub("and", _BELOW.sub("-1", plain)))
     plain = plain.replace(" @ ", " at ").replace(" comma ", ", ").replace("per cent", "percent")
+    plain = _MINUTES_OF.sub(r"\1/\2", _STEPS.sub(r"\1 ", plain.replace(" out off ", " out of ")))
     plain = _TILL.sub(r"\1 to ", _BEFORE.sub(_changed, plain))
     plain = _MINUS.sub("-", _HALF.sub(_with_half, plain))
     return " ".join(_HYPHEN.sub(" ", _FIRST.sub("first", _WITHOUT.sub("without", plain))).split())
@@ -174,11 +182,13 @@ def _words(raw: str) -> list[str]:
     if raw.endswith("n't") and len(raw) > 3:
         return [raw[:-3], "not"]
     bare = raw.split("'")[0] or raw.replace("'", "")
-    return words_en.CONTRACTIONS.get(bare, _spelled(bare)).split()
+    return words_en.CONTRACTIONS.get(bare, spelled(bare)).split()
 
 
 @dataclass(frozen=True, slots=True)
-class _Lexicon:
+class Lexicon:
+    """Phrases with their concepts, how long those are by their first word, all words, and what slips may mean."""
+
     phrases: dict[tuple[str, ...], str]
     lengths: dict[str, tuple[int, ...]]
     known: frozenset[str]
@@ -186,11 +196,16 @@ class _Lexicon:
 
 
 @lru_cache(maxsize=1)
-def _lexicon() -> _Lexicon:
+def lexicon() -> Lexicon:
     """The tables of `words_en`, opened once on first use."""
     phrases: dict[tuple[str, ...], str] = {}
     for concept, lines in words_en.PHRASES.items():
         phrases.update(dict.fromkeys(opened(lines), concept))
+    return lexicon_of(phrases)
+
+
+def lexicon_of(phrases: dict[tuple[str, ...], str]) -> Lexicon:
+    """A lexicon of some phrases, each with its concept."""
     lengths: dict[str, set[int]] = {}
     for phrase in phrases:
         lengths.setdefault(phrase[0], set()).add(len(phrase))
@@ -199,12 +214,12 @@ def _lexicon() -> _Lexicon:
     for word in words_en.TYPED_WRONG.split():
         targets.setdefault(word[0], []).append(word)
     ordered = {first: tuple(sorted(found, reverse=True)) for first, found in lengths.items()}
-    return _Lexicon(phrases, ordered, known, targets)
+    return Lexicon(phrases, ordered, known, targets)
 
 
 def is_english(word: str) -> bool:
     """Whether a word stands in the English tables, as it is or misspelt."""
-    return word in _lexicon().known or word in words_en.MISSPELT or word in words_en.CONTRACTIONS
+    return word in lexicon().known or word in words_en.MISSPELT or word in words_en.CONTRACTIONS
 
 
 def opened(lines: str) -> Iterator[tuple[str, ...]]:
@@ -227,23 +242,23 @@ def _opened(pattern: list[str]) -> Iterator[tuple[str, ...]]:
 
 
 @lru_cache(maxsize=4096)
-def _spelled(word: str) -> str:
+def spelled(word: str) -> str:
     """The word of the lexicon that a misspelt longer word most likely means; otherwise the word itself."""
-    lexicon = _lexicon()
+    tables = lexicon()
     if word in words_en.MISSPELT:
         return words_en.MISSPELT[word]
     shrunk = re.sub(r"(.)\1{2,}", r"\1", word)
-    if word in lexicon.known or len(word) > 24:
+    if word in tables.known or len(word) > 24:
         return word
     single = re.sub(r"(.)\1", r"\1", word) if len(word) > 4 else word
     whole = word + "g" if word.endswith("in") and len(word) > 4 else word
     for simpler in (shrunk, single, whole):
-        if simpler in lexicon.known:
+        if simpler in tables.known:
             return simpler
     slip = slips().get(word)
     if slip is not None:
         return slip
-    return nearest(word, lexicon.targets.get(word[0], []))
+    return nearest(word, tables.targets.get(word[0], []))
 
 
 def nearest(word: str, candidates: Sequence[str]) -> str:
@@ -261,17 +276,17 @@ def nearest(word: str, candidates: Sequence[str]) -> str:
 
 def _joined(pieces: list[Unit]) -> Iterator[Unit]:
     """The pieces with every phrase of the lexicon joined, the longest first."""
-    lexicon = _lexicon()
+    tables = lexicon()
     at = 0
     while at < len(pieces):
-        size, concept = _longest(pieces, at, lexicon)
+        size, concept = _longest(pieces, at, tables)
         first, last = pieces[at], pieces[at + size - 1]
         text = " ".join(piece.text for piece in pieces[at : at + size])
         yield Unit(concept, text, first.start, last.end, first.value if size == 1 else None)
         at += size
 
 
-def _longest(pieces: list[Unit], at: int, lexicon: _Lexicon) -> tuple[int, str]:
+def _longest(pieces: list[Unit], at: int, lexicon: Lexicon) -> tuple[int, str]:
     if pieces[at].concept != "word":
         return 1, pieces[at].concept
     for size in lexicon.lengths.get(pieces[at].text, ()):

@@ -37,7 +37,8 @@ CONTRACTIONS = {
 }  # fmt: skip
 
 MISSPELT = {
-    "dn": "done", "whent": "went", "mtg": "meeting", "dnow": "now", "latter": "later", "il": "ill", "ir": "it",
+    "complety": "completely", "dn": "done", "whent": "went", "mtg": "meeting", "dnow": "now", "latter": "later",
+    "il": "ill", "ir": "it",
     "pleas": "please", "paus": "pause",
     "sone": "done", "nwo": "now", "mst": "most", "moist": "most", "wel": "well", "sik": "sick", "ahcy": "achy",
     "matt": "mat",
@@ -297,7 +298,7 @@ PHRASES = {
         "very, not too, not really, not that, not so, not super, no extra, no unusual"
     ),
     "someone": (
-        "my bestie, bestie, a patient, my patient, one of my patients, a customer, a client, my "
+        "my bf, my gf, bf, gf, my bestie, bestie, a patient, my patient, one of my patients, a customer, a client, my "
         "training|gym|running|stretching|climbing|dance partner, my|our whole? "
         "crew|team|squad|choir|orchestra|section, my|our "
         "dad|mum|mom|father|mother|husband|wife|partner|son|daughter|brother|sister|uncle|granny|nan|coach, my|our "
@@ -385,11 +386,12 @@ PHRASES = {
         "initially, earlier"
     ),
     "correction": (
-        "sorry i meant|mean, i mean, i meant, meant, correction, make that, i mean to say, rather, no wait, wait no, "
-        "wait, oops, typo, scratch that, should be, should have said, sorry it is|was, or actually, meant to "
-        "say|type|write, wrong button, i misread, my mistake, mistake, wanted to say|write, i wanted to say|write, "
-        "wanted to type, no make that|it, no it is, no i mean, no more like, i mean more, i said wrong, wrong number, "
-        "wrote wrong, i typed wrong, typed wrong, pressed wrong, jk, just kidding, kidding, joking, only joking, jokes"
+        "nvm, never mind, sorry i meant|mean, i mean, i meant, meant, correction, make that, i mean to say, rather, no "
+        "wait, wait no, wait, oops, typo, scratch that, should be, should have said, sorry it is|was, or actually, "
+        "meant to say|type|write, wrong button, i misread, my mistake, mistake, wanted to say|write, i wanted to "
+        "say|write, wanted to type, no make that|it, no it is, no i mean, no more like, i mean more, i said wrong, "
+        "wrong number, wrote wrong, i typed wrong, typed wrong, pressed wrong, jk, just kidding, kidding, joking, only "
+        "joking, jokes"
     ),
     "actually": "actually, sorry, in fact, to be honest, truth be told, to be fair",
     "pleasant": "pleasant, pleasantly, satisfying, nice, nicely, lovely, enjoyable, relieving",
@@ -548,9 +550,9 @@ PHRASES = {
         "start, started it"
     ),
     "do-all": (
-        "do all, do everything, do it all, do all of it|them, finish all|everything|it|the, complete "
-        "all|everything|it|the, do the last|whole|full|second|third|final|other|rest, do every, do "
-        "one|two|three|some, get through it|all|everything, do the entire|complete"
+        "full round, do all, do everything, do it all, do all of it|them, finish "
+        "all|everything|it|the, complete all|everything|it|the, do the last|whole|full|second|third|final|other|rest, "
+        "do every, do one|two|three|some, get through it|all|everything, do the entire|complete"
     ),
     "yes": (
         "yes, yep, yeah, yup, aye, yes sir, yeah done, affirmative, of course, sure did, yes please, si, oui, ja, da, "
@@ -1372,29 +1374,29 @@ PHRASES = {
     ),
     "puffed": "out of breath, puffed, puffing, winded, panting",
     "faint": (
-        "faint, fainted, fainting, passed out, pass out, passing out, blacked out, black out, blackout, collapsed, "
-        "collapse, lost consciousness, unconscious, keeled over, fell unconscious, syncope, fainty, nearly fainted, "
-        "almost fainted, about to faint, everything went black, went black, fall unconscious, lost conscience, lose "
-        "consciousness, losing consciousness, came to on the floor, woke up on the floor, faints, fell down without, "
-        "lights out, went lights out, everything went dark, went dark, all went dark, hit the floor|deck, came round "
-        "on, woke up on the carpet|mat|ground, greyed out, next thing i am|was on, out cold, out for a few "
-        "secs|seconds, lost conciousness, lost conscious, lost my consciousness, unconcious, found myself on the "
-        "floor, everything turned black|dark, blackd out, blacked, woke on the floor|ground|carpet, see|saw|seeing "
-        "black, black before|in_front_of my|the eyes, eyes went|became|got|go black|dark, went black before, lost "
-        "knowledge, lost the consciousness, lost the conscience, lost my conscience, swooned, swoon, faded out, fell "
-        "in faint, fall in faint, fell faint, i fell down unconscious, without consciousness, came|coming|come round "
-        "on the floor|ground|carpet|mat, coming round on, lying on the floor|ground and|suddenly|again, then i was "
-        "lying|on, i was lying on the floor|ground, woke|wake up lying, like somebody|someone switched|turned off the? "
-        "light|lights, switched off the light|lights for, passed clean out, passed right out, lost a few "
-        "seconds|minutes, lost some seconds|minutes|time and, out like a light when i, next thing i knew i, next thing "
-        "i know i, next thing i remember, keel over, keeling over, found me on the floor|ground, sparked out, conked "
-        "out on the floor, went down like a, dropped like a stone, legs went and i was down, hit my head when i went "
-        "down, went over like a, woke|wake|waking up on the? bathroom|kitchen? "
-        "tiles|lawn|grass|stairs|pavement|step|steps, no idea how i got there, no memory of falling, ceiling and my "
-        "wife|husband shouting, all|everything was black|dark, all|everything became black|dark, away for "
-        "a_few|some|several seconds|moments|secs, gone for a_few|some|several seconds|moments|secs, i was away for "
-        "a_few|some|several seconds|moments|secs|minutes, was away for a_few|some|several seconds|moments|secs, i was "
-        "gone for a_few|some|several seconds|moments|secs"
+        "switched|turned off the light|lights and i lay|fell|dropped|woke, faint, fainted, fainting, passed out, pass "
+        "out, passing out, blacked out, black out, blackout, collapsed, collapse, lost consciousness, unconscious, "
+        "keeled over, fell unconscious, syncope, fainty, nearly fainted, almost fainted, about to faint, everything "
+        "went black, went black, fall unconscious, lost conscience, lose consciousness, losing consciousness, came to "
+        "on the floor, woke up on the floor, faints, fell down without, lights out, went lights out, everything went "
+        "dark, went dark, all went dark, hit the floor|deck, came round on, woke up on the carpet|mat|ground, greyed "
+        "out, next thing i am|was on, out cold, out for a few secs|seconds, lost conciousness, lost conscious, lost my "
+        "consciousness, unconcious, found myself on the floor, everything turned black|dark, blackd out, blacked, woke "
+        "on the floor|ground|carpet, see|saw|seeing black, black before|in_front_of my|the eyes, eyes "
+        "went|became|got|go black|dark, went black before, lost knowledge, lost the consciousness, lost the "
+        "conscience, lost my conscience, swooned, swoon, faded out, fell in faint, fall in faint, fell faint, i fell "
+        "down unconscious, without consciousness, came|coming|come round on the floor|ground|carpet|mat, coming round "
+        "on, lying on the floor|ground and|suddenly|again, then i was lying|on, i was lying on the floor|ground, "
+        "woke|wake up lying, like somebody|someone switched|turned off the? light|lights, switched off the "
+        "light|lights for, passed clean out, passed right out, lost a few seconds|minutes, lost some "
+        "seconds|minutes|time and, out like a light when i, next thing i knew i, next thing i know i, next thing i "
+        "remember, keel over, keeling over, found me on the floor|ground, sparked out, conked out on the floor, went "
+        "down like a, dropped like a stone, legs went and i was down, hit my head when i went down, went over like a, "
+        "woke|wake|waking up on the? bathroom|kitchen? tiles|lawn|grass|stairs|pavement|step|steps, no idea how i got "
+        "there, no memory of falling, ceiling and my wife|husband shouting, all|everything was black|dark, "
+        "all|everything became black|dark, away for a_few|some|several seconds|moments|secs, gone for "
+        "a_few|some|several seconds|moments|secs, i was away for a_few|some|several seconds|moments|secs|minutes, was "
+        "away for a_few|some|several seconds|moments|secs, i was gone for a_few|some|several seconds|moments|secs"
     ),
     "palpitations": (
         "heart did a? backflip|somersault|flip|cartwheel|loop|tumble, heart stopped for|and_started, heart paused, "
@@ -1765,13 +1767,13 @@ PHRASES = {
     "one": "one",
     # --- harmless --------------------------------------------------------------------------------------------------
     "harmless": (
-        "submitted the tender, the tender at|for|with|is|was, missed the last step coming, missed a step, missed the "
-        "call|goal|penalty, during|in the second|first half of the? game|match|concert|show|film, during the "
-        "second|first half, at half time, half time, band|bands is|was too? weak, popped out of bed, popped my "
-        "feet|phone, tore|ripped|tear|tearing through, snapped it, saw stars outside, went blind into, "
-        "fainted|fainting from laughing|laughter, went numb watching, tingling|swelling|numb|bursting with "
-        "excitement|pride|joy|anticipation|happiness, pins and needles waiting, on pins and needles to, no pain no "
-        "gain, stab|stabbed|stabs at, breathless with, weak willed, electric "
+        "next weak, for a weak, submitted the tender, the tender "
+        "at|for|with|is|was, missed the last step coming, missed a step, missed the call|goal|penalty, during|in the "
+        "second|first half of the? game|match|concert|show|film, during the second|first half, at half time, half "
+        "time, band|bands is|was too? weak, popped out of bed, popped my feet|phone, tore|ripped|tear|tearing through, "
+        "snapped it, saw stars outside, went blind into, fainted|fainting from laughing|laughter, went numb watching, "
+        "tingling|swelling|numb|bursting with excitement|pride|joy|anticipation|happiness, pins and needles waiting, "
+        "on pins and needles to, no pain no gain, stab|stabbed|stabs at, breathless with, weak willed, electric "
         "music|car|bike|blanket|scooter|guitar|toothbrush|heater|kettle|shower|bill|fan, pine|knitting needles, "
         "needles on the, atmosphere was electric, popped over|round|up|on|to|by|back|down|into, popped in "
         "to|for|and|at|after|before|between|quickly|a|early|late, popped out to|for, pop over|round|up|by|to, pop in "

@@ -14,7 +14,7 @@ from plans.talk import Ask, merged, next_ask
 from plans.weighing import ANY, felt_words_of, table_of
 
 LIKENESSES = [
-    "somebody switched off the light and I lay on the floor",
+    "lights went out and I was on the floor",
     "I see a shadow coming down over one eye",
     "my head went light as a feather and I nearly went over",
 ]
