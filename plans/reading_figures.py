@@ -12,7 +12,7 @@ NOT_PAIN = words("stretch-feeling")
 _COMPLETION = words("done finish yes part half most")
 _FILLING = words(
     """
-    pass about left right both colon dash comma now was so and but yesterday to from here elsewhere night wake
+    pass about left right both colon dash comma now was so and yesterday to from here elsewhere night wake
     lasts gone settled mark was hedge one-side between correction actually
     """
 )
@@ -39,7 +39,7 @@ def pain_figures(reply: Said) -> tuple[Figure, ...]:
 
 def overruled_figures(reply: Said) -> list[Figure]:
     """The numbers beside a completion that a "no pain" makes no pains: "done 8, no pain"."""
-    return [] if pain_figures(reply) else _found(reply)
+    return [figure for figure in _found(reply) if figure not in pain_figures(reply)]
 
 
 def _found(reply: Said) -> list[Figure]:
@@ -295,7 +295,10 @@ def _fills(reply: Said, index: int, figure: Figure) -> bool:
         or (reply.concept(index - 1) == "pain" and reply.concept(index + 1) == "now")
     )
     of_a_side = concept == "one" and reply.concept(index - 1) in ("left", "right")
-    return concept in _FILLING or text in ("at", "only", "number") or is_by or taken_back or praised or of_a_side
+    turned = text == "but" and index == figure.first - 1
+    return (
+        concept in _FILLING or text in ("at", "only", "number") or turned or is_by or taken_back or praised or of_a_side
+    )
 
 
 def _is_a(reply: Said, index: int) -> bool:

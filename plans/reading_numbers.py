@@ -77,7 +77,8 @@ def pain_in(reply: Said) -> Pain:
     kept = _kept(reply, list(named))
     wrong = next((figure for figure in kept if not 0 <= figure.value <= 10 or figure.form is Form.FRACTION), None)
     if wrong is not None:
-        worst = max((math.ceil(figure.value) for figure in kept if 0 <= figure.value <= 10), default=0)
+        told = [figure.value for figure in (*kept, *overruled_figures(reply))]
+        worst = max((math.ceil(value) for value in told if 0 <= value <= 10), default=0)
         return Pain(worst=worst, asked=True, error=f"{_spelt(reply, wrong)} is not on the scale from 0 to 10")
     if (zeros_of(reply) and _contradicts(reply, kept)) or _says_two_things(reply, kept):
         return Pain(worst=math.ceil(max(figure.value for figure in kept)), asked=True)
