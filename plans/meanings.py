@@ -7,6 +7,7 @@ from dataclasses import replace
 from plans import harmless, lookalikes, words_en
 from plans.neighbours import CLAUSE_ENDS, NUMBERS, SIGNS, Rule, next_to, phrase
 from plans.numbers_written import BODY
+from plans.whose import OTHERS, mark_theirs, names_another
 from plans.wording import Unit, words
 
 SPEAKER = words("my i it the he she this that we there is was am because but can did")
@@ -21,52 +22,9 @@ def in_context(found: list[Unit]) -> list[Unit]:
             if concept is not None:
                 found[index] = replace(unit, concept=concept, value=0.0 if concept == "number" else unit.value)
                 break
-        if (
-            unit.concept == "someone"
-            or unit.text in _OTHERS
-            or (unit.text in _NAMED_BEFORE and _is_named(found, index))
-        ):
-            _is_theirs(found, index)
+        if names_another(found, index):
+            mark_theirs(found, index)
     return found
-
-
-_OTHERS = words("her his their")
-_NAMED_BEFORE = words("he she")
-
-
-def _is_named(found: list[Unit], index: int) -> bool:
-    """Whether "she" is somebody who was named; else it may be the knee of a writer whose language has a she for it."""
-    return any(unit.concept == "someone" for unit in found[:index])
-
-
-_REPORTS = words("says say said thinks think noticed notices noticing reckons told tells saw asked")
-_OWN_AGAIN = words("it no now then so all done did pain")
-_THEIR_CLAUSE_ENDS = frozenset(("end", "question", "comma", "but", "because", "so"))
-
-
-def _is_theirs(found: list[Unit], index: int) -> None:
-    """What somebody else has is no sign of the client's: "my dad collapsed with chest pain"; "my wife says I …" is."""
-    for here in range(index + 1, min(index + 12, len(found))):
-        unit = found[here]
-        first = unit.text.split(" ")[0]
-        if here == index + 1 and unit.text in ("however", "though", "just"):
-            continue
-        if here == index + 2 and first in ("me", "mine") and found[here - 1].text == "of":
-            continue
-        if unit.concept in _THEIR_CLAUSE_ENDS or first in ("i", "my", "me", "mine"):
-            return
-        again = next_to(found, here).text.split(" ")[0] if unit.concept == "and" else ""
-        if again in _OWN_AGAIN and not (again == "it" and _is_their_limb(found, index, here)):
-            return
-        if first in _REPORTS and next_to(found, here).text not in ("he", "she", "they"):
-            return
-        if unit.concept in SIGNS or unit.concept == "health-changed":
-            found[here] = replace(unit, theirs=True)
-
-
-def _is_their_limb(found: list[Unit], start: int, stop: int) -> bool:
-    """ "Twisted his ankle and it is swollen": "it" is a limb of theirs."""
-    return any(found[i].text in _OTHERS and found[i + 1].concept in BODY for i in range(start, stop - 1))
 
 
 def _clock_word(found: list[Unit], index: int) -> str | None:
@@ -363,7 +321,7 @@ _MOVEMENTS = words(words_en.MOVEMENTS)
 def _not_mine(found: list[Unit], index: int) -> str | None:
     """ "A sore back, his not mine": somebody else's; "the arm is like not mine" is a sign."""
     near = found[max(0, index - 6) : index]
-    return "word" if any(unit.concept == "someone" or unit.text in _OTHERS for unit in near) else None
+    return "word" if any(unit.concept == "someone" or unit.text in OTHERS for unit in near) else None
 
 
 def _is_asked(found: list[Unit], index: int) -> bool:

@@ -7,6 +7,7 @@ from itertools import pairwise
 from plans.checkin import Completion
 from plans.neighbours import SIGNS
 from plans.numbers_written import BODY
+from plans.reading_part_words import PARTIAL, part_vote
 from plans.reading_parts import Vote, votes_of_parts
 from plans.reading_small_words import WORK, vote_of_word
 from plans.reading_when import PARTS_OF_DAY, puts_off, tells_when_it_was
@@ -175,52 +176,9 @@ def _vote(reply: Said, index: int) -> tuple[Completion, int] | None:
         return None
     if concept == "done":
         return _done_vote(reply, index, denied)
-    if concept == "part" and reply.units[index].text in ("nothing else", "nothing more") and _is_felt(reply, index):
-        return None
-    if concept == "part" and _is_no_part(reply, index):
-        return None
-    if concept == "part" and reply.units[index].text == "skipped the" and _is_the_whole(reply, index + 1):
-        return Completion.NONE, 3
-    if concept in ("part", "half", "most", "few") and not reply.units[index].text.startswith("not quite r"):
-        return _part_vote(reply, index, concept, denied)
+    if concept in PARTIAL and not reply.units[index].text.startswith("not quite r"):
+        return part_vote(reply, index, denied=denied)
     return vote_of_word(reply, index)
-
-
-def _is_felt(reply: Said, index: int) -> bool:
-    """ "My calves are sore, nothing more": it closes what is felt, and tells of no session."""
-    same = [i for i in range(index) if reply.sentence[i] == reply.sentence[index]]
-    return any(reply.concept(i) in SIGNS - BODY for i in same) and not any(
-        reply.concept(i) in ("done", "finish", "do", "half", "most", "few") for i in same
-    )
-
-
-def _is_no_part(reply: Said, index: int) -> bool:
-    """ "Only the right one" of a limb, "send it at 7 instead of 6", "his clock stopped"."""
-    text, before = reply.units[index].text, reply.units[max(0, index - 1)]
-    of_a_side = text == "only the" and reply.concept(index + 1) in ("left", "right") and _is_felt(reply, index)
-    of_a_time = text.startswith("instead of") and bool(reply.at("change-time"))
-    of_a_thing = text == "stopped" and before.concept == "word" and before.text in _STOPS_BY_ITSELF
-    return of_a_side or of_a_time or of_a_thing
-
-
-_STOPS_BY_ITSELF = words("clock watch car bus train rain music engine phone video dishwasher washing lift escalator")
-
-
-def _is_the_whole(reply: Said, index: int) -> bool:
-    """ "Skipped the stretches", and no more is said of them."""
-    whole = index < len(reply.units) and reply.units[index].text in ("stretches", "stretching", "exercises", "moves")
-    return whole and reply.concept(index + 1) in (
-        "",
-        "end",
-        "comma",
-        "now",
-        "because",
-        "but",
-        "and",
-        "so",
-        "mark",
-        "face",
-    )
 
 
 def _is_of_a_thing(reply: Said, index: int) -> bool:
@@ -363,45 +321,6 @@ def _is_other_work(reply: Said, index: int) -> bool:
 
 
 _WHOLE = words("lot rest whole entire full stretching thing list day plan set round rounds last final remaining other")
-
-
-def _part_vote(reply: Said, index: int, concept: str, denied: bool) -> tuple[Completion, int] | None:
-    if denied and concept != "most":
-        return None
-    if index and reply.units[index - 1].text.split(" ")[-1] in _OF_OTHER_THINGS:
-        return None
-    if concept == "few" and any(reply.concept(i) in ("lasts", "past") for i in range(index + 1, index + 3)):
-        return None
-    telling = (
-        concept == "part"
-        or index == 0
-        or reply.at("done", "finish", "do", "yes")
-        or reply.concept(index - 1) in _LEADS
-        or reply.units[index - 1].text.endswith("through")
-        or (reply.concept(index - 1) == "colon" and reply.units[index - 2].text.split(" ")[-1] in WORK)
-    )
-    return (Completion.PART, 2 if reply.units[index].text in _WEAK else 3) if telling else None
-
-
-_OF_OTHER_THINGS = words("ate eaten eat drank read watched baked sold bought slept")
-_WEAK = frozenset(
-    (
-        "got through the",
-        "half way",
-        "halfway",
-        "did the first",
-        "first round only",
-        "started",
-        "stopped",
-        "only the",
-        "just two",
-        "nothing else",
-        "nothing more",
-    )
-)
-"""Words that say "a part" only where nobody says plainly that all was done."""
-
-_LEADS = words("before-number about pass do hedge comma but no-answer end dash")
 
 
 def _corrected(reply: Said, votes: list[Vote]) -> list[Vote]:
