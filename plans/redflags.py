@@ -7,10 +7,10 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from plans.checkin import Flag
+from plans.doubt import speaks_against, suspected
 from plans.glossing import UNKNOWN, in_english, languages_of
 from plans.numbers_written import BODY
 from plans.scopes import Said, said
-from plans.suspicion import speaks_against, suspected
 from plans.wording import ends_lines, words
 
 WINDOW, FAR, NEXT_TO = 7, 14, 4
@@ -140,7 +140,7 @@ def _in_text(text: str, language: str) -> FlagFound | None:
 
 
 SUSPECTED = "suspected"
-"""The key of a sign that no row of the table has and that the words speak for."""
+"""The key of a sign that no row of the table has and that the second reader sees."""
 
 
 def flag_in(reply: Said) -> FlagFound | None:
@@ -155,7 +155,7 @@ def flag_in(reply: Said) -> FlagFound | None:
     if not found:
         found = list(_in_unread_words(reply))
     if not found:
-        level = None if reply.at("sharp", "sudden", "question") or reply.concept(0) == "asks" else suspected(reply)
+        level = suspected(reply)
         return (
             None
             if level is None

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from plans.checkin import Area, Completion, Flag, Kind, Morning, Place, Side, Why
-from plans.doubt import Read, doubt_in
+from plans.doubt import doubt_in
 from plans.glossing import GLOSSED, in_english, languages_of
 from plans.reading_feel import area_in, body_in, is_sharp, kind_in, place_in, side_in, sore_in
 from plans.reading_how import completion_in
@@ -136,9 +136,7 @@ def _read(text: str, *, drops_theirs: bool) -> Reply:
     asked = _asked_back(flag, pain, clear=clear, nothing=nothing or (request == "question" and completion is None))
     if asked is None and why is None and flag is None and request is None and hints_at_why(reply, completion):
         asked = "why"
-    if asked is None and flag is None:
-        asked = doubt_in(reply, Read(completion, pain.value, why, requested=request is not None))
-    return Reply(
+    found = Reply(
         completion=completion,
         pain=pain.value,
         sore=sore,
@@ -160,6 +158,8 @@ def _read(text: str, *, drops_theirs: bool) -> Reply:
         body=body_in(reply),
         area=area_in(reply) if place_in(reply) is Place.ELSEWHERE else None,
     )
+    doubted = doubt_in(reply, found.as_json(), found.red_flag) if asked is None else None
+    return found if doubted is None else replace(found, unsure=True, asked_back=doubted)
 
 
 def _own(flag: FlagFound | None, completion: Completion | None) -> FlagFound | None:

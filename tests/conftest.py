@@ -27,3 +27,11 @@ async def store(request: pytest.FixtureRequest) -> AsyncIterator[Place]:
     place = Files() if request.param == "sqlite" else Databases(request.getfixturevalue("postgres"))
     async with kept_in(place) as here:
         yield here
+
+
+@pytest.fixture
+def grammar_alone(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Replies are read without a second reader, who is taught anew from time to time."""
+    monkeypatch.setattr("plans.redflags.suspected", lambda reply: None)
+    monkeypatch.setattr("plans.redflags.speaks_against", lambda reply, level: False)
+    monkeypatch.setattr("plans.replies.doubt_in", lambda *read: None)

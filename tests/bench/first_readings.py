@@ -1,10 +1,10 @@
 """How replies would be read at first sight: each writer's without what only they have taught.
 
-`python -m tests.bench.first_readings [MUCH MORE FEW LOOSE]`, 6 minutes. The seen replies stand in the order in which
-they were written, so a block of them is mostly one writer's. Each block is read without the phrases that no other block
-uses, and with tables learnt from the others: that is what a grammar would make of a writer whom it has never read,
-though it says nothing of the rules that this writer led to. With four numbers other bounds of `plans/doubt.py` are
-tried.
+`pip install torch && python -m tests.bench.first_readings [UNLIKELY ...]`, 12 minutes. The seen replies stand in the
+order in which they were written, so a block of them is mostly one writer's. Each block is read without the phrases that
+no other block uses, and with a second reader who has learnt from the others: that is what would be made of a writer who
+was never read, though it says nothing of the rules that this writer led to. Each number is a bound of `plans/doubt.py`
+to be tried.
 """
 
 from __future__ import annotations
@@ -16,16 +16,18 @@ from contextlib import contextmanager
 from dataclasses import replace
 from unittest.mock import patch
 
-from plans import doubt, wording
+from plans import doubt, network, wording
+from plans.network import Network, network_of
 from plans.replies import read_reply
+from plans.second_reading import second_reading
 from plans.wording import Lexicon
-from tests.bench import doubting
+from tests.bench.learning import lesson, plain_statements, taught
 from tests.references import test_reply_corpus as corpus
 
 BLOCK = 400
 """Replies of one block: about what one writer wrote."""
 FOLDS = 4
-"""So many times the table is learnt, each time without a part of the blocks."""
+"""So many times the second reader learns, each time without a part of the blocks."""
 
 Phrase = tuple[str, ...]
 Block = list[corpus.Row]
@@ -44,30 +46,41 @@ class Noted(dict[Phrase, str]):
 
 
 def main() -> None:
-    """Prints how many would be wrong and how many asked back."""
-    if len(sys.argv) == 5:
-        doubt.MUCH, doubt.MORE, doubt.FEW, doubt.LOOSE = map(int, sys.argv[1:])
+    """Prints how many would be wrong, how many asked back, and whose signs are passed over."""
+    bounds = [float(bound) for bound in sys.argv[1:]] or [doubt.UNLIKELY[None]]
     rows = corpus.of("seen")
     blocks = [rows[at : at + BLOCK] for at in range(0, len(rows), BLOCK)]
     only = taught_only_by(blocks)
-    found: Counter[str] = Counter()
+    found: dict[float, Counter[str]] = {bound: Counter() for bound in bounds}
     for fold in range(FOLDS):
         others = [row for at, block in enumerate(blocks) if at % FOLDS != fold for row in block]
-        table = doubting.learnt([doubting.labelled(row.text, row.label) for row in (*others, *corpus.of("own"))])
+        lessons = [lesson(row.text, row.label) for row in (*others, *corpus.of("own"))]
+        learnt = network_of(taught([*lessons, *plain_statements()]))
         for at in range(fold, len(blocks), FOLDS):
-            with lexicon_without(only[at]), patch.object(doubt, "_table", lambda table=table: table):
-                found += Counter(outcomes(blocks[at]))
-            print(f"{at + 1} of {len(blocks)}: {found['wrong'] / found.total():.2%} wrong", file=sys.stderr)
-    bounds = f"much {doubt.MUCH}, more {doubt.MORE}, few {doubt.FEW}, loose {doubt.LOOSE}"
-    print(f"{found.total()} replies, {bounds}: {dict(found)}")
-    print(f"{found['wrong'] / found.total():.2%} wrong, {found['asked'] / found.total():.2%} asked back")
+            with lexicon_without(only[at]), second_reader(learnt):
+                for bound in bounds:
+                    with patch.dict(doubt.UNLIKELY, {None: bound}):
+                        found[bound] += Counter(outcomes(blocks[at]))
+        print(f"{fold + 1} of {FOLDS}", file=sys.stderr)
+    for bound, outcome in found.items():
+        replies = outcome["right"] + outcome["asked"] + outcome["wrong"]
+        print(
+            f"{replies} replies, bound {bound}: {outcome['wrong'] / replies:.2%} wrong, "
+            f"{outcome['asked'] / replies:.2%} asked back, {outcome['passed over']} of {outcome['signs']} signs "
+            f"not at their level"
+        )
 
 
 def outcomes(block: Block) -> Iterator[str]:
-    """What became of each reply."""
+    """What became of each reply, and of each sign."""
     read = {row.text: read_reply(row.text).as_json() for row in block}
     with patch.object(corpus, "read", lambda: read):
         yield from map(corpus.outcome, block)
+    for row in block:
+        if row.label["red_flag"]:
+            yield "signs"
+            if read[row.text]["red_flag"] != row.label["red_flag"]:
+                yield "passed over"
 
 
 def taught_only_by(blocks: list[Block]) -> list[set[Phrase]]:
@@ -92,6 +105,15 @@ def lexicon_without(gone: set[Phrase]) -> Iterator[None]:
     kept = {phrase: concept for phrase, concept in whole.phrases.items() if phrase not in gone}
     with patched(wording.lexicon_of(kept)):
         yield
+
+
+@contextmanager
+def second_reader(learnt: Network) -> Iterator[None]:
+    """Replies are read again with another network."""
+    with patch.object(network, "network", lambda: learnt):
+        second_reading.cache_clear()
+        yield
+    second_reading.cache_clear()
 
 
 @contextmanager

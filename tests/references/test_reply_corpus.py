@@ -17,8 +17,10 @@ from typing import Any, NamedTuple
 
 import pytest
 
+from plans.checkin import CheckIn, FlagState
 from plans.redflags import find_flag
 from plans.replies import read_reply
+from plans.talk import merged
 
 PLAIN = read_reply("done").as_json() | {"completion": None}
 """A reading of nothing: what a short label leaves out is as here."""
@@ -72,11 +74,11 @@ THEIRS = (
 
 
 def outcome(row: Row) -> str:
-    """Right: all equal. Asked: unsure where the label is not. All else is wrong."""
+    """Right: all equal. Asked: not equal and unsure, so it would be asked back. All else is wrong."""
     found = read()[row.text]
     if found == (row.label if row.part == "own" else settled(row)):
         return "right"
-    return "asked" if found["unsure"] and not row.label["unsure"] else "wrong"
+    return "asked" if found["unsure"] else "wrong"
 
 
 def of(part: str) -> list[Row]:
@@ -105,7 +107,7 @@ def test_red_flags_are_not_passed_over(part: str, recall: float) -> None:
 
 @pytest.mark.parametrize(
     ("part", "wrong", "asked"),
-    [("own", 0.002, 0.008), ("seen", 0.006, 0.045), ("held-out", 0.018, 0.07), ("fresh", 0.04, 0.17)],
+    [("own", 0.002, 0.02), ("seen", 0.003, 0.07), ("held-out", 0.005, 0.1), ("fresh", 0.03, 0.22)],
 )
 def test_few_replies_are_read_wrong_and_few_are_asked_back(part: str, wrong: float, asked: float) -> None:
     found = Counter(outcome(row) for row in of(part))
@@ -123,4 +125,5 @@ def test_a_pain_that_was_said_is_hardly_ever_read_as_another() -> None:
 def test_what_else_is_doubted_takes_nothing_from_a_sure_red_flag() -> None:
     sure = [row.text for row in rows() if (flag := find_flag(row.text)) is not None and flag.sure]
     assert len(sure) >= 1000
-    assert "why" not in {read_reply(text).asked_back for text in sure}
+    noted = [merged(CheckIn(), read_reply(text), find_flag(text)) for text in sure]
+    assert {said.flag_state for said in noted} == {FlagState.CONFIRMED}

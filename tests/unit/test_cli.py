@@ -156,7 +156,7 @@ def test_schema_is_the_file_beside_the_samples() -> None:
 
 
 HEAVY = (
-    *("telegram", "sqlalchemy", "alembic", "aiohttp", "apscheduler", "tzfpy", "rich", "jinja2", "babel"),
+    *("telegram", "sqlalchemy", "alembic", "aiohttp", "apscheduler", "tzfpy", "rich", "jinja2", "babel", "numpy"),
     *("PIL", "resvg_py", "segno", "plans.figures.drawing", "plans.words_en", "asyncio"),
 )
 """Modules that take long to load, and that a look at a file does not need."""

@@ -8,6 +8,8 @@ from plans.dialects_en import SPELLED, in_written_english
 from plans.replies import read_reply
 from plans.rewrites_en import REWRITES
 
+pytestmark = pytest.mark.usefixtures("grammar_alone")
+
 
 @pytest.mark.parametrize(
     ("spoken", "written"),

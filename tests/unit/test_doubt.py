@@ -1,21 +1,44 @@
-"""The second voice: it asks back where the words do not go with what was read, and changes no reading."""
+"""What two readings disagree on is asked back; it changes no field, and takes nothing from a sign that is sure."""
 
 from __future__ import annotations
 
+from math import log
+
 import pytest
 
-from plans import doubts_en
-from plans.checkin import Completion
-from plans.doubt import HOW, WHY, Read, doubt_in
+from plans import doubt
+from plans.checkin import CheckIn, Completion, Flag, FlagState
+from plans.doubt import UNLIKELY, doubt_in, speaks_against, suspected
+from plans.redflags import SUSPECTED, find_flag
 from plans.replies import read_reply
 from plans.scopes import said
-from plans.weighing import ANY, sums_of, words_of
-from tests.bench.doubting import labelled, learnt
+from plans.second_reading import FIELDS, SecondReading
+from plans.talk import Ask, merged, next_ask
 
-REPLIES = [
-    *(labelled(f"blimp {tail}", {"completion": "done"}) for tail in ("today", "again", "now", "early", "late")),
-    *(labelled(f"zorp {tail}", {"completion": "none", "why": "time"}) for tail in ("today", "again", "now", "early")),
+LIKENESSES = [
+    "lights went out and I was on the floor",
+    "I see a shadow coming down over one eye",
+    "my head went light as a feather and I nearly went over",
 ]
+NOTHING = {field: answers[0] for field, answers in FIELDS.items()}
+
+
+def reading(**likely: float) -> SecondReading:
+    """A second reading that holds "nothing said" for likely, but for the fields that are named."""
+    odds = {}
+    for field, answers in FIELDS.items():
+        share = likely.get(field, 0.999)
+        others = (1 - share) / (len(answers) - 1)
+        odds[field] = (log(share), *[log(others)] * (len(answers) - 1))
+    return SecondReading(odds)
+
+
+@pytest.fixture
+def second(monkeypatch: pytest.MonkeyPatch) -> dict[str, float]:
+    """How likely the second reader holds "nothing said" for, by field; may be changed."""
+    likely: dict[str, float] = {}
+    monkeypatch.setattr(doubt, "second_reading", lambda told: reading(**likely))
+    return likely
 
 
 @pytest.mark.parametrize("text", ["done", "done, pain 2", "no time today", "did half, too tired", "👍", "all done, 0"])
@@ -23,48 +46,112 @@ def test_what_is_said_plainly_is_not_doubted(text: str) -> None:
     assert read_reply(text).asked_back is None
 
 
+def test_what_two_readings_agree_on_is_not_doubted(second: dict[str, float]) -> None:
+    assert doubt_in(said("words"), NOTHING, None) is None
+
+
+@pytest.mark.parametrize("field", ["completion", "pain"])
+def test_what_they_disagree_on_is_named(second: dict[str, float], field: str) -> None:
+    second[field] = 0.3
+    assert doubt_in(said("words"), NOTHING, None) == field
+
+
+def test_a_reason_is_only_asked_for_where_there_is_one(second: dict[str, float]) -> None:
+    second |= {"why": 0.1, "completion": 0.9}
+    assert doubt_in(said("words"), NOTHING, None) == "completion"
+    second["completion"] = 0.999
+    assert doubt_in(said("words"), NOTHING | {"completion": Completion.NONE}, None) == "completion"
+    second |= {"why": 0.0001, "completion": 0.9}
+    assert doubt_in(said("words"), NOTHING | {"completion": Completion.PART}, None) == "why"
+
+
+def test_many_small_doubts_are_one(second: dict[str, float]) -> None:
+    second["completion"] = second["pain"] = 0.7
+    assert doubt_in(said("words"), NOTHING, None) is None
+    second["kind"] = 0.7
+    assert doubt_in(said("words"), NOTHING, None) is not None
+
+
+def test_the_graver_the_sign_the_less_is_doubted_beside_it(second: dict[str, float]) -> None:
+    assert sorted(UNLIKELY.values()) == [UNLIKELY[flag] for flag in (None, *Flag)]
+    second["completion"] = 0.05
+    assert doubt_in(said("words"), NOTHING, Flag.SAME_DAY) == "completion"
+    assert doubt_in(said("words"), NOTHING, Flag.EMERGENCY) is None
+
+
+def test_a_sign_is_suspected_before_it_is_likelier_than_none(second: dict[str, float]) -> None:
+    told = said("everything went rather dark all at once")
+    assert suspected(told) is None
+    second["red_flag"] = 0.35
+    assert suspected(told) is not None
+    assert suspected(said("rather dark")) is None
+
+
+def test_a_sign_is_asked_about_where_the_second_reader_sees_none_and_an_emergency_last(
+    second: dict[str, float],
+) -> None:
+    second["red_flag"] = 0.4
+    assert not speaks_against(said("words"), Flag.CLINICIAN)
+    second["red_flag"] = 0.9
+    assert speaks_against(said("words"), Flag.CLINICIAN)
+    assert speaks_against(said("words"), Flag.SAME_DAY)
+    assert not speaks_against(said("words"), Flag.EMERGENCY)
+
+
+def test_what_is_denied_harmless_or_somebody_elses_is_not_shown(monkeypatch: pytest.MonkeyPatch) -> None:
+    shown: list[str] = []
+
+    def noted(told: tuple[str, ...]) -> SecondReading:
+        shown.extend(told)
+        return reading()
+
+    monkeypatch.setattr(doubt, "second_reading", noted)
+    suspected(said("no tingling today, swelled with pride, but my head went funny"))
+    assert "funny" in shown
+    assert not {"tingling", "pride", "no"} & set(shown)
+
+
+@pytest.mark.parametrize("text", LIKENESSES)
+def test_words_that_no_table_has_make_an_unsure_flag_that_the_talk_asks_about(text: str) -> None:
+    flag = find_flag(text)
+    assert flag is not None
+    assert (flag.sign, flag.sure) == (SUSPECTED, False)
+    assert read_reply(text).unsure is True
+    assert next_ask(merged(CheckIn(), read_reply(text), flag)) is Ask.FLAG
+
+
 @pytest.mark.parametrize(
-    ("text", "about"),
+    "text",
     [
-        ("every last wibble wobbled through, pain 1", "completion"),
-        ("all done, the third one came out funny", "completion"),
-        ("skipped it, our oven burst", "why"),
-        ("said 5 but nearer to 3, all done", "pain"),
+        "done with everything today, nothing hurts at all",
+        "no tingling, no numbness and no swelling in my knee today",
+        "my dad had chest pain last night so I was at the hospital",
+        "stopped half way because it hurt",
+        "can I do the session with a swollen finger or not?",
     ],
 )
-def test_loose_ends_are_asked_back(text: str, about: str) -> None:
-    assert read_reply(text).asked_back == about
+def test_what_the_grammar_has_understood_is_not_suspected(text: str) -> None:
+    flag = find_flag(text)
+    assert flag is None or flag.sign != SUSPECTED
 
 
-def test_what_was_not_read_is_named_and_what_was_read_stays() -> None:
-    reply = read_reply("skipped it, our oven burst")
-    assert (reply.completion, reply.why, reply.unsure) == (Completion.NONE, None, True)
+@pytest.mark.parametrize(
+    "text",
+    [
+        "I fainted in the kitchen this morning after the session",
+        "my left calf is swollen and hot since last night",
+        "Skipped it today, I passed out!",
+    ],
+)
+def test_a_plain_sign_stays_sure(text: str) -> None:
+    flag = find_flag(text)
+    assert flag is not None
+    assert flag.sure is True
 
 
-def test_words_that_mostly_go_with_another_answer_raise_a_doubt() -> None:
-    text = said("way too busy at work with meetings, no time left at all")
-    none, done = (Read(completion, None, None, requested=False) for completion in (Completion.NONE, Completion.DONE))
-    assert doubt_in(text, done) == "completion"
-    assert doubt_in(text, none) == "why"
-
-
-def test_the_words_of_a_reply_mark_the_first_and_the_last_and_take_numbers_as_one() -> None:
-    assert words_of(said("done at 7")) == {"done", "at", "#", "<done", "#>"}
-    assert words_of(said("")) == frozenset()
-
-
-def test_every_word_of_the_table_has_a_weight_for_every_answer() -> None:
-    entries = [entry.split() for entry in doubts_en.WEIGHTS.split(";")]
-    assert {len(entry) for entry in entries} == {1 + len(HOW) + len(WHY)}
-    assert ANY in {entry[0] for entry in entries}
-    assert len({entry[0] for entry in entries}) == len(entries)
-
-
-def test_the_table_is_learnt_the_same_from_the_same_replies_and_knows_no_rare_word() -> None:
-    table = learnt(REPLIES)
-    assert table == learnt(list(REPLIES))
-    assert "early" not in table
-    sums = sums_of(words_of(said("zorp")), table)
-    how, why = sums[: len(HOW)], sums[len(HOW) :]
-    assert HOW[how.index(max(how))] == "none"
-    assert WHY[why.index(max(why))] == "time"
+def test_what_else_is_doubted_takes_nothing_from_a_sure_sign(second: dict[str, float]) -> None:
+    second |= {"red_flag": 0.1, "completion": 0.0001}
+    text = "my left calf is swollen and hot since last night"
+    reply = read_reply(text)
+    assert (reply.red_flag, reply.asked_back) == (Flag.SAME_DAY, "completion")
+    assert merged(CheckIn(), reply, find_flag(text)).flag_state is FlagState.CONFIRMED

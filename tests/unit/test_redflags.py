@@ -10,6 +10,8 @@ from plans.checkin import Flag
 from plans.redflags import SIGNS, find_flag
 from plans.replies import read_reply
 
+pytestmark = pytest.mark.usefixtures("grammar_alone")
+
 EMERGENCY = {
     "saddle": "numb between my legs",
     "bladder": "I lost control of my bladder",
