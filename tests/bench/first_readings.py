@@ -1,6 +1,6 @@
 """How replies would be read at first sight: each writer's without what only they have taught.
 
-`pip install torch && python -m tests.bench.first_readings [UNLIKELY ...]`, 12 minutes. The seen replies stand in the
+`pip install torch && python -m tests.bench.first_readings [UNLIKELY ...]`, half an hour. The seen replies stand in the
 order in which they were written, so a block of them is mostly one writer's. Each block is read without the phrases that
 no other block uses, and with a second reader who has learnt from the others: that is what would be made of a writer who
 was never read, though it says nothing of the rules that this writer led to. Each number is a bound of `plans/doubt.py`
