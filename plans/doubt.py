@@ -28,14 +28,16 @@ def doubt_in(reply: Said, read: Mapping[str, Answer], flag: Flag | None) -> str 
     """What is doubted most, "completion", "pain" or "why"; None where both readings go well together.
 
     `read` has every field of a reading. Whether there is a red flag is doubted apart, and one that is sure is acted
-    upon whatever else is doubted.
+    upon whatever else is doubted; a pain beside it stands, as the flag may hang on the number.
     """
     second = second_reading(words_of(reply.units))
     unlikely = {field: second.unlikely(field, read[field]) for field in FIELDS if field != "red_flag"}
     if sum(unlikely.values()) < UNLIKELY[flag]:
         return None
-    short = read["completion"] in (Completion.PART, Completion.NONE)
-    return max(("completion", "pain", "why") if short else ("completion", "pain"), key=lambda field: unlikely[field])
+    open_to_doubt = ["completion"] if flag is not None and read["pain"] is not None else ["completion", "pain"]
+    if read["completion"] in (Completion.PART, Completion.NONE):
+        open_to_doubt.append("why")
+    return max(open_to_doubt, key=lambda field: unlikely[field])
 
 
 def suspected(reply: Said) -> Flag | None:

@@ -9,6 +9,8 @@ from plans.checkin import Area, CheckIn, Completion, Flag, FlagState, Kind, Plac
 from plans.redflags import FlagFound
 from plans.replies import Reply
 
+HURTS = 3
+"""Pain (0-10) that holds a day back: one in doubt stands until it is answered, as more is done for it than for none."""
 NERVE_SIGN = "nerve"
 """The key of the red flag that is asked back by whether it lasts."""
 
@@ -101,13 +103,16 @@ def _open_and_graver(said: CheckIn, level: Flag | None) -> Flag | None:
 def merged(said: CheckIn, reply: Reply, flag: FlagFound | None) -> CheckIn:
     """The check-in with a typed reply in it: what it says replaces, what it leaves out or leaves in doubt stays.
 
+    A pain in doubt is taken all the same from `HURTS` on.
+
     `flag` is a sign in the same words. Words that sound grave without a sign or number ("unbearable") are an unsure
     flag. A confirmed flag stays confirmed whatever comes after; a number after it may only rise.
     """
     new = {
         name: value
         for name in ("completion", "pain", "kind", "place", "area", "side", "why", "half", "tightness")
-        if name != reply.asked_back and (value := getattr(reply, name)) is not None
+        if (value := getattr(reply, name)) is not None
+        and (name != reply.asked_back or (name == "pain" and value >= HURTS))
     }
     changed = replace(said, **new, sore=said.sore or reply.sore)
     if reply.why is Why.PAIN or (reply.kind is not None and reply.pain is None):

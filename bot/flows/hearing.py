@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from bot.flows import checkin, coach_page, day, measuring, mornings, showing, telling, times
 from bot.flows.desk import Desk
+from bot.words.checkin import ask
 from bot.words.message import Message, joined
 from db import bodies, courses
 from db.courses import CourseState
@@ -19,13 +20,9 @@ from plans.localtime import local
 from plans.questions import open_question
 from plans.redflags import find_flag
 from plans.replies import Reply
-from plans.talk import Ask, merged, next_ask
+from plans.talk import HURTS, Ask, merged, next_ask
 
 WORD = re.compile(r"[^\W\d_]{2,}")
-
-
-HURTS = 3
-"""Pain from which words that answer or ask something else count for the rules too: from there they hold a day back."""
 
 
 async def row_meant(desk: Desk, person: Person, course: Course) -> LedgerRow | None:
@@ -132,11 +129,20 @@ async def take(desk: Desk, person: Person, course: Course, row: LedgerRow, reply
         await desk.say(person, Message(words.say("checkin.off_scale", found=text[:60])))
         return
     if await _hear(desk, person, course, row, reply, text):
+        await _make_sure_of_pain(desk, person, course, row, reply)
         return
     if reply == Reply() or not _says_something(reply):
         await _not_read(desk, person, course, text)
         return
     await _ask_again(desk, person, course, row)
+
+
+async def _make_sure_of_pain(desk: Desk, person: Person, course: Course, row: LedgerRow, reply: Reply) -> None:
+    """Asks for a pain that was noted though the words leave it in doubt; see `talk.HURTS`."""
+    said = await courses.said_of(desk.session, row)
+    noted = reply.pain is not None and said.pain == reply.pain
+    if reply.asked_back == Ask.PAIN and noted and course.state == CourseState.ACTIVE and next_ask(said) is None:
+        await desk.say(person, Message(*ask(desk.words(person), row.id, Ask.PAIN, said)))
 
 
 async def _ask_again(desk: Desk, person: Person, course: Course, row: LedgerRow) -> None:

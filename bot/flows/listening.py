@@ -39,6 +39,7 @@ from plans.glossing import in_english
 from plans.ledger import RowKind
 from plans.redflags import find_flag
 from plans.replies import Reply, read_reply
+from plans.talk import HURTS
 
 WELL = re.compile(r"\b(well|fit|fine|healthy) again\b|^\W*(i am|i'm|im) back\b|^\W*go on\W*$", re.IGNORECASE)
 """Ends a pause. Only whole words of this kind do; anything else said while ill is read as always."""
@@ -87,7 +88,7 @@ def _is_report(text: str, language: str) -> bool:
     """
     reply = read_reply(text, language=language)
     says_all = reply.completion is not None and reply.pain is not None
-    return says_all or (reply.pain or 0) >= hearing.HURTS or sign_in(text, language) is not None
+    return says_all or (reply.pain or 0) >= HURTS or sign_in(text, language) is not None
 
 
 async def _after_the_end(desk: Desk, person: Person, text: str) -> bool:

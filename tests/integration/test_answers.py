@@ -109,3 +109,15 @@ async def test_a_late_answer_that_rests_makes_today_a_date_off(practice: Practic
     await practice.at_desk(is_of_that_kind)
     await taps(practice, *PAIN_OF_SEVEN)
     assert (await practice.ledger())[-1].kind == "rest"
+
+
+# --- a pain in doubt ------------------------------------------------------------------------------------------------
+
+
+async def test_a_pain_in_doubt_counts_until_it_is_answered(practice: Practice, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("plans.replies.doubt_in", lambda *read: "pain")
+    await practice.types(CLIENT, "done, pain 5")
+    assert (await practice.said()).pain == 5
+    assert await practice.button(CLIENT, "2") == "c:1:pain:2"
+    await taps(practice, "pain:2")
+    assert (await practice.said()).pain == 2

@@ -79,6 +79,14 @@ def test_the_graver_the_sign_the_less_is_doubted_beside_it(second: dict[str, flo
     assert doubt_in(said("words"), NOTHING, Flag.EMERGENCY) is None
 
 
+def test_a_pain_beside_a_sign_is_never_doubted_as_the_sign_may_hang_on_it(second: dict[str, float]) -> None:
+    second |= {"pain": 0.0001, "completion": 0.9}
+    read = NOTHING | {"pain": 9, "completion": None}
+    assert doubt_in(said("words"), read, Flag.SAME_DAY) == "completion"
+    reply = read_reply("pain 9 in my hip")
+    assert (reply.red_flag, merged(CheckIn(), reply, None).pain) == (Flag.SAME_DAY, 9)
+
+
 def test_a_sign_is_suspected_before_it_is_likelier_than_none(second: dict[str, float]) -> None:
     told = said("everything went rather dark all at once")
     assert suspected(told) is None

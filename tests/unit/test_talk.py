@@ -82,6 +82,12 @@ def test_a_completion_in_doubt_is_asked_and_not_noted() -> None:
     assert merged(CheckIn(PART), reply, None).completion is PART
 
 
+@pytest.mark.parametrize(("pain", "noted"), [(1, None), (2, None), (3, 3), (7, 7)])
+def test_a_pain_in_doubt_is_noted_only_where_that_is_more_careful(pain: int, noted: int | None) -> None:
+    reply = replace(read_reply("done"), pain=pain, unsure=True, asked_back="pain")
+    assert merged(CheckIn(), reply, None).pain == noted
+
+
 def test_every_question_takes_its_buttons() -> None:
     assert answered(CheckIn(DONE), Ask.PAIN, "10").pain == 10
     assert answered(CheckIn(odd=True), Ask.KIND, "sharp").kind is Kind.SHARP
