@@ -20,7 +20,7 @@ the next, by reading each writer's replies with a second reader who had not lear
 SIGN, FEW = -0.5, 6
 """From so much likelier than none on, as a natural logarithm, a sign is suspected that the grammar has not read: even
 one that is somewhat less likely than none. Of fewer words and marks than these it knows too little."""
-NO_SIGN, NO_EMERGENCY = 1.0, 4.0
+NO_SIGN, NO_EMERGENCY = 2.0, 4.0
 """So much likelier no sign must be for one to be asked about that the grammar has read, and for an emergency."""
 
 
